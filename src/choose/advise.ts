@@ -1,0 +1,136 @@
+import { criterionById } from "../criteria/all-criteria.ts";
+import type { Answers } from "../parts/answers-file.ts";
+import type { Money } from "../parts/money.ts";
+import type { Finding, Verdict } from "../rules/outcome.ts";
+import type { BoardJudgement, BuildFinding, Depending, Judgement } from "./judge.ts";
+import { nextQuestion } from "./next-question.ts";
+import { type Score, type ScorePart, scoreBoard } from "./score.ts";
+import { type WayOut, waysOut } from "./ways-out.ts";
+
+/**
+ * Why a board stands on the shortlist. "best-match": highest score among boards known to fit (among all, where none is
+ * known to fit). "lowest-price": cheapest among the same. "also-good": next by score. "check-first": would be the best
+ * match, if what cannot be told turns out well.
+ */
+export type Role = "best-match" | "lowest-price" | "also-good" | "check-first";
+
+/** A reason: a rule's finding, what a rule depends on, or a criterion's share. */
+export type Reason =
+	| { readonly kind: "finding"; readonly finding: Finding }
+	| { readonly kind: "depends"; readonly depending: Depending }
+	| { readonly kind: "criterion"; readonly part: ScorePart };
+
+export interface ShortlistEntry {
+	readonly boardId: string;
+	readonly role: Role;
+	readonly verdict: Exclude<Verdict, "does-not-fit">;
+	readonly score: Score;
+	readonly price: Money | null;
+	readonly for: readonly Reason[];
+	readonly against: readonly Reason[];
+	/** What is not known of it and could change its place. */
+	readonly unknown: readonly Reason[];
+	readonly dependsOn: readonly string[];
+}
+
+export interface Advice {
+	readonly counts: Judgement["counts"];
+	/** At most five boards, in the order to look at them. */
+	readonly shortlist: readonly ShortlistEntry[];
+	/** Every board left, best first. */
+	readonly ranking: readonly { readonly boardId: string; readonly score: Score }[];
+	readonly buildFindings: readonly BuildFinding[];
+	readonly waysOut: readonly WayOut[];
+	readonly nextQuestion: string | null;
+}
+
+const mostListed = 5;
+/** A criterion is a reason for a board from this value on, and against it up to that one. */
+const speaksFor = 0.7;
+const speaksAgainst = 0.45;
+
+/** The shortlist with reasons, from a judgement. Ties go by price, then by name, never by the order given. */
+export function advise(judgement: Judgement, answers: Answers): Advice {
+	const left = judgement.boards
+		.filter(({ verdict }) => verdict !== "does-not-fit")
+		.map((judged) => rankedOf(judged, judgement));
+	const ranked = [...left].sort(byScore);
+	const sure = ranked.filter(({ judged }) => judged.verdict === "fits");
+	const roles = rolesOf(sure.length > 0 ? sure : ranked, ranked);
+	return {
+		counts: judgement.counts,
+		shortlist: [...roles].map(([entry, role]) => entryOf(entry, role)),
+		ranking: ranked.map(({ judged, score }) => ({ boardId: judged.board.id, score })),
+		buildFindings: judgement.buildFindings,
+		waysOut: waysOut(judgement),
+		nextQuestion: nextQuestion(answers, judgement.build),
+	};
+}
+
+interface Ranked {
+	readonly judged: BoardJudgement;
+	readonly score: Score;
+	readonly price: Money | null;
+}
+
+function rankedOf(judged: BoardJudgement, { build }: Judgement): Ranked {
+	const worlds = judged.possibleWorlds.flatMap((index) => build.worlds[index]?.facts ?? []);
+	return { judged, score: scoreBoard(judged.subject, worlds), price: judged.subject.board?.price ?? null };
+}
+
+function byScore(one: Ranked, other: Ranked): number {
+	return Math.round(other.score.mid) - Math.round(one.score.mid) || byPrice(one, other);
+}
+
+function byPrice(one: Ranked, other: Ranked): number {
+	const minor = ({ price }: Ranked) => price?.minor ?? Number.MAX_SAFE_INTEGER;
+	return minor(one) - minor(other) || (one.judged.board.name < other.judged.board.name ? -1 : 1);
+}
+
+function rolesOf(candidates: readonly Ranked[], ranked: readonly Ranked[]): ReadonlyMap<Ranked, Role> {
+	const roles = new Map<Ranked, Role>();
+	const best = candidates[0];
+	if (!best) return roles;
+	roles.set(best, "best-match");
+	const priced = candidates.filter(({ price }) => price?.currency === best.price?.currency && price !== null);
+	const cheapest = [...priced].sort(byPrice)[0];
+	if (cheapest && cheapest !== best) roles.set(cheapest, "lowest-price");
+	const better = ranked.find((entry) => !candidates.includes(entry) && byScore(entry, best) < 0);
+	if (better) roles.set(better, "check-first");
+	for (const entry of candidates) if (roles.size < mostListed && !roles.has(entry)) roles.set(entry, "also-good");
+	return roles;
+}
+
+function entryOf({ judged, score, price }: Ranked, role: Role): ShortlistEntry {
+	const byShare = [...score.parts].sort((one, other) => other.weight - one.weight);
+	const narrow = ({ value }: ScorePart) => value.high - value.low <= 0.2;
+	const cautions = judged.findings.filter(({ severity }) => severity === "plan-around" || severity === "good-to-know");
+	const depending = new Set(judged.depending.map(({ ruleId }) => ruleId));
+	const open = judged.findings.filter(({ ruleId, verdict }) => verdict !== "fits" && !depending.has(ruleId));
+	return {
+		boardId: judged.board.id,
+		role,
+		verdict: judged.verdict === "fits" ? "fits" : "cannot-tell",
+		score,
+		price,
+		for: byShare.filter(({ value }) => value.low >= speaksFor).map(criterionReason),
+		against: [
+			...cautions.map(findingReason),
+			...byShare.filter(({ value }) => value.high <= speaksAgainst).map(criterionReason),
+		],
+		unknown: [
+			...judged.depending.map((one): Reason => ({ kind: "depends", depending: one })),
+			...open.map(findingReason),
+			...byShare.filter((part) => !narrow(part) && part.measure.missing.length > 0).map(criterionReason),
+		],
+		dependsOn: judged.dependsOn,
+	};
+}
+
+const findingReason = (finding: Finding): Reason => ({ kind: "finding", finding });
+const criterionReason = (part: ScorePart): Reason => ({ kind: "criterion", part });
+
+/** What a criterion says of a board, as part of a sentence. */
+export function criterionWords({ criterionId, measure }: ScorePart): string {
+	return criterionById(criterionId)?.says(measure) ?? criterionId;
+}

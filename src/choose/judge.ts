@@ -1,0 +1,210 @@
+import { withAskedPrice } from "../parts/asked-price.ts";
+import type { Board } from "../parts/board.ts";
+import type { Build, BuildFacts, World } from "../parts/build.ts";
+import { canonicalName, canonicalSocket } from "../parts/canonical-name.ts";
+import type { Market } from "../parts/market.ts";
+import type { Platform } from "../parts/platform.ts";
+import { assumedBoardFacts, withAssumedFacts } from "../reference/assumed-facts.ts";
+import { allRules } from "../rules/all-rules.ts";
+import type { Rule } from "../rules/define-rule.ts";
+import type { Finding, Verdict } from "../rules/outcome.ts";
+import { type RuleSubject, runRule } from "../rules/run-rule.ts";
+
+/** What the rules say of one board. */
+export interface BoardJudgement {
+	readonly board: Board;
+	readonly verdict: Verdict;
+	/** One finding a rule: the plainest over the worlds; see worldFindings for all. */
+	readonly findings: readonly Finding[];
+	/** Rules whose verdict is not the same in every possible world, and with which answers they pass. */
+	readonly depending: readonly Depending[];
+	/** Rules under which the board fits in no possible world; where none alone does, those that together leave none. */
+	readonly failedRuleIds: readonly string[];
+	/** Questions whose answer decides, where the verdict differs from world to world. */
+	readonly dependsOn: readonly string[];
+	/** Indexes of build.worlds in which no rule fails. */
+	readonly possibleWorlds: readonly number[];
+	readonly subject: RuleSubject;
+}
+
+/** A rule that passes with some answers to an open question and fails with others. */
+export interface Depending {
+	readonly ruleId: string;
+	readonly questionId: string;
+	/** The ways the question may turn out, in words. */
+	readonly fitsWith: readonly string[];
+	readonly notWith: readonly string[];
+}
+
+export interface Judgement {
+	readonly build: Build;
+	readonly market: Market;
+	readonly boards: readonly BoardJudgement[];
+	readonly counts: {
+		readonly all: number;
+		readonly fits: number;
+		readonly cannotTell: number;
+		readonly doesNotFit: number;
+	};
+	/** Findings of the build rules that are not plain fits: parts that disagree with each other. */
+	readonly buildFindings: readonly BuildFinding[];
+}
+
+export interface BuildFinding {
+	readonly finding: Finding;
+	/** Whether it holds however the open questions turn out. */
+	readonly certain: boolean;
+}
+
+/** Judges every board of the market against the build. Pure; the order of boards is kept and changes nothing. */
+export function judge(market: Market, build: Build): Judgement {
+	const plans = allRules.filter(({ scope }) => scope === "board").map((rule) => planOf(rule, build.worlds));
+	const boards = market.parts.board.map((board) => judgeBoard(board, market, build, plans));
+	const count = (verdict: Verdict) => boards.filter((judged) => judged.verdict === verdict).length;
+	return {
+		build,
+		market,
+		boards,
+		counts: {
+			all: boards.length,
+			fits: count("fits"),
+			cannotTell: count("cannot-tell"),
+			doesNotFit: count("does-not-fit"),
+		},
+		buildFindings: buildFindings(build),
+	};
+}
+
+/** Worlds that look alike to a rule are judged once. */
+interface RulePlan {
+	readonly rule: Rule;
+	/** One world of each group, and which group each world belongs to. */
+	readonly groups: readonly BuildFacts[];
+	readonly groupOfWorld: readonly number[];
+}
+
+function planOf(rule: Rule, worlds: readonly World[]): RulePlan {
+	const roots = [...new Set([...rule.reads, ...rule.mayRead].map((path) => path.split(".")[0] ?? ""))];
+	const seen = (facts: BuildFacts) => roots.map((root) => (facts as unknown as Record<string, unknown>)[root]);
+	const groups: BuildFacts[] = [];
+	const keys: unknown[][] = [];
+	const groupOfWorld = worlds.map(({ facts }) => {
+		const key = seen(facts);
+		const known = keys.findIndex((other) => other.every((part, index) => sameHave(part, key[index])));
+		if (known >= 0) return known;
+		groups.push(facts);
+		return keys.push(key) - 1;
+	});
+	return { rule, groups, groupOfWorld };
+}
+
+/** Possible worlds carry made-up parts, told apart by id; everything else is shared between worlds. */
+function sameHave(one: unknown, other: unknown): boolean {
+	return one === other || JSON.stringify(one) === JSON.stringify(other);
+}
+
+function judgeBoard(given: Board, market: Market, build: Build, plans: readonly RulePlan[]): BoardJudgement {
+	const priced = withAskedPrice(given);
+	const assumed = assumedBoardFacts(priced);
+	const board = withAssumedFacts(priced, assumed);
+	const platform = platformOf(board, market);
+	const subject: RuleSubject = { board, assumed, facts: build.facts, ...(platform ? { platform } : {}) };
+	const byRule = plans.map(({ rule, groups, groupOfWorld }) => {
+		const findings = groups.map((facts) => runRule(rule, { ...subject, facts }));
+		return { rule, findings, inWorld: (world: number) => findings[groupOfWorld[world] ?? 0] as Finding };
+	});
+	const worlds = build.worlds.map((_, index) => index);
+	const possible = worlds.filter((world) => byRule.every((rule) => rule.inWorld(world).verdict !== "does-not-fit"));
+	const certain = worlds.filter((world) => byRule.every((rule) => rule.inWorld(world).verdict === "fits"));
+	const verdict = possible.length === 0 ? "does-not-fit" : certain.length === worlds.length ? "fits" : "cannot-tell";
+	return {
+		board: given,
+		verdict,
+		findings: byRule.map(({ findings }) => plainest(findings)),
+		depending: byRule.flatMap(({ rule, inWorld }) =>
+			dependingOn(
+				rule.id,
+				build.worlds,
+				worlds.map((world) => inWorld(world).verdict),
+			),
+		),
+		failedRuleIds:
+			verdict === "does-not-fit"
+				? failedRules(
+						byRule.map(({ rule, findings }) => ({ id: rule.id, verdicts: findings.map((found) => found.verdict) })),
+					)
+				: [],
+		dependsOn: verdict === "cannot-tell" ? decidingQuestions(build.worlds, new Set(possible), new Set(certain)) : [],
+		possibleWorlds: possible,
+		subject,
+	};
+}
+
+/** The table row for a board's socket and chipset. */
+function platformOf(board: Board, market: Market): Platform | undefined {
+	const { socket, chipset } = board;
+	if (!socket || !chipset) return undefined;
+	return market.parts.platform.find(
+		(row) =>
+			canonicalSocket(row.socket) === canonicalSocket(socket) && canonicalName(row.chipset) === canonicalName(chipset),
+	);
+}
+
+/** Of a rule's findings over the worlds, the one that says most: a failure, then can't tell, then a caution, then a fit. */
+function plainest(findings: readonly Finding[]): Finding {
+	const weight = ({ verdict, severity }: Finding) =>
+		verdict === "does-not-fit" ? 3 : verdict === "cannot-tell" ? 2 : severity ? 1 : 0;
+	return findings.reduce((most, finding) => (weight(finding) > weight(most) ? finding : most));
+}
+
+function failedRules(rules: readonly { id: string; verdicts: readonly Verdict[] }[]): readonly string[] {
+	const alone = rules.filter(({ verdicts }) => verdicts.every((verdict) => verdict === "does-not-fit"));
+	const failing = alone.length > 0 ? alone : rules.filter(({ verdicts }) => verdicts.includes("does-not-fit"));
+	return failing.map(({ id }) => id);
+}
+
+/** Open questions of which one choice differs from another in whether the board possibly or certainly fits. */
+function decidingQuestions(
+	worlds: readonly World[],
+	possible: ReadonlySet<number>,
+	certain: ReadonlySet<number>,
+): readonly string[] {
+	const questionIds = [...new Set(worlds.flatMap(({ choices }) => choices.map(({ questionId }) => questionId)))];
+	const standing = (index: number) => (certain.has(index) ? 2 : possible.has(index) ? 1 : 0);
+	return questionIds.filter((questionId) => {
+		const standings = new Map<string, Set<number>>();
+		worlds.forEach(({ choices }, index) => {
+			const rest = choices.map((choice) => (choice.questionId === questionId ? "" : choice.label)).join("|");
+			standings.set(rest, (standings.get(rest) ?? new Set()).add(standing(index)));
+		});
+		return [...standings.values()].some((seen) => seen.size > 1);
+	});
+}
+
+/** The open questions that alone decide a rule: each way they may turn out has one verdict, and not all the same. */
+function dependingOn(ruleId: string, worlds: readonly World[], verdicts: readonly Verdict[]): readonly Depending[] {
+	if (new Set(verdicts).size < 2) return [];
+	const questionIds = worlds[0]?.choices.map(({ questionId }) => questionId) ?? [];
+	return questionIds.flatMap((questionId, position): Depending[] => {
+		const failsBy = new Map<string, Set<boolean>>();
+		worlds.forEach(({ choices }, index) => {
+			const label = choices[position]?.label ?? "";
+			failsBy.set(label, (failsBy.get(label) ?? new Set()).add(verdicts[index] === "does-not-fit"));
+		});
+		const labelsThat = (fail: boolean) =>
+			[...failsBy].filter(([, seen]) => seen.size === 1 && seen.has(fail)).map(([label]) => label);
+		const [fitsWith, notWith] = [labelsThat(false), labelsThat(true)];
+		return fitsWith.length > 0 && notWith.length > 0 ? [{ ruleId, questionId, fitsWith, notWith }] : [];
+	});
+}
+
+function buildFindings(build: Build): readonly BuildFinding[] {
+	return allRules
+		.filter(({ scope }) => scope === "build")
+		.flatMap((rule): BuildFinding[] => {
+			const findings = build.worlds.map(({ facts }) => runRule(rule, { facts, assumed: [] }));
+			const finding = plainest(findings);
+			if (finding.verdict !== "does-not-fit" && finding.severity === null) return [];
+			return [{ finding, certain: findings.every(({ verdict }) => verdict === finding.verdict) }];
+		});
+}

@@ -1,0 +1,98 @@
+import { parseArgs } from "node:util";
+import { nearestWords } from "../maths/nearest-word.ts";
+import { CommandError, exitCodes } from "./exit-codes.ts";
+
+/** The flags, the value each takes, and what it does; help and checks derive from this. */
+export const flags = {
+	answers: { value: "FILE", help: "take answers from this file; the walk goes on in it" },
+	parts: { value: "FOLDER", help: "boards and parts from this folder or file, instead of the demonstration" },
+	"with-demo": { value: null, help: "with --parts: the demonstration's parts too" },
+	to: { value: "FILE", help: "write to this file: .md, .txt or .json; - for standard output" },
+	replace: { value: null, help: "replace the file if it is there" },
+	json: { value: null, help: "print JSON" },
+	plain: { value: null, help: "ask line by line; for screen readers and simple terminals" },
+	"no-color": { value: null, help: "use no colour" },
+	ascii: { value: null, help: "use ASCII characters only" },
+	help: { value: null, help: "print this help" },
+	version: { value: null, help: "print the version" },
+} as const;
+export type FlagName = keyof typeof flags;
+
+export const commandNames = ["shortlist", "sheet", "check", "schema", "why", "sources", "help"] as const;
+export type CommandName = (typeof commandNames)[number];
+
+export interface Arguments {
+	readonly command: CommandName | null;
+	readonly operands: readonly string[];
+	readonly answers?: string;
+	readonly parts?: string;
+	readonly to?: string;
+	readonly withDemo: boolean;
+	readonly replace: boolean;
+	readonly json: boolean;
+	readonly plain: boolean;
+	readonly help: boolean;
+	readonly version: boolean;
+}
+
+/**
+ * Reads a command line.
+ *
+ * @throws CommandError with code 64 for an unknown command or flag (with near ones), a missing or an unwanted value
+ */
+export function readArguments(argv: readonly string[]): Arguments {
+	const { values, positionals, tokens } = parseArgs({
+		args: [...argv],
+		options: Object.fromEntries([
+			...Object.entries(flags).map(([name, { value }]) => [name, { type: value ? "string" : "boolean" }] as const),
+			["h", { type: "boolean" }] as const,
+			["V", { type: "boolean" }] as const,
+		]),
+		strict: false,
+		allowPositionals: true,
+		tokens: true,
+	});
+	for (const token of tokens) if (token.kind === "option") checkFlag(token.name, token.rawName, token.value);
+	const [first, ...operands] = positionals;
+	const help = values["help"] === true || values["h"] === true;
+	if (first !== undefined && !isCommand(first) && !help)
+		throw new CommandError(exitCodes.usage, `There is no command "${first}".${nearWords(first, commandNames)}`);
+	const text = (name: FlagName) => (typeof values[name] === "string" ? { [name]: values[name] } : {});
+	return {
+		command: first !== undefined && isCommand(first) ? first : null,
+		operands,
+		...text("answers"),
+		...text("parts"),
+		...text("to"),
+		withDemo: values["with-demo"] === true,
+		replace: values["replace"] === true,
+		json: values["json"] === true,
+		plain: values["plain"] === true,
+		help,
+		version: values["version"] === true || values["V"] === true,
+	};
+}
+
+function isCommand(word: string): word is CommandName {
+	return (commandNames as readonly string[]).includes(word);
+}
+
+function checkFlag(name: string, rawName: string, value: string | undefined): void {
+	if (name === "h" || name === "V") return;
+	if (!Object.hasOwn(flags, name)) {
+		const near = nearWords(name, Object.keys(flags), "--");
+		throw new CommandError(exitCodes.usage, `There is no flag ${rawName}.${near}`);
+	}
+	const wanted = flags[name as FlagName].value;
+	if (wanted !== null && (value === undefined || value === ""))
+		throw new CommandError(exitCodes.usage, `${rawName} needs a ${wanted} behind it.`);
+	if (wanted === null && value !== undefined)
+		throw new CommandError(exitCodes.usage, `${rawName} takes no value, and "${value}" was given.`);
+}
+
+/** " Did you mean ...?", or where the list is found. */
+export function nearWords(word: string, known: readonly string[], prefix = ""): string {
+	const containing = word.length >= 3 ? known.filter((one) => one.includes(word.toLowerCase())) : [];
+	const near = [...new Set([...containing, ...nearestWords(word, known)])].slice(0, 3).map((found) => prefix + found);
+	return near.length > 0 ? ` Did you mean ${near.join(" or ")}?` : " See: boardwalk --help";
+}

@@ -1,0 +1,224 @@
+import * as z from "zod";
+import sample from "../../data/scenarios/quiet-desk.json" with { type: "json" };
+import { allCriteria, criterionById } from "../criteria/all-criteria.ts";
+import { readJson } from "../files/read-json.ts";
+import { UnwritableFile, writeFile } from "../files/write-file.ts";
+import { type AnswersFile, answersFile } from "../parts/answers-file.ts";
+import { checkJson, type Fault } from "../parts/check-json.ts";
+import { checkParts } from "../parts/check-parts.ts";
+import { factAt } from "../parts/fact-list.ts";
+import { partsFile } from "../parts/market.ts";
+import { type PartKind, partKindNames, partKinds } from "../parts/part-kinds.ts";
+import { blocksText } from "../plain/screen-text.ts";
+import { allSources, sourceById } from "../reference/sources.ts";
+import { allRules, ruleById } from "../rules/all-rules.ts";
+import type { Screen } from "../screens/screen.ts";
+import { screenOf } from "../screens/screen-of.ts";
+import { viewWalk } from "../screens/walk-view.ts";
+import { adviceJson } from "../sheet/advice-json.ts";
+import { markdownSheet } from "../sheet/markdown-sheet.ts";
+import type { Sheet } from "../sheet/sheet.ts";
+import { sourceWords } from "../sheet/source-words.ts";
+import { textSheet } from "../sheet/text-sheet.ts";
+import { wrapText } from "../sheet/wrap-text.ts";
+import { takeUpWalk } from "../walk/saved-walk.ts";
+import { startWalk, type WalkContext, type WalkState } from "../walk/walk-state.ts";
+import { type Arguments, nearWords } from "./arguments.ts";
+import { demoMarket } from "./demo-market.ts";
+import { CommandError, exitCodes } from "./exit-codes.ts";
+import { faultLine } from "./fault-words.ts";
+import { loadAnswersOf, loadMarket, reading } from "./load.ts";
+import type { Streams } from "./streams.ts";
+
+const width = 78;
+
+/** `shortlist`: as text, or with --json as advice@1. */
+export function shortlist(args: Arguments, streams: Streams): void {
+	const market = loadMarket(args, streams);
+	const { state, context } = loadAnswersOf(args, market, streams);
+	streams.out(args.json ? adviceText(context, state) : shortlistText(context, state));
+}
+
+function adviceText(context: WalkContext, state: WalkState): string {
+	const view = viewWalk(context, state);
+	return `${JSON.stringify(adviceJson(view.judgement(), view.advice(), view.context), null, "\t")}\n`;
+}
+
+function shortlistText(context: WalkContext, state: WalkState): string {
+	return resultText(screenOf(context, { ...state, place: { at: "shortlist" } }));
+}
+
+/** A screen without what can be done on it. */
+function resultText(screen: Screen | null): string {
+	if (!screen) return "";
+	const lines = [...wrapText(screen.title, width), "", ...blocksText(screen.body, width)];
+	return `${lines.join("\n").replace(/\n{3,}/g, "\n\n")}\n`;
+}
+
+/** With no terminal and no command: a made-up person's shortlist, and how to start a walk. */
+export function sampleShortlist({ out }: Streams): void {
+	const context: WalkContext = { market: demoMarket(), asOf: sample.asOf };
+	const { state } = takeUpWalk(context, sample as AnswersFile);
+	out("There is no terminal here to ask questions in. This is what a made-up person got:\n\n");
+	out(shortlistText(context, state));
+	out("\nTo walk yourself: run boardwalk (or npm start) in a terminal, or boardwalk --plain line by line.\n");
+}
+
+/** `sheet`: to standard output as text, or to a file in the form its ending names. */
+export function sheet(args: Arguments, streams: Streams): void {
+	const market = loadMarket(args, streams);
+	const { state, context } = loadAnswersOf(args, market, streams);
+	const made = viewWalk(context, state).sheet();
+	if (args.to === undefined || args.to === "-") streams.out(args.json ? sheetForm(made, ".json") : textSheet(made));
+	else streams.err(`Written: ${writeSheet(args.to, made, args.replace)}\n`);
+}
+
+/**
+ * Writes a sheet in the form that the file's ending names.
+ *
+ * @returns the full path
+ * @throws CommandError: 64 for an ending we cannot write, 73 when the file exists or cannot be made
+ */
+export function writeSheet(to: string, made: Sheet, replace: boolean): string {
+	const text = sheetForm(made, /\.[^./\\]*$/.exec(to)?.[0].toLowerCase() ?? "");
+	try {
+		return writeFile(to, text, { replace });
+	} catch (error) {
+		if (!(error instanceof UnwritableFile)) throw error;
+		throw new CommandError(
+			exitCodes.cannotCreate,
+			error.exists
+				? `${error.path} is there already and was kept. Take another name, or add --replace.`
+				: `${error.path} cannot be written: ${error.reason}.`,
+		);
+	}
+}
+
+function sheetForm(made: Sheet, ending: string): string {
+	switch (ending) {
+		case ".md":
+			return markdownSheet(made);
+		case ".txt":
+			return textSheet(made);
+		case ".json":
+			return `${JSON.stringify(made, null, "\t")}\n`;
+		default:
+			throw new CommandError(exitCodes.usage, "A sheet is written as .md, .txt or .json; the file's name must end so.");
+	}
+}
+
+/** `check FILE`: every fault with path, what was expected, and what was perhaps meant. */
+export function check({ operands: [path] }: Arguments, { out }: Streams): void {
+	if (path === undefined)
+		throw new CommandError(exitCodes.usage, "Which file? Such as: boardwalk check my-boards.json");
+	const json = reading(() => readJson(path));
+	const isAnswers = String((json as { schema?: unknown } | null)?.schema ?? "").startsWith("boardwalk/answers");
+	const { faults } = isAnswers ? checkJson(answersFile, json) : checkParts(json);
+	if (faults.length > 0) throw new CommandError(exitCodes.badData, faultsText(path, faults));
+	out(`${path}: no mistakes found${isAnswers ? "" : ` in ${partsCount(json)}`}.\n`);
+}
+
+function faultsText(path: string, faults: readonly Fault[]): string {
+	const shown = faults.slice(0, 200).map((fault) => faultLine(path, fault));
+	const more = faults.length > shown.length ? [`... and ${faults.length - shown.length} more.`] : [];
+	return [...shown, ...more, `${faults.length} ${faults.length === 1 ? "mistake" : "mistakes"} in all.`].join("\n");
+}
+
+function partsCount(json: unknown): string {
+	const counts = partKindNames.flatMap((kind) => {
+		const list = (json as Record<string, unknown[] | undefined>)[partKinds[kind].list];
+		return list && list.length > 0 ? [`${list.length} ${partKinds[kind].noun}${list.length === 1 ? "" : "s"}`] : [];
+	});
+	return counts.length > 0 ? counts.join(", ") : "an empty file";
+}
+
+/** `schema KIND`: JSON Schema, draft 2020-12. */
+export function schema({ operands: [kind] }: Arguments, { out }: Streams): void {
+	const schemas: Readonly<Record<string, z.ZodType>> = {
+		...Object.fromEntries(partKindNames.map((name) => [name, partKinds[name].schema])),
+		parts: partsFile,
+		answers: answersFile,
+	};
+	const names = Object.keys(schemas);
+	if (kind === undefined) throw new CommandError(exitCodes.usage, `Of what? One of: ${names.join(", ")}.`);
+	const found = Object.hasOwn(schemas, kind) ? schemas[kind] : undefined;
+	if (!found) throw new CommandError(exitCodes.usage, `There is no schema "${kind}".${nearWords(kind, names)}`);
+	out(`${JSON.stringify(z.toJSONSchema(found), null, "\t")}\n`);
+}
+
+/** `why`: a rule, a criterion, or a board held against a file of answers. */
+export function why(args: Arguments, streams: Streams): void {
+	const [name] = args.operands;
+	const rules = allRules.map(({ id }) => id);
+	const criteria = allCriteria.map(({ id }) => id);
+	if (name === undefined)
+		throw new CommandError(
+			exitCodes.usage,
+			`Of what? A rule (${rules.join(", ")}), a criterion (${criteria.join(", ")}) or a board's id.`,
+		);
+	const text = ruleText(name) ?? criterionText(name);
+	if (text !== null) {
+		streams.out(text);
+		return;
+	}
+	const market = loadMarket(args, streams);
+	const taken = args.answers === undefined ? null : loadAnswersOf(args, market, streams);
+	const context = taken?.context ?? { market, asOf: sample.asOf };
+	const state = taken?.state ?? startWalk();
+	const known = [
+		...market.parts.board,
+		...state.ownParts.filter(({ kind }) => kind === "board").map(({ part }) => part),
+	];
+	if (!known.some(({ id }) => id === name)) {
+		const near = nearWords(name, [...rules, ...criteria, ...known.map(({ id }) => id)]);
+		throw new CommandError(exitCodes.usage, `There is no rule, criterion or board "${name}".${near}`);
+	}
+	if (!taken) streams.err("Without --answers FILE nothing about your build is known, so little can be told.\n");
+	streams.out(resultText(screenOf(context, { ...state, place: { at: "board", boardId: name } })));
+}
+
+function ruleText(id: string): string | null {
+	const rule = ruleById(id);
+	if (!rule) return null;
+	const severities = { stops: "stops it", "plan-around": "plan around it", "good-to-know": "good to know" };
+	return textOf([
+		`${rule.id}: ${rule.label}`,
+		rule.asks,
+		`Why: ${rule.why}`,
+		`If not: ${severities[rule.severity]}.${rule.scope === "build" ? " It is about your parts among themselves, and takes no board out." : ""}`,
+		`It reads: ${[...rule.reads, ...rule.mayRead].map(pathWords).join("; ")}.`,
+		`Source: ${sourceWords(sourceById(rule.source))}`,
+	]);
+}
+
+function criterionText(id: string): string | null {
+	const criterion = criterionById(id);
+	if (!criterion) return null;
+	return textOf([
+		`${criterion.id}: ${criterion.name}`,
+		`Why: ${criterion.why}`,
+		`Scale: ${criterion.scale.map(([measure, value]) => `${measure} ${criterion.unit} = ${Math.round(value * 100)} points`).join(", ")}; straight lines between, level outside.`,
+		`Grounds: ${criterion.grounds}`,
+		`It reads: ${criterion.reads.map(pathWords).join("; ")}.`,
+		`Source: ${sourceWords(sourceById(criterion.source))}`,
+	]);
+}
+
+/** A fact path with its title, where it is a fact of a part. */
+function pathWords(path: string): string {
+	const [root = "", ...keys] = path.split(".");
+	const fact = Object.hasOwn(partKinds, root) && keys.length > 0 ? factAt(root as PartKind, keys.join(".")) : undefined;
+	return fact ? `${path} (${fact.title.toLowerCase()})` : path;
+}
+
+/** `sources`: the bibliography. */
+export function sources({ json }: Arguments, { out }: Streams): void {
+	const all = allSources();
+	out(
+		json ? `${JSON.stringify(all, null, "\t")}\n` : textOf(all.map((source) => `${source.id}: ${sourceWords(source)}`)),
+	);
+}
+
+function textOf(paragraphs: readonly string[]): string {
+	return `${paragraphs.flatMap((paragraph) => wrapText(paragraph, width, "  ")).join("\n")}\n`;
+}

@@ -1,0 +1,43 @@
+import { type CommandName, flags } from "./arguments.ts";
+
+const commands: readonly (readonly [CommandName | "", string, string])[] = [
+	["", "", "the walk: questions, then a shortlist and a sheet"],
+	["shortlist", "--answers FILE", "the shortlist with reasons"],
+	["sheet", "--answers FILE [--to FILE.md]", "the requirement sheet for shop and bench"],
+	["why", "RULE | CRITERION | BOARD", "what a rule checks and why; what was found for a board"],
+	["check", "FILE", "look through a file of parts or answers for mistakes"],
+	["schema", "KIND", "the JSON Schema of a part kind, of parts files or of answers files"],
+	["sources", "", "where facts and figures come from"],
+];
+
+const examples: readonly (readonly [string, string])[] = [
+	["boardwalk", "start the walk"],
+	["boardwalk --plain --answers my.json", "line by line, kept in my.json; run it again to go on"],
+	["boardwalk shortlist --answers my.json", "the shortlist again"],
+	["boardwalk sheet --answers my.json --to sheet.md", "write the sheet"],
+	["boardwalk check my-parts/boards.json", "look for mistakes in a parts file"],
+];
+
+/** All that --help prints. */
+export function helpText(): string {
+	const rows = (list: readonly (readonly [string, string])[]) => {
+		const width = Math.max(...list.map(([left]) => left.length)) + 2;
+		return list.map(([left, right]) => `  ${left.padEnd(width)}${right}`).join("\n");
+	};
+	return `boardwalk helps you choose the mainboard for a computer you build yourself.
+
+Examples
+${rows(examples)}
+
+Commands
+${rows(commands.map(([name, operands, help]) => [["boardwalk", name, operands].filter(Boolean).join(" "), help] as const))}
+
+Flags
+${rows(Object.entries(flags).map(([name, { value, help }]) => [`--${name}${value ? ` ${value}` : ""}`, help] as const))}
+
+Results go to standard output, everything else to standard error.
+Ends with 0 when finished (also when nothing fits), 1 when left before a shortlist, 64 for a wrong command,
+65 for bad data in a file, 66 for a file that cannot be read, 73 for one that cannot be written, 70 for a fault of ours.
+Nothing is ever sent anywhere: the program reads and writes files on this machine only.
+`;
+}

@@ -1,0 +1,81 @@
+import packageFacts from "../../package.json" with { type: "json" };
+import { type Arguments, readArguments } from "./arguments.ts";
+import { CommandError, type ExitCode, exitCodes } from "./exit-codes.ts";
+import { helpText } from "./help.ts";
+import { processStreams, type Streams } from "./streams.ts";
+
+/**
+ * Runs the program: reads the command line, does what it says, sets process.exitCode. Never throws; a fault of ours
+ * ends with 70 and one line.
+ */
+export async function main(argv: readonly string[]): Promise<void> {
+	const streams = processStreams();
+	try {
+		process.exitCode = await run(argv, streams);
+	} catch (error) {
+		if (error instanceof CommandError) {
+			streams.err(`${error.message}\n`);
+			process.exitCode = error.code;
+			return;
+		}
+		streams.err(
+			`boardwalk stopped by a fault of its own: ${error instanceof Error ? (error.stack ?? error.message) : String(error)}\n`,
+		);
+		process.exitCode = exitCodes.software;
+	}
+}
+
+async function run(argv: readonly string[], streams: Streams): Promise<ExitCode> {
+	const args = readArguments(argv);
+	if (args.help || args.command === "help") {
+		streams.out(helpText());
+		return exitCodes.ok;
+	}
+	if (args.version) {
+		streams.out(`${packageFacts.version}\n`);
+		return exitCodes.ok;
+	}
+	return args.command === null ? walk(args, streams) : command(args, streams);
+}
+
+async function command(args: Arguments, streams: Streams): Promise<ExitCode> {
+	// Loaded only now, so that --help stays quick.
+	const commands = await import("./commands.ts");
+	switch (args.command) {
+		case "shortlist":
+			commands.shortlist(args, streams);
+			break;
+		case "sheet":
+			commands.sheet(args, streams);
+			break;
+		case "check":
+			commands.check(args, streams);
+			break;
+		case "schema":
+			commands.schema(args, streams);
+			break;
+		case "why":
+			commands.why(args, streams);
+			break;
+		case "sources":
+			commands.sources(args, streams);
+			break;
+	}
+	return exitCodes.ok;
+}
+
+async function walk(args: Arguments, streams: Streams): Promise<ExitCode> {
+	if (!args.plain && !process.stdin.isTTY) {
+		const { sampleShortlist } = await import("./commands.ts");
+		sampleShortlist(streams);
+		return exitCodes.ok;
+	}
+	const { plainWalk } = await import("./plain-walk.ts");
+	return plainWalk(args, streams, today());
+}
+
+/** Today where this person is, as an ISO date; the only place that looks at the clock. */
+function today(): string {
+	const now = new Date();
+	return `${now.getFullYear()}-${String(now.getMonth() + 1).padStart(2, "0")}-${String(now.getDate()).padStart(2, "0")}`;
+}

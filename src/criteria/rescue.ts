@@ -1,0 +1,43 @@
+import { defineCriterion, type Measure } from "./define-criterion.ts";
+
+const aids = [
+	"board.recovery.flashWithoutProcessor",
+	"board.recovery.faultDisplay",
+	"board.recovery.resetAtBack",
+] as const;
+
+/** What helps a first-time builder when the first start goes wrong: three aids, counted. */
+export const rescue = defineCriterion({
+	id: "rescue",
+	name: "help when it does not start",
+	asks: "How much would a silent, failed first start bother you?",
+	why: "A display that says what is wrong, an update without a processor and a reset button at the back each save hours when a first start goes wrong.",
+	ends: {
+		worst: "nothing tells you why it does not start, and the case must be opened to reset it",
+		best: "the board says what is wrong, updates by itself, and resets from outside",
+	},
+	unit: "aids of three",
+	scale: [
+		[0, 0],
+		[1, 0.6],
+		[2, 0.9],
+		[3, 1],
+	],
+	source: "common-practice",
+	grounds: "The first aid saves the most time; the third seldom matters beside the other two.",
+	reads: aids,
+	measure(facts): Measure {
+		const answers = [
+			facts["board.recovery.flashWithoutProcessor"],
+			facts["board.recovery.faultDisplay"] === undefined ? undefined : facts["board.recovery.faultDisplay"] !== "none",
+			facts["board.recovery.resetAtBack"],
+		];
+		const sure = answers.filter((answer) => answer === true).length;
+		const open = aids.filter((_, index) => answers[index] === undefined);
+		return { low: sure, high: sure + open.length, missing: open };
+	},
+	says: ({ low, high }) => {
+		const has = low === high ? (low === aids.length ? "all" : low === 0 ? "none" : `${low}`) : `${low} to ${high}`;
+		return `it has ${has} of the ${aids.length} aids for a first start that goes wrong`;
+	},
+});

@@ -1,0 +1,34 @@
+import { defineCriterion, type Measure } from "./define-criterion.ts";
+
+/** USB sockets at the back beyond what will be plugged in. */
+export const spareSockets = defineCriterion({
+	id: "spare-sockets",
+	name: "spare USB sockets at the back",
+	asks: "How much would running out of USB sockets bother you?",
+	why: "Sockets at the back cannot be added later without a hub or a card.",
+	ends: { worst: "every socket is taken from the first day", best: "four sockets are still free" },
+	unit: "spare sockets",
+	scale: [
+		[-2, 0],
+		[0, 0.5],
+		[2, 0.9],
+		[4, 1],
+	],
+	source: "own-convention",
+	grounds: "None spare is half the value, two nearly all, four all; more is not worth money.",
+	reads: ["board.rearUsb", "rearDevices"],
+	measure({ "board.rearUsb": sockets, rearDevices: wanted }): Measure | null {
+		if (wanted === undefined) return null;
+		// Common practice, no source: boards carry 4 to 10 USB sockets at the back.
+		if (!sockets) return { low: 4 - wanted, high: 10 - wanted, missing: ["board.rearUsb"] };
+		const count = sockets.reduce((sum, socket) => sum + socket.count, 0);
+		return { low: count - wanted, high: count - wanted, missing: [] };
+	},
+	says: ({ low, high }) => {
+		if (low !== high) return "how many USB sockets stay free at the back is not known";
+		if (low < 0) return `${-low} of your things find no USB socket at the back`;
+		return low === 1
+			? "1 USB socket stays free at the back"
+			: `${low === 0 ? "no" : low} USB sockets stay free at the back`;
+	},
+});

@@ -1,0 +1,57 @@
+import { readdirSync, statSync } from "node:fs";
+import { join } from "node:path";
+import type { Fault } from "../parts/check-json.ts";
+import { checkParts } from "../parts/check-parts.ts";
+import { makeMarket } from "../parts/make-market.ts";
+import type { Market, PartsFile } from "../parts/market.ts";
+import { readJson } from "./read-json.ts";
+import { reasonOf, UnreadableFile } from "./read-text.ts";
+
+/** Faults of one file. */
+export interface FaultyFile {
+	readonly file: string;
+	readonly faults: readonly Fault[];
+}
+
+/** Parts read from a file, or from all .json files of a folder in the order of their names. */
+export interface ReadParts {
+	readonly market: Market;
+	readonly faulty: readonly FaultyFile[];
+	readonly warnings: readonly string[];
+}
+
+/**
+ * Reads a market from a parts file or a folder of them.
+ *
+ * @param more parts that come after those read, such as the demonstration market
+ * @throws UnreadableFile, BrokenJson
+ */
+export function readParts(path: string, more: readonly PartsFile[] = []): ReadParts {
+	const files = partsFilesAt(path);
+	const faulty: FaultyFile[] = [];
+	const sound: PartsFile[] = [];
+	for (const file of files) {
+		const checked = checkParts(readJson(file));
+		if (checked.value) sound.push(checked.value);
+		else faulty.push({ file, faults: checked.faults });
+	}
+	const { market, clashes } = makeMarket(path, [...sound, ...more]);
+	const empty = files.length === 0 ? [`${path}: there is no .json file in this folder, so the market is empty.`] : [];
+	return {
+		market,
+		faulty,
+		warnings: [...empty, ...clashes.map(({ kind, id }) => `${kind} "${id}" is given twice; the first one counts.`)],
+	};
+}
+
+function partsFilesAt(path: string): readonly string[] {
+	try {
+		if (!statSync(path).isDirectory()) return [path];
+		return readdirSync(path)
+			.filter((name) => name.endsWith(".json"))
+			.sort()
+			.map((name) => join(path, name));
+	} catch (error) {
+		throw new UnreadableFile(path, reasonOf(error));
+	}
+}

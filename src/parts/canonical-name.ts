@@ -1,0 +1,17 @@
+/**
+ * One spelling for a socket's many: "LGA 1700", "Socket LGA1700" and "FCLGA1700" are one. The package prefix "FC" in
+ * front of LGA, PGA and BGA says how the chip is mounted, not which socket it goes into.
+ */
+export function canonicalSocket(name: string): string {
+	return canonicalName(name.replace(/\bsocket\b/gi, " "))
+		.replace(/^socket/, "")
+		.replace(/^fc(?=[lpb]ga\d)/, "");
+}
+
+/** Letters and digits only, small: so that spaces, hyphens and case make no difference between two spellings. */
+export function canonicalName(name: string): string {
+	return name
+		.normalize("NFKC")
+		.toLowerCase()
+		.replace(/[^\p{L}\p{N}]+/gu, "");
+}

@@ -1,0 +1,75 @@
+import type { Board } from "./board.ts";
+import type { BuildFacts, BuildPartKind, BuildParts, HaveState, WishStrength } from "./build.ts";
+import type { Money } from "./money.ts";
+import type { Platform } from "./platform.ts";
+
+type PartInside<H> = H extends { readonly state: "have"; readonly part: infer P } ? P : never;
+
+/** Everything a fact path can start with, and the part it leads into. */
+export type FactRoots = { [K in BuildPartKind]: PartInside<BuildParts[K]> } & { board: Board; platform: Platform };
+
+type ValueAt<T, P extends string> = P extends `${infer Key}.${infer Rest}`
+	? Key extends keyof NonNullable<T>
+		? ValueAt<NonNullable<T>[Key], Rest>
+		: never
+	: P extends keyof NonNullable<T>
+		? NonNullable<NonNullable<T>[P]>
+		: never;
+
+/**
+ * The type of the fact at a path. A part kind alone ("graphicsCard") gives what the person has of it; "platform" is
+ * the table row for the board's socket and chipset; "wish.ID" the strength of a wish.
+ */
+export type FactValue<P extends string> = P extends BuildPartKind
+	? HaveState
+	: P extends "priceCap"
+		? Money
+		: P extends "rearDevices"
+			? number
+			: P extends `wish.${string}`
+				? WishStrength
+				: ValueAt<FactRoots, P>;
+
+/** Facts under their paths: those always present and those that may be missing. */
+export type FactsUnder<Always extends string, Maybe extends string> = {
+	readonly [P in Always]: FactValue<P>;
+} & { readonly [P in Maybe]?: FactValue<P> };
+
+/** What fact paths are read from: one board (with its platform row, if there is one) in one world. */
+export interface FactSubject {
+	readonly board?: Board;
+	readonly platform?: Platform;
+	readonly facts: BuildFacts;
+}
+
+export type FactLookup =
+	| { readonly known: true; readonly value: unknown }
+	/** `missing` is the path a person would have to find out; `state` says why where a whole part is not there. */
+	| { readonly known: false; readonly missing: string; readonly state?: HaveState };
+
+/** Looks one path up. Never throws; an unknown root is simply missing (a test holds all paths against the definitions). */
+export function lookUpFact(subject: FactSubject, path: string): FactLookup {
+	const [root = "", ...keys] = path.split(".");
+	if (root === "wish") return present(subject.facts.wishes[keys.join(".")], path);
+	if (root === "priceCap" || root === "rearDevices") return present(subject.facts[root] ?? undefined, path);
+	if (root === "board" || root === "platform") return inside(subject[root], keys, path);
+	const have = (subject.facts as unknown as Record<string, BuildParts[BuildPartKind] | undefined>)[root];
+	if (!have) return { known: false, missing: path };
+	if (keys.length === 0) return { known: true, value: have.state };
+	if (have.state !== "have") return { known: false, missing: root, state: have.state };
+	return inside(have.part, keys, path);
+}
+
+function inside(start: unknown, keys: readonly string[], path: string): FactLookup {
+	let value: unknown = start;
+	for (const key of keys) {
+		if (value === null || typeof value !== "object" || !Object.hasOwn(value, key))
+			return { known: false, missing: path };
+		value = (value as Record<string, unknown>)[key];
+	}
+	return present(value, path);
+}
+
+function present(value: unknown, path: string): FactLookup {
+	return value === undefined ? { known: false, missing: path } : { known: true, value };
+}

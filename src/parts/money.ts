@@ -1,0 +1,25 @@
+import * as z from "zod";
+
+/**
+ * Money as it was seen: a whole number of the currency's smallest unit and its ISO 4217 code. It is never converted;
+ * two amounts in different currencies cannot be compared.
+ */
+export const money = z.strictObject({
+	minor: z.number().int().min(0).max(1_000_000_000),
+	currency: z.string().regex(/^[A-Z]{3}$/, "three capital letters, such as EUR"),
+});
+export type Money = z.infer<typeof money>;
+
+/** Digits after the point that a currency prints, by the runtime's own table (2 for EUR, 0 for JPY). */
+export function minorDigits(currency: string): number {
+	return (
+		new Intl.NumberFormat("en", { style: "currency", currency, currencyDisplay: "code" }).resolvedOptions()
+			.maximumFractionDigits ?? 2
+	);
+}
+
+/** "EUR 189.00" with the code in front, the same in every terminal and on paper. */
+export function moneyText({ minor, currency }: Money): string {
+	const digits = minorDigits(currency);
+	return `${currency} ${(minor / 10 ** digits).toFixed(digits)}`;
+}

@@ -1,0 +1,70 @@
+import type { Block, Choice, Screen } from "../screens/screen.ts";
+import { wrapText } from "../screens/wrap-lines.ts";
+
+/** A screen as lines of text, top to bottom; nothing in it is ever redrawn. */
+export function screenText(screen: Screen, width: number): string {
+	const lines = [
+		...(screen.notice ? wrapText(screen.notice, width) : []),
+		"",
+		...(screen.place ? [screen.place] : []),
+		...wrapText(screen.title, width),
+		"",
+		...blocksText(screen.body, width),
+		"",
+		...choicesText(screen, width),
+		...(screen.side.length > 0 ? ["", ...blocksText(screen.side, width)] : []),
+	];
+	return `${lines.join("\n").replace(/\n{3,}/g, "\n\n")}\n`;
+}
+
+export function blocksText(blocks: readonly Block[], width: number): string[] {
+	return blocks.flatMap((block) => blockText(block, width));
+}
+
+function blockText(block: Block, width: number): string[] {
+	switch (block.kind) {
+		case "heading":
+			return ["", ...wrapText(block.text, width)];
+		case "text":
+			return wrapText(block.text, width);
+		case "list":
+			return block.items.flatMap((item) => wrapText(`- ${item}`, width, "  "));
+		case "pairs":
+			return block.pairs.flatMap(([label, value]) => wrapText(`${label}: ${value}`, width, "  "));
+	}
+}
+
+function choicesText({ choices, typing }: Screen, width: number): string[] {
+	return choices.flatMap((choice, index) => {
+		const mark = choiceMark(choice, index, typing?.kind === "value");
+		const indent = " ".repeat(mark.length);
+		const count = choice.count ? ` (${choice.count})` : "";
+		const apart = choice.apart && !choices[index - 1]?.apart && index > 0 ? ["  or"] : [];
+		return [
+			...apart,
+			...wrapText(`${mark}${choice.label}${choice.chosen ? " (chosen)" : ""}${count}`, width, indent),
+			...(choice.detail ? wrapText(`${indent}${choice.detail}`, width, indent) : []),
+		];
+	});
+}
+
+/** A number; where numbers are answers, the line's letter. */
+function choiceMark({ key }: Choice, index: number, byKey: boolean): string {
+	return byKey ? `  ${key ?? "-"}  ` : `${String(index + 1).padStart(3)}  `;
+}
+
+/** The prompt line: what can be typed now. */
+export function promptText({ choices, typing, enter, help }: Screen): string {
+	const picks =
+		choices.length > 0 && typing?.kind !== "value" ? [choices.length === 1 ? "1" : `1 to ${choices.length}`] : [];
+	const parts = [
+		...picks,
+		...(typing ? [typing.words] : []),
+		...(enter ? [`Enter: ${enter.words}`] : []),
+		"b: back",
+		...(help.length > 0 ? ["?: why, and where to find it"] : []),
+		"r: review",
+		"s: save and leave",
+	];
+	return `[${parts.join("; ")}]\n> `;
+}

@@ -1,0 +1,19 @@
+import { wishQuestion } from "../wish-question.ts";
+
+export const wireless = wishQuestion({
+	id: "features/wireless",
+	tier: "features",
+	ask: "Do you need wireless (Wi-Fi)?",
+	hint: "Not needed where a network cable reaches the desk",
+	label: "Wireless (Wi-Fi)",
+	why: "Boards with wireless built in cost more; an adapter in a USB socket does the same job.",
+	whereToFind: "At your desk: look whether a cable from the router reaches it.",
+	changes: "A board without it is marked, and you are told to count the price of an adapter. No board is taken out.",
+	notSure: "It is not counted for or against any board.",
+	howToFindOut: "Look whether a cable from the router reaches the desk.",
+	strengths: {
+		must: { label: "Yes, no cable reaches my desk", explanation: "Boards without it are marked: you need an adapter" },
+		"would-like": { label: "Would be nice", explanation: "Boards without it are marked" },
+		"dont-mind": { label: "No, I have a cable", explanation: "It is not counted" },
+	},
+});

@@ -1,0 +1,32 @@
+import type { MemoryType } from "../../parts/vocabulary.ts";
+import { partQuestion, withHave } from "../part-question.ts";
+
+/** Types that boards sold today, or handed down, take. */
+const typesAbout: readonly MemoryType[] = ["DDR3", "DDR4", "DDR5"];
+
+export const memory = partQuestion({
+	id: "fit/memory",
+	tier: "fit",
+	partKind: "memory",
+	ask: "Do you have memory already, or one picked?",
+	hint: "The label on the module says DDR4 or DDR5",
+	label: "Memory",
+	why: "Memory of one type does not go into slots for another: the notches sit in different places.",
+	whereToFind: "On the label of the module, or on the shop's page: DDR4 or DDR5, how many modules, how many GB each.",
+	changes: "Boards for another type of memory, and boards with too few slots, are taken out.",
+	notSure: "Each type is kept in mind: a board then fits, does not fit, or depends on your memory.",
+	howToFindOut: "Read the label on the module.",
+	specials: {
+		open: { label: "No, I will buy what the board needs", explanation: "No board is taken out for its memory" },
+	},
+	possibilities: () =>
+		typesAbout.map((type) => ({
+			label: `${type} memory`,
+			sets: (facts) =>
+				withHave(facts, "memory", {
+					state: "have",
+					ownership: "planned",
+					part: { id: "some-memory", name: `${type} memory`, type, modules: 2 },
+				}),
+		})),
+});

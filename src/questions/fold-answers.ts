@@ -1,0 +1,41 @@
+import type { Answers } from "../parts/answers-file.ts";
+import { type Build, type BuildFacts, emptyBuildFacts, mostWorlds, type World } from "../parts/build.ts";
+import { allQuestions } from "./all-questions.ts";
+import type { Question, QuestionContext } from "./define-question.ts";
+
+/**
+ * Folds answers into a build. An answer that is not sure, skipped, not given, or no longer one the question can have
+ * sets nothing; where all ways it may turn out can be listed, each becomes a possible world, up to 64 in all. A question
+ * that would exceed that stays simply unknown.
+ */
+export function foldAnswers(answers: Answers, context: QuestionContext): Build {
+	let facts = emptyBuildFacts;
+	const open: Question[] = [];
+	for (const question of allQuestions) {
+		if (!question.applies(facts)) continue;
+		const answer = answers[question.id];
+		if (
+			answer?.status === "answered" &&
+			answer.value !== undefined &&
+			question.expected(answer.value, context) === null
+		)
+			facts = question.sets(facts, answer.value, context);
+		else open.push(question);
+	}
+	return { facts, worlds: worldsOf(facts, open, context) };
+}
+
+function worldsOf(facts: BuildFacts, open: readonly Question[], context: QuestionContext): readonly World[] {
+	let worlds: readonly World[] = [{ facts, choices: [] }];
+	for (const question of open) {
+		const possibilities = question.possibilities?.(context) ?? [];
+		if (possibilities.length < 2 || worlds.length * possibilities.length > mostWorlds) continue;
+		worlds = worlds.flatMap((world) =>
+			possibilities.map(({ label, sets }) => ({
+				facts: sets(world.facts),
+				choices: [...world.choices, { questionId: question.id, label }],
+			})),
+		);
+	}
+	return worlds;
+}

@@ -1,0 +1,36 @@
+import type { Criterion } from "../criteria/define-criterion.ts";
+import { type ImportanceTier, importanceTiers } from "../parts/build.ts";
+import type { Question } from "./define-question.ts";
+
+const words: Readonly<Record<ImportanceTier, { label: string; explanation: string }>> = {
+	"a-lot": { label: "A lot", explanation: "This counts most in the score" },
+	somewhat: { label: "Somewhat", explanation: "This counts, after what matters a lot" },
+	"a-little": { label: "A little", explanation: "This counts last" },
+	"not-at-all": { label: "Not at all", explanation: "This is left out of the score" },
+};
+
+/** Asks how much a criterion matters, by its consequence and with both ends shown. */
+export function importanceQuestion(
+	criterion: Criterion,
+	question: Pick<Question, "id" | "tier" | "label" | "howToFindOut">,
+): Question {
+	return {
+		...question,
+		kind: "one",
+		ask: criterion.asks,
+		hint: `From "${criterion.ends.worst}" to "${criterion.ends.best}"`,
+		why: criterion.why,
+		whereToFind: "In yourself: picture the worst case on a bad day, and how you would feel.",
+		changes: `How much ${criterion.name} counts in the score. It takes no board out.`,
+		notSure: "Its weight is left free: the score counts it like any other, and does not pretend that you ranked it.",
+		applies: () => true,
+		options: () => importanceTiers.map((value) => ({ value, ...words[value] })),
+		expected: (value) =>
+			importanceTiers.includes(value as ImportanceTier) ? null : `one of ${importanceTiers.join(", ")}`,
+		sets: (facts, value) => ({
+			...facts,
+			importance: { ...facts.importance, [criterion.id]: value as ImportanceTier },
+		}),
+		says: (value) => words[value as ImportanceTier]?.label ?? String(value),
+	};
+}

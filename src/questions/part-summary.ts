@@ -1,0 +1,49 @@
+import type { BuildPartKind } from "../parts/build.ts";
+import type { PcCase } from "../parts/case.ts";
+import type { GraphicsCard } from "../parts/graphics-card.ts";
+import type { MemoryKit } from "../parts/memory-kit.ts";
+import type { AnyPart } from "../parts/part-kinds.ts";
+import type { Processor } from "../parts/processor.ts";
+import type { Supply } from "../parts/supply.ts";
+
+/** The few facts by which a person tells one part from another, in one line; facts that are missing are left out. */
+export function partSummary(kind: BuildPartKind, part: AnyPart): string {
+	return summaries[kind](part as never)
+		.filter((fact) => fact !== undefined)
+		.join(", ");
+}
+
+type Facts = readonly (string | undefined)[];
+
+const summaries: { readonly [K in BuildPartKind]: (part: never) => Facts } = {
+	processor: ({ socket, baseW, graphics }: Processor) => [
+		socket && `socket ${socket}`,
+		baseW !== undefined ? `${baseW} W on the label` : undefined,
+		graphics === undefined ? undefined : graphics ? "makes a picture by itself" : "needs a graphics card",
+	],
+	case: ({ boardForms, cardMaxLengthMm }: PcCase) => [
+		boardForms && `takes ${boardForms.join(", ")}`,
+		cardMaxLengthMm !== undefined ? `cards up to ${cardMaxLengthMm} mm` : undefined,
+	],
+	graphicsCard: ({ lengthMm, watts }: GraphicsCard) => [
+		lengthMm !== undefined ? `${lengthMm} mm long` : undefined,
+		watts !== undefined ? `${watts} W` : undefined,
+	],
+	memory: ({ type, modules, gbPerModule, mtPerS }: MemoryKit) => [
+		type,
+		modules !== undefined && gbPerModule !== undefined ? `${modules} x ${gbPerModule} GB` : undefined,
+		mtPerS !== undefined ? `${mtPerS} MT/s` : undefined,
+	],
+	supply: ({ watts, processorPlugs }: Supply) => [
+		watts !== undefined ? `${watts} W` : undefined,
+		processorPlugs && `processor plugs: ${plugsInWords(processorPlugs)}`,
+	],
+};
+
+/** "two 8-pin", "one 8-pin and one 4-pin", "none". */
+export function plugsInWords(plugs: readonly string[]): string {
+	const counts = new Map<string, number>();
+	for (const plug of plugs) counts.set(plug, (counts.get(plug) ?? 0) + 1);
+	const words = [...counts].map(([plug, count]) => `${["no", "one", "two", "three"][count] ?? count} ${plug}`);
+	return words.length > 0 ? words.join(" and ") : "none";
+}

@@ -1,0 +1,9 @@
+import { stageLoad as criterion } from "../../criteria/stage-load.ts";
+import { importanceQuestion } from "../importance-question.ts";
+
+export const stageLoad = importanceQuestion(criterion, {
+	id: "quality/stage-load",
+	tier: "quality",
+	label: "Full speed for hours matters",
+	howToFindOut: "Think whether you ever let a computer work hard for more than ten minutes without a break.",
+});

@@ -1,0 +1,35 @@
+import { type Money, minorDigits } from "../parts/money.ts";
+
+/**
+ * Reads a sum as people type it: "180", "180.50", "180,50", "EUR 180", "1 200 EUR", "1.200,00 EUR". A single point or
+ * comma before one or two last digits is a decimal sign, else it groups thousands.
+ *
+ * @returns null when it is no sum, or larger than any part costs
+ */
+export function readMoney(text: string, defaultCurrency: string): Money | null {
+	const match = /^\s*(?<before>[A-Za-z]{3}|€|\$|£)?\s*(?<figure>\d[\d\s.,']*)\s*(?<after>[A-Za-z]{3}|€|\$|£)?\s*$/.exec(
+		text,
+	);
+	const { before, figure, after } = match?.groups ?? {};
+	if (!figure) return null;
+	const currency = codeOf(before ?? after, defaultCurrency);
+	const amount = amountOf(figure);
+	if (currency === null || amount === null) return null;
+	const minor = Math.round(amount * 10 ** minorDigits(currency));
+	return minor > 0 && minor <= 1_000_000_000 ? { minor, currency } : null;
+}
+
+function codeOf(sign: string | undefined, defaultCurrency: string): string | null {
+	if (!sign) return defaultCurrency;
+	const signs: Readonly<Record<string, string>> = { "€": "EUR", $: "USD", "£": "GBP" };
+	const code = signs[sign] ?? sign.toUpperCase();
+	return /^[A-Z]{3}$/.test(code) ? code : null;
+}
+
+function amountOf(figure: string): number | null {
+	const digits = figure.replace(/[\s']/g, "");
+	const decimal = /^(?<whole>.*?)(?:[.,](?<fraction>\d{1,2}))?$/.exec(digits)?.groups;
+	const whole = decimal?.["whole"] ?? "";
+	if (!/^\d{1,3}(?:[.,]?\d{3})*$|^\d+$/.test(whole)) return null;
+	return Number(`${whole.replace(/[.,]/g, "")}.${decimal?.["fraction"] ?? "0"}`);
+}

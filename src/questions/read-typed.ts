@@ -1,0 +1,31 @@
+import { cleanLine } from "../parts/clean-text.ts";
+import type { Question, QuestionContext, Reading } from "./define-question.ts";
+
+/**
+ * Reads what was typed at a question: by the question's own reader, or as the words of one option (all of them, or a
+ * beginning or a piece that only one option has).
+ */
+export function readTyped(question: Question, text: string, context: QuestionContext): Reading {
+	const typed = cleanLine(text);
+	if (question.read) return question.read(typed, context);
+	if (typed === "") return { problem: "Type the number of a line, or some of its words." };
+	const options = question.options(context);
+	const plain = (words: string) => words.toLowerCase().normalize("NFKC");
+	const wanted = plain(typed);
+	for (const matches of [
+		options.filter(({ label }) => plain(label) === wanted),
+		options.filter(({ label }) => plain(label).startsWith(wanted)),
+		options.filter(({ label }) => plain(label).includes(wanted)),
+	]) {
+		const [only, ...more] = matches;
+		if (only && more.length === 0) return { value: only.value };
+		if (only)
+			return {
+				problem: `Several lines have "${typed}": ${matches
+					.slice(0, 4)
+					.map(({ label }) => label)
+					.join(", ")}.`,
+			};
+	}
+	return { problem: `No line has "${typed}". Type the number of a line, or some of its words.` };
+}

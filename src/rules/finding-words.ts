@@ -1,0 +1,37 @@
+import { ruleById } from "./all-rules.ts";
+import type { Need, Rule } from "./define-rule.ts";
+import type { Finding, MessageData } from "./outcome.ts";
+
+/** What the runner itself says, for any rule. */
+const runnerMessages: Readonly<Record<string, (data: MessageData) => string>> = {
+	open: ({ part }) => `Not bought yet: choose your ${partWords[String(part)] ?? String(part)} to suit the board.`,
+	none: ({ part }) => `You have no ${partWords[String(part)] ?? String(part)}, so there is nothing to check.`,
+	missing: () => "A fact is missing.",
+};
+
+/** The parts of a build as words in a sentence. */
+export const partWords: Readonly<Record<string, string>> = {
+	processor: "processor",
+	case: "case",
+	graphicsCard: "graphics card",
+	memory: "memory",
+	supply: "power supply",
+};
+
+/** A finding as a sentence. Unknown ids (from a newer file) give the ids themselves, never an error. */
+export function findingWords(finding: Pick<Finding, "ruleId" | "messageId" | "data">): string {
+	const rule = ruleById(finding.ruleId);
+	const message = rule?.messages[finding.messageId] ?? runnerMessages[finding.messageId];
+	return message ? message(finding.data) : `${finding.ruleId}: ${finding.messageId}`;
+}
+
+/** What to do about a finding, or undefined. */
+export function findingAdvice(finding: Pick<Finding, "ruleId" | "messageId" | "data">): string | undefined {
+	return ruleById(finding.ruleId)?.advice?.[finding.messageId]?.(finding.data);
+}
+
+/** A requirement as a sentence. */
+export function needWords(rule: Rule, need: Need): string {
+	const message = rule.messages[need.messageId];
+	return message ? message(need.data) : need.messageId;
+}

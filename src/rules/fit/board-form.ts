@@ -1,0 +1,111 @@
+import type { BoardForm } from "../../parts/vocabulary.ts";
+import { boardForms } from "../../reference/board-forms.ts";
+import { holesOfForm } from "../../reference/board-holes.ts";
+import { defineRule } from "../define-rule.ts";
+import { cannotTell, fail, goodToKnow, type Outcome, pass } from "../outcome.ts";
+
+interface Sizes {
+	readonly depthMm: number | undefined;
+	readonly maxDepthMm: number | undefined;
+	readonly widthMm: number | undefined;
+	readonly maxWidthMm: number | undefined;
+}
+
+/**
+ * The forms a case lists decide. A smaller board goes into a larger case, as far as the standoffs are there; never the
+ * other way round. Sizes from the microATX and ATX specifications settle what the list leaves open.
+ */
+export const boardForm = defineRule({
+	id: "fit/board-form",
+	scope: "board",
+	label: "Board size",
+	asks: "Does the board fit the case?",
+	why: "A board too large cannot be screwed in at all; a smaller one only looks sparse.",
+	source: "microatx-1.2",
+	severity: "stops",
+	reads: ["board.form", "case.boardForms"],
+	mayRead: [
+		"board.widthMm",
+		"board.depthMm",
+		"case.boardMaxWidthMm",
+		"case.boardMaxDepthMm",
+		"board.connectorsOnBack",
+		"case.backCutOuts",
+	],
+	messages: {
+		listed: ({ form }: { form: string }) => `The case lists ${form} boards.`,
+		smaller: ({ form, forms }: { form: string; forms: readonly string[] }) =>
+			`The case lists ${forms.join(", ")}; a smaller ${form} board goes in as well, on the same holes.`,
+		smallerHoles: ({ form, forms, holes }: { form: string; forms: readonly string[]; holes: readonly string[] }) =>
+			`The case lists ${forms.join(", ")}; a smaller ${form} board goes in, but holes ${holes.join(", ")} may have no standoff.`,
+		tooLarge: ({ form, forms }: { form: string; forms: readonly string[] }) =>
+			`The board is ${form}; the case takes ${forms.join(", ")} only.`,
+		tooDeep: ({ depthMm, maxDepthMm }: { depthMm: number; maxDepthMm: number }) =>
+			`The board is ${depthMm} mm deep; the case has room for ${maxDepthMm} mm.`,
+		tooWide: ({ widthMm, maxWidthMm }: { widthMm: number; maxWidthMm: number }) =>
+			`The board is ${widthMm} mm wide; the case has room for ${maxWidthMm} mm.`,
+		bySize: ({ form, depthMm, maxDepthMm }: { form: string; depthMm: number; maxDepthMm: number }) =>
+			`The case does not list ${form}, but has room for ${maxDepthMm} mm and the board is ${depthMm} mm deep.`,
+		depthUnknown: ({ form }: { form: string }) => `${form} is no fixed size, and the board's depth in mm is not known.`,
+		noCutOuts: () => "The board has its plugs on the back; the case has no cut-outs for them.",
+		cutOutsUnknown: () => "The board has its plugs on the back; whether the case has cut-outs for them is not known.",
+		need: ({ forms }: { forms: readonly string[] }) =>
+			`${forms.join(", ")}: the sizes your case takes, and nothing larger.`,
+	},
+	advice: {
+		smallerHoles: () =>
+			"Look into the case for standoffs at these holes; take out any that would touch the bare board.",
+		depthUnknown: () => "Ask the seller for the board's depth in mm and hold it against the case maker's page.",
+		cutOutsUnknown: () => "Look for the board's name or pattern on the case maker's page.",
+	},
+	check(facts): Outcome {
+		if (facts["board.connectorsOnBack"]) {
+			if (facts["case.backCutOuts"] === undefined) return cannotTell(["case.backCutOuts"], "cutOutsUnknown");
+			if (!facts["case.backCutOuts"]) return fail("noCutOuts");
+		}
+		const sizes = {
+			depthMm: facts["board.depthMm"],
+			maxDepthMm: facts["case.boardMaxDepthMm"],
+			widthMm: facts["board.widthMm"],
+			maxWidthMm: facts["case.boardMaxWidthMm"],
+		};
+		return withinSizes(sizes) ?? byList(facts["board.form"], facts["case.boardForms"], sizes);
+	},
+	needs: ({ "case.boardForms": forms }) => (forms ? { messageId: "need", data: { forms } } : null),
+});
+
+/** A stated limit in mm binds whatever the list says. */
+function withinSizes({ depthMm, maxDepthMm, widthMm, maxWidthMm }: Sizes): Outcome | null {
+	if (depthMm !== undefined && maxDepthMm !== undefined && depthMm > maxDepthMm)
+		return fail("tooDeep", { depthMm, maxDepthMm });
+	if (widthMm !== undefined && maxWidthMm !== undefined && widthMm > maxWidthMm)
+		return fail("tooWide", { widthMm, maxWidthMm });
+	return null;
+}
+
+function byList(form: BoardForm, forms: readonly BoardForm[], { depthMm, maxDepthMm }: Sizes): Outcome {
+	if (forms.includes(form)) {
+		if (form === "E-ATX" && depthMm === undefined && maxDepthMm !== undefined)
+			return cannotTell(["board.depthMm"], "depthUnknown", { form });
+		return pass("listed", { form });
+	}
+	const host = forms.find((listed) => isWithin(form, listed));
+	if (host) {
+		const posts = holesOfForm(host)?.letters ?? [];
+		const bare = (holesOfForm(form)?.letters ?? []).filter((hole) => !posts.includes(hole));
+		return bare.length === 0
+			? pass("smaller", { form, forms })
+			: goodToKnow("smallerHoles", { form, forms, holes: bare });
+	}
+	if (form === "E-ATX" && maxDepthMm !== undefined)
+		return depthMm === undefined
+			? cannotTell(["board.depthMm"], "depthUnknown", { form })
+			: pass("bySize", { form, depthMm, maxDepthMm });
+	return fail("tooLarge", { form, forms });
+}
+
+/** Whether a board of one form is no larger than one of the other in both directions. */
+function isWithin(form: BoardForm, other: BoardForm): boolean {
+	const [inner, outer] = [boardForms[form], boardForms[other]];
+	return inner.widthMm <= outer.widthMm && inner.depthMm <= outer.depthMm;
+}

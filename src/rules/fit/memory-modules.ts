@@ -1,0 +1,53 @@
+import { defineRule } from "../define-rule.ts";
+import { fail, pass } from "../outcome.ts";
+
+/** Type, form, number and size of the memory modules against the board's slots. */
+export const memoryModules = defineRule({
+	id: "fit/memory-modules",
+	scope: "board",
+	label: "Memory",
+	asks: "Do your memory modules go into this board?",
+	why: "Memory types have notches in different places and do not interchange; a module needs a slot of its own.",
+	source: "board-manual-notches",
+	severity: "stops",
+	reads: ["board.memory.type", "memory.type"],
+	mayRead: [
+		"board.memory.slots",
+		"memory.modules",
+		"board.memory.maxGb",
+		"memory.gbPerModule",
+		"board.memory.form",
+		"memory.form",
+		"board.memory.registered",
+		"memory.registered",
+	],
+	messages: {
+		goesIn: ({ type }: { type: string }) => `Both are ${type}, and the modules find slots.`,
+		otherType: ({ board, memory }: { board: string; memory: string }) =>
+			`The board takes ${board}; your memory is ${memory}. They do not interchange.`,
+		otherForm: ({ board, memory }: { board: string; memory: string }) =>
+			`The board takes ${board} modules; yours are ${memory}.`,
+		registered: () => "Your modules are registered; an ordinary board does not take those.",
+		tooMany: ({ modules, slots }: { modules: number; slots: number }) =>
+			`You have ${modules} modules; the board has ${slots} ${slots === 1 ? "slot" : "slots"}.`,
+		tooLarge: ({ gb, maxGb }: { gb: number; maxGb: number }) =>
+			`You have ${gb} GB; the board takes at most ${maxGb} GB.`,
+		need: ({ type, slots }: { type: string; slots: number }) =>
+			slots > 0 ? `${type}, with at least ${slots} memory ${slots === 1 ? "slot" : "slots"}.` : `${type}.`,
+	},
+	check(facts) {
+		const [board, memory] = [facts["board.memory.type"], facts["memory.type"]];
+		if (board !== memory) return fail("otherType", { board, memory });
+		const [boardForm, form] = [facts["board.memory.form"], facts["memory.form"]];
+		if (boardForm && form && boardForm !== form) return fail("otherForm", { board: boardForm, memory: form });
+		if (facts["memory.registered"] && !facts["board.memory.registered"]) return fail("registered");
+		const [slots, modules] = [facts["board.memory.slots"], facts["memory.modules"]];
+		if (slots !== undefined && modules !== undefined && modules > slots) return fail("tooMany", { modules, slots });
+		const [maxGb, gbPerModule] = [facts["board.memory.maxGb"], facts["memory.gbPerModule"]];
+		const gb = (modules ?? 1) * (gbPerModule ?? 0);
+		if (maxGb !== undefined && gb > maxGb) return fail("tooLarge", { gb, maxGb });
+		return pass("goesIn", { type: board });
+	},
+	needs: ({ "memory.type": type, "memory.modules": modules }) =>
+		type ? { messageId: "need", data: { type, slots: modules ?? 0 } } : null,
+});

@@ -1,0 +1,91 @@
+import type { Board } from "../parts/board.ts";
+import { type FactSubject, lookUpFact } from "../parts/fact-path.ts";
+import type { AssumedFact } from "../reference/assumed-facts.ts";
+import type { Need, Rule } from "./define-rule.ts";
+import { cannotTell, type FactRead, type Finding, type Outcome, pass } from "./outcome.ts";
+
+/** A subject with the board's assumed facts filled in, and the list of them. */
+export interface RuleSubject extends FactSubject {
+	readonly board?: Board;
+	readonly assumed: readonly AssumedFact[];
+}
+
+/**
+ * Runs one rule on one subject. A fact that must be read and is missing gives "can't tell" and its path; a whole part
+ * that will be bought to suit the board, or that there will not be, binds nothing.
+ */
+export function runRule(rule: Rule, subject: RuleSubject): Finding {
+	const values: Record<string, unknown> = {};
+	const facts: FactRead[] = [];
+	let early: Outcome | null = null;
+	for (const path of rule.reads) {
+		const found = lookUpFact(subject, path);
+		if (found.known) take(path, found.value);
+		else if (found.state === "open" || found.state === "none") early = pass(found.state, { part: found.missing });
+		else if (!early || early.kind === "unknown")
+			early = cannotTell([...(early?.kind === "unknown" ? early.missing : []), found.missing]);
+	}
+	if (early) return findingOf(rule, early, facts);
+	for (const path of rule.mayRead) {
+		const found = lookUpFact(subject, path);
+		if (found.known) take(path, found.value);
+	}
+	return findingOf(rule, rule.check(values), facts);
+
+	function take(path: string, value: unknown): void {
+		values[path] = value;
+		const assumption = path.startsWith("board.")
+			? subject.assumed.find(({ path: assumed }) => path === `board.${assumed}`)
+			: undefined;
+		facts.push(
+			assumption
+				? { path, value, standing: "assumed", source: assumption.source, because: assumption.because }
+				: { path, value, standing: standingOf(subject, path) },
+		);
+	}
+}
+
+/** The line of the requirement sheet that a rule gives for a build without any board, or null. */
+export function needOf(rule: Rule, subject: FactSubject): Need | null {
+	if (!rule.needs) return null;
+	const values: Record<string, unknown> = {};
+	for (const path of [...rule.reads, ...rule.mayRead]) {
+		const found = lookUpFact(subject, path);
+		if (found.known) values[path] = found.value;
+	}
+	return rule.needs(values);
+}
+
+/** What a part's own evidence says of a fact; a fact without evidence counts as stated by whoever gave the part. */
+function standingOf(subject: RuleSubject, path: string): "stated" | "assumed" {
+	const [root = "", ...keys] = path.split(".");
+	const have = root === "board" ? subject.board : undefined;
+	const part = have ?? partIn(subject, root);
+	return part?.evidence?.[keys.join(".")]?.standing ?? "stated";
+}
+
+function partIn(subject: RuleSubject, root: string): Pick<Board, "evidence"> | undefined {
+	const have = (
+		subject.facts as unknown as Record<string, { state?: string; part?: Pick<Board, "evidence"> } | undefined>
+	)[root];
+	return have?.state === "have" ? have.part : undefined;
+}
+
+function findingOf(rule: Rule, outcome: Outcome, facts: readonly FactRead[]): Finding {
+	const common = { ruleId: rule.id, messageId: outcome.messageId, data: outcome.data, facts };
+	switch (outcome.kind) {
+		case "pass":
+			return { ...common, verdict: "fits", severity: null, missing: [] };
+		case "caution":
+			return { ...common, verdict: "fits", severity: outcome.severity, missing: [] };
+		case "unknown":
+			return { ...common, verdict: "cannot-tell", severity: null, missing: outcome.missing };
+		case "fail":
+			return {
+				...common,
+				verdict: rule.severity === "stops" ? "does-not-fit" : "fits",
+				severity: rule.severity,
+				missing: [],
+			};
+	}
+}

@@ -1,0 +1,76 @@
+import type { Depending } from "../choose/judge.ts";
+import { factsOf } from "../parts/fact-list.ts";
+import { ruleById } from "../rules/all-rules.ts";
+import { findingAdvice, findingWords } from "../rules/finding-words.ts";
+import type { Finding } from "../rules/outcome.ts";
+import { howToFindOut } from "../sheet/how-to-find-out.ts";
+import { priceWords } from "../sheet/price-words.ts";
+import { dependingWords, missingWords, sentence, verdictWords } from "../sheet/reason-words.ts";
+import { boardFactWords } from "./board-fact-words.ts";
+import { plainScreen } from "./plain-screen.ts";
+import { heading, list, pairs, type Screen, text } from "./screen.ts";
+import { findingMark } from "./verdict-words.ts";
+import type { WalkView } from "./walk-view.ts";
+
+/** One board: every rule's verdict with its reason, what is not known, and its facts. */
+export function boardScreen(view: WalkView, boardId: string): Screen {
+	const judged = view.judgement().boards.find(({ board }) => board.id === boardId);
+	if (!judged)
+		return plainScreen(view, {
+			id: "board",
+			title: "This board is not in the market",
+			enter: { words: "go back", event: { type: "back" } },
+		});
+	const { board, verdict, findings } = judged;
+	const missing = [...new Set(findings.flatMap((finding) => finding.missing))].flatMap(
+		(path) => howToFindOut(path) ?? [],
+	);
+	return plainScreen(view, {
+		id: `board:${board.id}`,
+		title: `${board.name}${board.invented ? " (invented)" : ""}`,
+		body: [
+			text(
+				verdict === "does-not-fit"
+					? "It does not fit your answers. What stops it stands first."
+					: sentence(verdictWords({ verdict, dependsOn: judged.dependsOn })),
+			),
+			pairs([["Price", priceWords(judged.subject.board, view.context.asOf)]]),
+			heading("What was checked"),
+			list(ordered(findings).map((finding) => findingLine(finding, judged.depending))),
+			...(missing.length > 0
+				? [heading("Not known, and where to find it"), list(missing.map(({ what, how }) => `${what}: ${how}`))]
+				: []),
+			heading("Its facts"),
+			pairs(boardFactWords(judged.subject.board ?? board, judged.subject.assumed, factsOf("board"))),
+		],
+		choices: [
+			{ label: "Back to the shortlist", event: { type: "shortlist" } },
+			{ label: "Type in another board from its page", event: { type: "describe-board" } },
+			{ label: "Make the sheet for the shop", event: { type: "sheet" } },
+		],
+		enter: { words: "back to the shortlist", event: { type: "shortlist" } },
+	});
+}
+
+/** What stops it first, then what can't be told, then cautions, then what fits; what binds nothing is left out. */
+function ordered(findings: readonly Finding[]): readonly Finding[] {
+	const weight = ({ verdict, severity }: Finding) =>
+		verdict === "does-not-fit" ? 0 : verdict === "cannot-tell" ? 1 : severity === "plan-around" ? 2 : severity ? 3 : 4;
+	return findings
+		.filter(({ messageId }) => messageId !== "open" && messageId !== "notAsked" && messageId !== "noCap")
+		.toSorted((one, other) => weight(one) - weight(other));
+}
+
+function findingLine(finding: Finding, all: readonly Depending[]): string {
+	const depending = all.filter(({ ruleId }) => ruleId === finding.ruleId);
+	if (depending.length > 0) return `Depends - ${depending.map(dependingWords).join(" ")}`;
+	const assumed = finding.facts.filter(({ standing }) => standing === "assumed");
+	const label = ruleById(finding.ruleId)?.label ?? finding.ruleId;
+	const because = [...new Set(assumed.flatMap(({ because: ground }) => ground ?? []))].join(", ");
+	const words = missingWords(finding) ?? findingWords(finding);
+	return [
+		`${findingMark(finding)} - ${label}: ${words}`,
+		assumed.length > 0 ? ` (Partly assumed: ${because}.)` : "",
+		findingAdvice(finding) ? ` ${findingAdvice(finding)}` : "",
+	].join("");
+}

@@ -1,0 +1,63 @@
+import { type FellOut, fellOut, fellOutBetween } from "../choose/fell-out.ts";
+import type { BoardJudgement, Judgement } from "../choose/judge.ts";
+import { ruleById } from "../rules/all-rules.ts";
+import { findingWords } from "../rules/finding-words.ts";
+import { type Block, list, text } from "./screen.ts";
+import type { WalkView } from "./walk-view.ts";
+
+/** "7 of 12 boards left" and how many of them hang on something unknown. */
+export function leftWords({ counts }: Judgement): string {
+	const left = counts.all - counts.doesNotFit;
+	if (counts.all === 0) return "No boards to choose from; the sheet will say what to look for.";
+	const open =
+		counts.cannotTell === left ? "" : counts.cannotTell > 0 ? `, of which ${counts.cannotTell} can't be told yet` : "";
+	return `${left} of ${counts.all} boards left${open}.`;
+}
+
+/** Boards left, and what the last answer took out and why; beside every question. */
+export function boardsLeftBlocks(view: WalkView): readonly Block[] {
+	const judgement = view.judgement();
+	const before = view.judgementBefore();
+	const fallen = before ? fellOutBetween(before, judgement) : [];
+	const back = before ? fellOutBetween(judgement, before) : [];
+	return [
+		text(leftWords(judgement)),
+		...(fallen.length > 0 ? [text("Your last answer took out:"), list(fallen.map(fellOutLine))] : []),
+		...(back.length > 0
+			? [text(`Your last answer brought back: ${namesOf(back.flatMap(({ boards }) => boards))}.`)]
+			: []),
+	];
+}
+
+/** What fell out in a line a reason. */
+export function fellOutLines(judgement: Judgement): readonly Block[] {
+	const groups = fellOut(judgement);
+	return groups.length === 0 ? [text("Nothing has fallen out.")] : [list(groups.map(fellOutLine))];
+}
+
+/** Everything that fell out, grouped by why. */
+export function fellOutBlocks(judgement: Judgement): readonly Block[] {
+	const groups = fellOut(judgement);
+	if (groups.length === 0) return [text("Nothing has fallen out.")];
+	return groups.flatMap(({ ruleId, boards }) => [
+		text(`${ruleById(ruleId)?.asks ?? ruleId} No, for ${boards.length} ${boards.length === 1 ? "board" : "boards"}:`),
+		list(boards.map((judged) => `${judged.board.name}: ${failureWords(judged, ruleId)}`)),
+	]);
+}
+
+function fellOutLine({ ruleId, boards }: FellOut): string {
+	const [first] = boards;
+	const why = first && boards.length === 1 ? ` ${failureWords(first, ruleId)}` : "";
+	return `${ruleById(ruleId)?.label ?? ruleId}: ${namesOf(boards)}.${why}`;
+}
+
+function namesOf(boards: readonly BoardJudgement[]): string {
+	const names = boards.map(({ board }) => board.name);
+	return names.length > 4 ? `${names.slice(0, 3).join(", ")} and ${names.length - 3} more` : names.join(", ");
+}
+
+/** What one rule said of a board. */
+function failureWords(judged: BoardJudgement, ruleId: string): string {
+	const finding = judged.findings.find((found) => found.ruleId === ruleId);
+	return finding ? findingWords(finding) : "";
+}

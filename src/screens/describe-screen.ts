@@ -1,0 +1,52 @@
+import { factAt } from "../parts/fact-list.ts";
+import { partKinds } from "../parts/part-kinds.ts";
+import { factsToDescribe } from "../walk/update.ts";
+import type { Place, WalkContext } from "../walk/walk-state.ts";
+import { plainScreen } from "./plain-screen.ts";
+import { heading, type Screen, text } from "./screen.ts";
+import type { WalkView } from "./walk-view.ts";
+
+/** One fact of a part that is being typed in from its page. */
+export function describeScreen(
+	context: WalkContext,
+	view: WalkView,
+	place: Extract<Place, { at: "describe" }>,
+): Screen {
+	const facts = factsToDescribe(context, view.state);
+	const fact = facts[place.index];
+	const { noun } = partKinds[place.kind];
+	if (!fact) return plainScreen(view, { id: "describe", title: `Nothing is asked about this ${noun}` });
+	const words = factAt(place.kind, fact.path);
+	return plainScreen(view, {
+		id: `describe:${place.kind}:${place.index}`,
+		place: `Your ${noun}, fact ${place.index + 1} of ${facts.length}`,
+		title: fact.ask,
+		body: [
+			text(`Where to find it: ${words?.whereToFind ?? "its page or label"}`),
+			...(fact.example && !fact.choices ? [text(`Type ${fact.example}.`)] : []),
+		],
+		choices: [
+			...(fact.choices ?? []).map(({ value, label }) => ({ label, event: { type: "fact" as const, value } })),
+			{
+				label: "Not on the page",
+				key: "n",
+				detail: "It stays unknown; no board is judged by it",
+				apart: true,
+				event: { type: "not-on-page" },
+			},
+		],
+		typing: fact.read
+			? fact.choices
+				? { kind: "words", words: fact.example ?? "or type it" }
+				: { kind: "value", words: "type it" }
+			: null,
+		help: [
+			heading("Why we ask"),
+			text(
+				`So that this ${noun} can be held against your other parts. What you leave out stays unknown, and is never guessed.`,
+			),
+			heading("Where to find it"),
+			text(words?.whereToFind ?? "Its page or label."),
+		],
+	});
+}

@@ -1,0 +1,28 @@
+import { findingAdvice, findingWords } from "../rules/finding-words.ts";
+import { plainScreen } from "./plain-screen.ts";
+import { list, type Screen, text } from "./screen.ts";
+import type { WalkView } from "./walk-view.ts";
+
+/** Parts that disagree with each other; no board can cure it, and none is taken out for it. */
+export function partsDisagreeScreen(view: WalkView): Screen {
+	return plainScreen(view, {
+		id: "parts-disagree",
+		place: "Fit",
+		title: "Some of your parts disagree with each other",
+		body: [
+			text("No board can cure this, and none was taken out for it. It is better to know now than with the box open."),
+			list(
+				view
+					.judgement()
+					.buildFindings.map(({ finding, certain }) =>
+						[certain ? "" : "It may be so: ", findingWords(finding), " ", findingAdvice(finding) ?? ""].join("").trim(),
+					),
+			),
+		],
+		choices: [
+			{ label: "Go on as it is", event: { type: "next" } },
+			{ label: "Change an answer", event: { type: "review" } },
+		],
+		enter: { words: "go on", event: { type: "next" } },
+	});
+}

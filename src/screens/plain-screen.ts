@@ -1,0 +1,18 @@
+import type { Screen } from "./screen.ts";
+import type { WalkView } from "./walk-view.ts";
+
+/** A screen with everything optional left empty. */
+export function plainScreen(view: WalkView, given: Pick<Screen, "id" | "title"> & Partial<Screen>): Screen {
+	return {
+		place: "",
+		body: [],
+		choices: [],
+		typing: null,
+		enter: null,
+		side: [],
+		help: [],
+		problem: view.state.problem,
+		notice: view.state.notice,
+		...given,
+	};
+}

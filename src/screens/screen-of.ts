@@ -1,0 +1,43 @@
+import type { WalkContext, WalkState } from "../walk/walk-state.ts";
+import { boardScreen } from "./board-screen.ts";
+import { describeScreen } from "./describe-screen.ts";
+import { fellOutScreen } from "./fell-out-screen.ts";
+import { partsDisagreeScreen } from "./parts-disagree-screen.ts";
+import { questionScreen } from "./question-screen.ts";
+import { reviewScreen } from "./review-screen.ts";
+import type { Screen } from "./screen.ts";
+import { sheetScreen } from "./sheet-screen.ts";
+import { shortlistScreen } from "./shortlist-screen.ts";
+import { startScreen } from "./start-screen.ts";
+import { tierEndScreen } from "./tier-end-screen.ts";
+import { viewWalk } from "./walk-view.ts";
+
+/** The screen for where a walk is, or null when it has been left. */
+export function screenOf(context: WalkContext, state: WalkState): Screen | null {
+	const view = viewWalk(context, state);
+	const { place } = state;
+	switch (place.at) {
+		case "start":
+			return startScreen(view);
+		case "question":
+			return questionScreen(view, place.id);
+		case "describe":
+			return describeScreen(context, view, place);
+		case "parts-disagree":
+			return partsDisagreeScreen(view);
+		case "tier-end":
+			return tierEndScreen(view, place.tier);
+		case "review":
+			return reviewScreen(view);
+		case "fell-out":
+			return fellOutScreen(view);
+		case "shortlist":
+			return shortlistScreen(view);
+		case "board":
+			return boardScreen(view, place.boardId);
+		case "sheet":
+			return sheetScreen(view);
+		case "left":
+			return null;
+	}
+}

@@ -1,0 +1,51 @@
+import type { WalkEvent } from "../walk/walk-event.ts";
+
+/** A piece of a screen, as data; both faces draw it with the same words. */
+export type Block =
+	| { readonly kind: "heading"; readonly text: string }
+	| { readonly kind: "text"; readonly text: string }
+	| { readonly kind: "list"; readonly items: readonly string[] }
+	| { readonly kind: "pairs"; readonly pairs: readonly (readonly [label: string, value: string])[] };
+
+export interface Choice {
+	readonly label: string;
+	/** One line of explanation. */
+	readonly detail?: string;
+	/** How many boards would be left, for a wish. */
+	readonly count?: string;
+	/** This is the answer given before. */
+	readonly chosen?: boolean;
+	/** Stands apart, after an "or": not sure, describe it. */
+	readonly apart?: boolean;
+	/** A letter that picks this line wherever it stands. */
+	readonly key?: string;
+	readonly event: WalkEvent;
+}
+
+export interface Screen {
+	readonly id: string;
+	/** Tier and place in it, such as "Fit, question 2 of 5"; empty where there is none. */
+	readonly place: string;
+	readonly title: string;
+	readonly body: readonly Block[];
+	readonly choices: readonly Choice[];
+	/**
+	 * What may be typed, or null. With "words" a number picks a line; with "value" a number is the answer itself, and
+	 * lines are picked by their key.
+	 */
+	readonly typing: { readonly kind: "words" | "value"; readonly words: string } | null;
+	/** What Enter alone does, in words and as an event; null where something must be chosen. */
+	readonly enter: { readonly words: string; readonly event: WalkEvent } | null;
+	/** Boards left, what the last answer took out. */
+	readonly side: readonly Block[];
+	/** Why we ask, where to find it: shown on "?". */
+	readonly help: readonly Block[];
+	/** Something was wrong with what was typed. */
+	readonly problem: string | null;
+	readonly notice: string | null;
+}
+
+export const text = (words: string): Block => ({ kind: "text", text: words });
+export const heading = (words: string): Block => ({ kind: "heading", text: words });
+export const list = (items: readonly string[]): Block => ({ kind: "list", items });
+export const pairs = (rows: readonly (readonly [string, string])[]): Block => ({ kind: "pairs", pairs: rows });

@@ -1,0 +1,28 @@
+import { plainScreen } from "./plain-screen.ts";
+import { list, type Screen, text } from "./screen.ts";
+import type { WalkView } from "./walk-view.ts";
+
+/** The sheet in short, and where to write it. */
+export function sheetScreen(view: WalkView): Screen {
+	const sheet = view.sheet();
+	return plainScreen(view, {
+		id: "sheet",
+		place: "Before you pay",
+		title: "The sheet for shop and bench",
+		body: [
+			...sheet.inShort.map(text),
+			text("The board must have:"),
+			list(sheet.mustHave.map(({ label, text: words }) => `${label}: ${words}`)),
+			text(
+				`The sheet also holds the shortlist with reasons, ${sheet.beforeYouPay.length} checks before you pay, what is still unsure, cautions and all your answers.`,
+			),
+		],
+		choices: [
+			{ label: "Write it as board-sheet.md", event: { type: "write-sheet", to: "board-sheet.md" } },
+			{ label: "Write it as board-sheet.txt", event: { type: "write-sheet", to: "board-sheet.txt" } },
+			{ label: "Back to the shortlist", event: { type: "shortlist" } },
+			{ label: "Leave", event: { type: "leave" } },
+		],
+		typing: { kind: "words", words: "or type another file name, ending in .md, .txt or .json" },
+	});
+}

@@ -1,0 +1,44 @@
+import { allQuestions } from "../questions/all-questions.ts";
+import { plainScreen } from "./plain-screen.ts";
+import { list, type Screen, text } from "./screen.ts";
+import type { WalkView } from "./walk-view.ts";
+
+/** What this is, what to have at hand, how long it takes. */
+export function startScreen(view: WalkView): Screen {
+	const dealtWith = allQuestions.filter(({ id }) => view.state.answers[id]).length;
+	const boards = view.market.parts.board;
+	const invented = boards.some((board) => board.invented);
+	return plainScreen(view, {
+		id: "start",
+		title: "Let's find the right board for your computer",
+		body: [
+			text(
+				`You answer ${allQuestions.length} short questions. You leave with a shortlist, and a sheet to take to the shop. It takes about ten minutes. You can stop at any time and go on later.`,
+			),
+			text("Good to have at hand, as far as you have them:"),
+			list([
+				"the name of your processor",
+				"the page of your case, or the case itself",
+				"what you own already: graphics card, memory, power supply",
+			]),
+			text('"Not sure" is always a fine answer.'),
+			...(invented
+				? [
+						text(
+							`The ${boards.length} boards shown here are invented, to try the walk with. A real board can be typed in from its page at the end.`,
+						),
+					]
+				: []),
+			...(boards.length === 0
+				? [text("There are no boards to choose from here. The sheet will say what to look for.")]
+				: []),
+			...(dealtWith > 0 ? [text(`${dealtWith} of ${allQuestions.length} questions are answered already.`)] : []),
+		],
+		choices: [
+			{ label: dealtWith > 0 ? "Go on" : "Start", event: { type: "next" } },
+			...(dealtWith > 0 ? [{ label: "See all answers", event: { type: "review" as const } }] : []),
+			{ label: "Leave", event: { type: "leave" } },
+		],
+		enter: { words: dealtWith > 0 ? "go on" : "start", event: { type: "next" } },
+	});
+}

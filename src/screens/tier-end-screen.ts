@@ -1,0 +1,45 @@
+import { allQuestions } from "../questions/all-questions.ts";
+import { type Tier, tierNames } from "../questions/define-question.ts";
+import { fellOutLines, leftWords } from "./boards-left.ts";
+import { plainScreen } from "./plain-screen.ts";
+import { heading, list, type Screen, text } from "./screen.ts";
+import type { WalkView } from "./walk-view.ts";
+
+const following: Readonly<Record<Tier, string>> = {
+	about: "Go on to Fit",
+	fit: "Go on to Features: what you want to do with it",
+	features: "Go on to Build quality: will it hold up for years",
+	quality: "See the shortlist",
+	"before-you-pay": "See the sheet",
+};
+
+/** The end of a tier: what is left, what fell out and why, what is still unsure. */
+export function tierEndScreen(view: WalkView, tier: Tier): Screen {
+	const judgement = view.judgement();
+	const nothing = judgement.counts.all > 0 && judgement.counts.all === judgement.counts.doesNotFit;
+	const unsure = allQuestions.filter(
+		(question) => question.tier === tier && view.state.answers[question.id]?.status !== "answered",
+	);
+	return plainScreen(view, {
+		id: `tier-end:${tier}`,
+		place: tierNames[tier],
+		title: nothing ? "No board is left so far" : `${tierNames[tier]} is done`,
+		body: [
+			text(leftWords(judgement)),
+			...(nothing
+				? [text("That is no dead end: the shortlist shows which answers to change, and what each brings back.")]
+				: []),
+			heading("What fell out, and why"),
+			...fellOutLines(judgement),
+			...(unsure.length > 0
+				? [heading("Not sure yet"), list(unsure.map(({ label, howToFindOut }) => `${label}. ${howToFindOut}`))]
+				: []),
+		],
+		choices: [
+			{ label: following[tier], event: { type: "next" } },
+			{ label: "See why each board fell out", event: { type: "fell-out" } },
+			{ label: "Change an answer", event: { type: "review" } },
+		],
+		enter: { words: "go on", event: { type: "next" } },
+	});
+}

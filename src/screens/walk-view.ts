@@ -1,0 +1,51 @@
+import { type Advice, advise } from "../choose/advise.ts";
+import { type Judgement, judge } from "../choose/judge.ts";
+import type { Answers } from "../parts/answers-file.ts";
+import type { Market } from "../parts/market.ts";
+import type { QuestionContext } from "../questions/define-question.ts";
+import { foldAnswers } from "../questions/fold-answers.ts";
+import { makeSheet } from "../sheet/make-sheet.ts";
+import type { Sheet } from "../sheet/sheet.ts";
+import { marketOf } from "../walk/market-of.ts";
+import type { WalkContext, WalkState } from "../walk/walk-state.ts";
+
+/** What screens show, computed from a state once and only when asked for. */
+export interface WalkView {
+	readonly context: QuestionContext;
+	readonly state: WalkState;
+	readonly market: Market;
+	judgement(): Judgement;
+	/** The judgement before the last answer, or null. */
+	judgementBefore(): Judgement | null;
+	/** The judgement if one more answer were given. */
+	judgementWith(answers: Answers): Judgement;
+	advice(): Advice;
+	sheet(): Sheet;
+}
+
+/** Looks at a walk. Each result is worked out at most once. */
+export function viewWalk(walk: WalkContext, state: WalkState): WalkView {
+	const market = marketOf(walk.market, state.ownParts);
+	const context: QuestionContext = { market, asOf: walk.asOf };
+	const judged = (answers: Answers) => judge(market, foldAnswers(answers, context));
+	const judgement = once(() => judged(state.answers));
+	const advice = once(() => advise(judgement(), state.answers));
+	return {
+		context,
+		state,
+		market,
+		judgement,
+		judgementBefore: once(() => (state.answersBefore ? judged(state.answersBefore) : null)),
+		judgementWith: judged,
+		advice,
+		sheet: once(() => makeSheet(judgement(), advice(), state.answers, context)),
+	};
+}
+
+function once<T>(make: () => T): () => T {
+	let made: { readonly value: T } | null = null;
+	return () => {
+		made ??= { value: make() };
+		return made.value;
+	};
+}

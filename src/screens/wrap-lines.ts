@@ -1,0 +1,2 @@
+/** Faces wrap their lines as the sheet does. */
+export { wrapText } from "../sheet/wrap-text.ts";

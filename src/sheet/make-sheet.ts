@@ -1,0 +1,214 @@
+import type { Advice, Reason, ShortlistEntry } from "../choose/advise.ts";
+import type { BoardJudgement, Judgement } from "../choose/judge.ts";
+import type { Answers } from "../parts/answers-file.ts";
+import type { Build } from "../parts/build.ts";
+import { allQuestions } from "../questions/all-questions.ts";
+import type { QuestionContext } from "../questions/define-question.ts";
+import { cautions } from "../reference/cautions.ts";
+import { type SourceId, sourceById } from "../reference/sources.ts";
+import { allRules, ruleById } from "../rules/all-rules.ts";
+import type { Rule } from "../rules/define-rule.ts";
+import { findingAdvice, findingWords, needWords } from "../rules/finding-words.ts";
+import { needOf } from "../rules/run-rule.ts";
+import { howToFindOut } from "./how-to-find-out.ts";
+import { priceWords } from "./price-words.ts";
+import { reasonWords, roleWords, scoreWords, verdictWords } from "./reason-words.ts";
+import type { Sheet, SheetAnswer, SheetBoard, SheetNeed, SheetOpen } from "./sheet.ts";
+import { groundWords, sourceWords } from "./source-words.ts";
+
+/** Makes the requirement sheet. Without any board in the market it is the sheet "what to look for". */
+export function makeSheet(judgement: Judgement, advice: Advice, answers: Answers, context: QuestionContext): Sheet {
+	const needs = needsOf(judgement.build);
+	const isWish = ({ ruleId }: SheetNeed) => isNiceToHave(ruleId, judgement.build);
+	const shortlist = advice.shortlist.map((entry) => boardOf(entry, judgement, context));
+	return {
+		title: "What to look for in a board",
+		asOf: context.asOf,
+		market: judgement.market.version,
+		hasInventedParts: judgement.market.parts.board.some(({ invented }) => invented === true),
+		inShort: inShort(judgement, advice, shortlist),
+		partsDisagree: advice.buildFindings.map(({ finding, certain }) => ({
+			text: certain ? findingWords(finding) : `It may be that: ${findingWords(finding)}`,
+			advice: findingAdvice(finding) ?? null,
+		})),
+		beforeYouPay: beforeYouPay(judgement, advice, context),
+		mustHave: needs.filter((need) => !isWish(need)),
+		niceToHave: needs.filter(isWish),
+		shortlist,
+		nothingFits: advice.waysOut.map(({ giveUp, boardIds }) => wayOutWords(giveUp, boardIds, judgement)),
+		open: openOf(answers, judgement, advice, context),
+		answers: allQuestions.map((question) => answerOf(question.id, answers, context)),
+		cautions: cautions.map(({ text, source }) => ({ text, ground: groundWords(sourceById(source)) })),
+		sources: sourcesOf(judgement).map((id) => sourceWords(sourceById(id))),
+	};
+}
+
+/** Rules whose demand is a wish that may be given up without harm. */
+function isNiceToHave(ruleId: string, { facts }: Build): boolean {
+	const wish = facts.wishes[ruleId];
+	return wish === "would-like";
+}
+
+function needsOf(build: Build): readonly SheetNeed[] {
+	return allRules
+		.filter(({ scope }) => scope === "board")
+		.flatMap((rule): SheetNeed[] => {
+			const text = needTexts(rule, build);
+			return text === null ? [] : [{ ruleId: rule.id, label: rule.label, text, why: rule.why }];
+		});
+}
+
+/** One line where all worlds agree; else what each open answer would ask for. */
+function needTexts(rule: Rule, build: Build): string | null {
+	const byText = new Map<string, string>();
+	for (const { facts, choices } of build.worlds) {
+		const need = needOf(rule, { facts });
+		const text = need ? needWords(rule, need) : "";
+		if (!byText.has(text)) byText.set(text, choices.map(({ label }) => label).join(", "));
+	}
+	const texts = [...byText.keys()];
+	if (texts.length === 1) return texts[0] || null;
+	const differing = texts.filter((text) => text !== "");
+	return differing.length > 3
+		? "Depends on answers that are still open; settle them first."
+		: `Depends on an open answer: ${differing.join(" Or: ")}`;
+}
+
+function boardOf(entry: ShortlistEntry, judgement: Judgement, { asOf }: QuestionContext): SheetBoard {
+	const judged = judgedOf(entry.boardId, judgement);
+	const { low, mid, high } = entry.score;
+	return {
+		boardId: entry.boardId,
+		name: judged?.board.name ?? entry.boardId,
+		invented: judged?.board.invented === true,
+		role: entry.role,
+		roleWords: roleWords(entry.role),
+		verdictWords: verdictWords(entry),
+		score: { low: Math.round(low), mid: Math.round(mid), high: Math.round(high) },
+		scoreWords: scoreWords(entry.score),
+		priceWords: priceWords(judged?.subject.board, asOf),
+		for: entry.for.map(reasonWords),
+		against: entry.against.map(reasonWords),
+		unknown: entry.unknown.map(reasonWords),
+	};
+}
+
+function judgedOf(boardId: string, { boards }: Judgement): BoardJudgement | undefined {
+	return boards.find(({ board }) => board.id === boardId);
+}
+
+function inShort(
+	{ counts }: Judgement,
+	{ shortlist: entries }: Advice,
+	shortlist: readonly SheetBoard[],
+): readonly string[] {
+	if (counts.all === 0)
+		return [
+			"No boards were given, so this sheet says what to look for in any board.",
+			"Take it to the shop, and hold each board against it.",
+		];
+	const left = counts.all - counts.doesNotFit;
+	const best = shortlist[0];
+	if (!best) return [`None of the ${counts.all} boards fits. Below stands what to give up.`];
+	const open =
+		counts.cannotTell > 0
+			? `, ${counts.cannotTell} ${counts.cannotTell === 1 ? "depends" : "depend"} on something not known yet`
+			: "";
+	return [
+		`${left} of ${counts.all} boards are left: ${counts.fits} ${counts.fits === 1 ? "fits" : "fit"}${open}.`,
+		`${best.roleWords} among them: ${best.name}, ${best.priceWords}, ${best.scoreWords}.`,
+		entries[0]?.verdict === "fits"
+			? "Check the points below before you pay."
+			: "Find out what is still unknown before you pay: it decides whether this board fits.",
+	];
+}
+
+function beforeYouPay(
+	{ market, build, boards }: Judgement,
+	{ shortlist }: Advice,
+	{ asOf }: QuestionContext,
+): readonly string[] {
+	const processor = build.facts.processor.state === "have" ? build.facts.processor.part.name : "your processor";
+	const advices = shortlist.flatMap(({ boardId }) => {
+		const judged = boards.find(({ board }) => board.id === boardId);
+		return (judged?.findings ?? []).flatMap((finding) => {
+			const advice = finding.verdict === "fits" && finding.severity ? findingAdvice(finding) : undefined;
+			return advice && judged ? [{ advice, name: judged.board.name }] : [];
+		});
+	});
+	const byAdvice = new Map<string, string[]>();
+	for (const { advice, name } of advices) byAdvice.set(advice, [...(byAdvice.get(advice) ?? []), name]);
+	return [
+		`Open the board maker's support page and find ${processor} in the processor list. Note the firmware version beside it, and ask the shop which version the box holds.`,
+		"Compare name and revision on the box with the page, letter by letter: boards of nearly one name differ.",
+		"Ask until when the board can go back, and whether that is after the day you will build.",
+		"See what is in the box: the shield for the back, screws for M.2 drives, drive cables, aerials.",
+		...[...byAdvice].map(([advice, names]) => `${[...new Set(names)].join(", ")}: ${advice}`),
+		...(market.parts.board.length > 0
+			? [`Prices were seen up to the day they are dated; today's may differ (this sheet is of ${asOf}).`]
+			: []),
+	];
+}
+
+/** One way out as a sentence: which demands to give up, and what that brings back. */
+export function wayOutWords(giveUp: readonly string[], boardIds: readonly string[], judgement: Judgement): string {
+	const demands = giveUp.map((id) => ruleById(id)?.label.toLowerCase() ?? id).join(" and ");
+	const boards = boardIds.flatMap((id) => judgedOf(id, judgement) ?? []);
+	const reasons = boards.slice(0, 2).map(({ board, findings, failedRuleIds }) => {
+		const said = findings.filter(({ ruleId }) => failedRuleIds.includes(ruleId)).map(findingWords);
+		return `${board.name}: ${said.join(" ")}`;
+	});
+	const count = `${boardIds.length} ${boardIds.length === 1 ? "board" : "boards"}`;
+	return `Another answer on ${demands} brings back ${count}. ${reasons.join(" ")}`;
+}
+
+function openOf(
+	answers: Answers,
+	judgement: Judgement,
+	advice: Advice,
+	context: QuestionContext,
+): readonly SheetOpen[] {
+	const questions = allQuestions
+		.filter(({ id }) => answerOf(id, answers, context).value.startsWith("Not sure"))
+		.map(({ label, howToFindOut: how, notSure }): SheetOpen => ({ what: label, how: `${how} Until then: ${notSure}` }));
+	const facts = advice.shortlist.flatMap(({ boardId, unknown }) => {
+		const judged = judgedOf(boardId, judgement);
+		if (!judged) return [];
+		const missing = new Set(unknown.flatMap(missingOf));
+		return [...missing].flatMap((path): SheetOpen[] => {
+			const found = howToFindOut(path);
+			return found ? [{ what: `${found.ofBoard ? `${judged.board.name}: ` : ""}${found.what}`, how: found.how }] : [];
+		});
+	});
+	const seen = new Set<string>();
+	return [...questions, ...facts].filter(({ what }) => !seen.has(what) && seen.add(what));
+}
+
+function missingOf(reason: Reason): readonly string[] {
+	if (reason.kind === "finding") return reason.finding.missing;
+	return reason.kind === "criterion" ? reason.part.measure.missing : [];
+}
+
+function answerOf(questionId: string, answers: Answers, context: QuestionContext): SheetAnswer {
+	const question = allQuestions.find(({ id }) => id === questionId);
+	const answer = answers[questionId];
+	const value =
+		question &&
+		answer?.status === "answered" &&
+		answer.value !== undefined &&
+		question.expected(answer.value, context) === null
+			? question.says(answer.value, context)
+			: answer
+				? "Not sure"
+				: "Not sure (not asked yet)";
+	return { questionId, label: question?.label ?? questionId, value, by: answer?.by ?? "" };
+}
+
+/** The sources of every rule that had something to say, and of the facts that were assumed. */
+function sourcesOf({ boards }: Judgement): readonly SourceId[] {
+	const ids = new Set<SourceId>(allRules.filter(({ scope }) => scope === "board").map(({ source }) => source));
+	for (const { findings } of boards)
+		for (const { facts } of findings) for (const { source } of facts) if (source) ids.add(source);
+	for (const { source } of cautions) ids.add(source);
+	return [...ids].sort();
+}

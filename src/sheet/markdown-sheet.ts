@@ -1,0 +1,37 @@
+import type { Sheet } from "./sheet.ts";
+import { type DocumentBlock, sheetDocument } from "./sheet-document.ts";
+
+/** The sheet as Markdown (CommonMark), with task boxes. No raw HTML, no links; names cannot break out of their line. */
+export function markdownSheet(sheet: Sheet): string {
+	const lines = [`# ${escaped(sheet.title)}`, "", ...sheetDocument(sheet).flatMap(blockLines)];
+	return `${lines
+		.join("\n")
+		.replace(/\n{3,}/g, "\n\n")
+		.trim()}\n`;
+}
+
+function blockLines(block: DocumentBlock): string[] {
+	switch (block.kind) {
+		case "section":
+			return ["", `## ${escaped(block.text)}`, ""];
+		case "subsection":
+			return ["", `### ${escaped(block.text)}`, ""];
+		case "paragraph":
+			return [escaped(block.text), ""];
+		case "item":
+			return [
+				`- ${block.box ? "[ ] " : ""}${block.label ? `**${escaped(block.label)}**: ` : ""}${escaped(block.text)}`,
+			];
+	}
+}
+
+/**
+ * Text in which no character has a meaning for Markdown: special ASCII characters are escaped with a backslash
+ * (CommonMark 0.31.2, section 2.4 "Backslash escapes"), line breaks become spaces.
+ */
+export function escaped(text: string): string {
+	return text
+		.replace(/\s*\n\s*/g, " ")
+		.replace(/[\\`*_{}[\]<>#|~&]/g, "\\$&")
+		.replace(/^(\s*)([-+=]|\d+[.)])/, "$1\\$2");
+}

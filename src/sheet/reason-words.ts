@@ -1,0 +1,68 @@
+import { criterionWords, type Reason, type Role, type ShortlistEntry } from "../choose/advise.ts";
+import type { Depending } from "../choose/judge.ts";
+import type { Score } from "../choose/score.ts";
+import { questionById } from "../questions/all-questions.ts";
+import { ruleById } from "../rules/all-rules.ts";
+import { findingWords, partWords } from "../rules/finding-words.ts";
+import type { Finding } from "../rules/outcome.ts";
+import { howToFindOut } from "./how-to-find-out.ts";
+
+/** A reason as a sentence. */
+export function reasonWords(reason: Reason): string {
+	if (reason.kind === "finding") return findingReasonWords(reason.finding);
+	if (reason.kind === "depends") return dependingWords(reason.depending);
+	const { value, measure } = reason.part;
+	const words = sentence(criterionWords(reason.part));
+	const wide = measure.missing.length > 0 && value.high - value.low > 0.2;
+	return wide ? `${words.slice(0, -1)}; not all facts for this are known.` : words;
+}
+
+/** "Board size: fits with ATX and smaller; not with Mini-ITX only." */
+export function dependingWords({ ruleId, fitsWith, notWith }: Depending): string {
+	return `${ruleById(ruleId)?.label ?? ruleId}: fits with ${fitsWith.join(" or ")}; not with ${notWith.join(" or ")}.`;
+}
+
+/** A board that is left can fail a rule only if an open answer turns out so. */
+function findingReasonWords(finding: Finding): string {
+	const missing = missingWords(finding);
+	if (missing !== null) return `${ruleById(finding.ruleId)?.label ?? finding.ruleId}: ${missing}`;
+	return finding.verdict === "does-not-fit" ? `It may be that: ${findingWords(finding)}` : findingWords(finding);
+}
+
+/** "not known: ...", with the missing facts named; null where the finding says it in its own words. */
+export function missingWords({ messageId, missing }: Pick<Finding, "messageId" | "missing">): string | null {
+	if (messageId !== "missing") return null;
+	const facts = missing.map((path) => howToFindOut(path)?.what.toLowerCase() ?? `your ${partWords[path] ?? path}`);
+	return `not known: ${facts.join(", ")}.`;
+}
+
+/** First letter large, a full stop at the end. */
+export function sentence(words: string): string {
+	return `${words.charAt(0).toUpperCase()}${words.slice(1)}${/[.!?]$/.test(words) ? "" : "."}`;
+}
+
+const roles: Readonly<Record<Role, string>> = {
+	"best-match": "Best match to your answers",
+	"lowest-price": "Lowest price that does the job",
+	"also-good": "Also good",
+	"check-first": "Perhaps better: check this first",
+};
+
+export function roleWords(role: Role): string {
+	return roles[role];
+}
+
+/** Whole points; a range only where something unknown makes one. */
+export function scoreWords({ low, mid, high }: Score): string {
+	const [from, middle, to] = [low, mid, high].map(Math.round);
+	return from === to
+		? `${middle} points of 100`
+		: `${middle} points of 100 (between ${from} and ${to}: not all facts are known)`;
+}
+
+/** The verdict of a board that is left, with what it hangs on. */
+export function verdictWords({ verdict, dependsOn }: Pick<ShortlistEntry, "verdict" | "dependsOn">): string {
+	if (verdict === "fits") return "Fits";
+	const labels = dependsOn.map((id) => questionById(id)?.label.toLowerCase() ?? id);
+	return labels.length > 0 ? `Can't tell: depends on your ${labels.join(" and your ")}` : "Can't tell yet";
+}

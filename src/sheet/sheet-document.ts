@@ -1,0 +1,83 @@
+import type { Sheet, SheetBoard } from "./sheet.ts";
+
+/** The sheet as a document: sections of paragraphs and items, from which text and Markdown are written alike. */
+export type DocumentBlock =
+	| { readonly kind: "section"; readonly text: string }
+	| { readonly kind: "subsection"; readonly text: string }
+	| { readonly kind: "paragraph"; readonly text: string }
+	/** `box`: an empty box to tick. `label` stands out in front. */
+	| { readonly kind: "item"; readonly text: string; readonly label?: string; readonly box?: boolean };
+
+const section = (text: string): DocumentBlock => ({ kind: "section", text });
+const paragraph = (text: string): DocumentBlock => ({ kind: "paragraph", text });
+const item = (text: string, label?: string): DocumentBlock => ({ kind: "item", text, ...(label ? { label } : {}) });
+const box = (text: string, label?: string): DocumentBlock => ({
+	kind: "item",
+	text,
+	box: true,
+	...(label ? { label } : {}),
+});
+
+/** All that the sheet says, in the order it is read: at the shop first, the record last. Empty sections are left out. */
+export function sheetDocument(sheet: Sheet): readonly DocumentBlock[] {
+	const when = (blocks: readonly DocumentBlock[], head: DocumentBlock) => (blocks.length > 0 ? [head, ...blocks] : []);
+	return [
+		paragraph(
+			`Made with boardwalk on ${sheet.asOf}, from: ${sheet.market}.${sheet.hasInventedParts ? " The boards of the demonstration market are invented; none can be bought." : ""}`,
+		),
+		...when(
+			sheet.inShort.map((text) => paragraph(text)),
+			section("In short"),
+		),
+		...when(
+			sheet.partsDisagree.flatMap(({ text, advice }) => [item(advice ? `${text} ${advice}` : text)]),
+			section("Your parts disagree, whatever the board"),
+		),
+		...when(
+			sheet.nothingFits.map((text) => item(text)),
+			section("Nothing fits: what to give up"),
+		),
+		...when(
+			sheet.mustHave.map(({ label, text, why }) => box(`${text} ${why}`, label)),
+			section("The board must have"),
+		),
+		...when(
+			sheet.niceToHave.map(({ label, text }) => box(text, label)),
+			section("Nice to have"),
+		),
+		...when(
+			sheet.beforeYouPay.map((text) => box(text)),
+			section("Before you pay"),
+		),
+		...when(sheet.shortlist.flatMap(boardBlocks), section("Shortlist")),
+		...when(
+			sheet.open.map(({ what, how }) => item(how, what)),
+			section("Not sure yet, and how to find out"),
+		),
+		...when(
+			sheet.cautions.map(({ text, ground }) => item(`${text} (${ground})`)),
+			section("With care"),
+		),
+		...when(
+			sheet.answers.map(({ label, value, by }) => item(by ? `${value} (${by})` : value, label)),
+			section("Your answers"),
+		),
+		...when(
+			sheet.sources.map((text) => item(text)),
+			section("Sources"),
+		),
+	];
+}
+
+function boardBlocks(board: SheetBoard): readonly DocumentBlock[] {
+	const lines = (label: string, texts: readonly string[]) => (texts.length > 0 ? [item(texts.join(" "), label)] : []);
+	return [
+		{ kind: "subsection", text: `${board.roleWords}: ${board.name}${board.invented ? " (invented)" : ""}` },
+		item(board.verdictWords, "Fit"),
+		item(board.priceWords, "Price"),
+		item(board.scoreWords, "Score"),
+		...lines("For it", board.for),
+		...lines("Against it", board.against),
+		...lines("Not known", board.unknown),
+	];
+}

@@ -1,0 +1,60 @@
+import type { ShortlistEntry } from "../choose/advise.ts";
+
+/** A requirement: what to look for, and why. */
+export interface SheetNeed {
+	readonly ruleId: string;
+	readonly label: string;
+	readonly text: string;
+	readonly why: string;
+}
+
+export interface SheetBoard {
+	readonly boardId: string;
+	readonly name: string;
+	readonly invented: boolean;
+	readonly role: ShortlistEntry["role"];
+	readonly roleWords: string;
+	readonly verdictWords: string;
+	/** Whole points of 100. */
+	readonly score: { readonly low: number; readonly mid: number; readonly high: number };
+	readonly scoreWords: string;
+	readonly priceWords: string;
+	readonly for: readonly string[];
+	readonly against: readonly string[];
+	readonly unknown: readonly string[];
+}
+
+/** A fact or an answer still open, and how to find it out. */
+export interface SheetOpen {
+	readonly what: string;
+	readonly how: string;
+}
+
+export interface SheetAnswer {
+	readonly questionId: string;
+	readonly label: string;
+	readonly value: string;
+	readonly by: string;
+}
+
+/**
+ * The requirement sheet as data: one view model from which every form is written, so that all carry the same words and
+ * figures. All texts are plain and unescaped.
+ */
+export interface Sheet {
+	readonly title: string;
+	readonly asOf: string;
+	readonly market: string;
+	readonly hasInventedParts: boolean;
+	readonly inShort: readonly string[];
+	readonly partsDisagree: readonly { readonly text: string; readonly advice: string | null }[];
+	readonly beforeYouPay: readonly string[];
+	readonly mustHave: readonly SheetNeed[];
+	readonly niceToHave: readonly SheetNeed[];
+	readonly shortlist: readonly SheetBoard[];
+	readonly nothingFits: readonly string[];
+	readonly open: readonly SheetOpen[];
+	readonly answers: readonly SheetAnswer[];
+	readonly cautions: readonly { readonly text: string; readonly ground: string }[];
+	readonly sources: readonly string[];
+}

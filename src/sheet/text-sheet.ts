@@ -1,0 +1,27 @@
+import type { Sheet } from "./sheet.ts";
+import { type DocumentBlock, sheetDocument } from "./sheet-document.ts";
+import { wrapText } from "./wrap-text.ts";
+
+/** The sheet as plain text, ASCII apart from names, at most `width` columns wide. Ends with a line feed. */
+export function textSheet(sheet: Sheet, width = 78): string {
+	const lines = [sheet.title.toUpperCase(), "", ...sheetDocument(sheet).flatMap((block) => blockLines(block, width))];
+	return `${lines
+		.join("\n")
+		.replace(/\n{3,}/g, "\n\n")
+		.trim()}\n`;
+}
+
+function blockLines(block: DocumentBlock, width: number): string[] {
+	switch (block.kind) {
+		case "section":
+			return ["", block.text.toUpperCase(), ""];
+		case "subsection":
+			return ["", ...wrapText(block.text, width)];
+		case "paragraph":
+			return wrapText(block.text, width);
+		case "item": {
+			const mark = block.box ? "[ ] " : "- ";
+			return wrapText(`${mark}${block.label ? `${block.label}: ` : ""}${block.text}`, width, " ".repeat(mark.length));
+		}
+	}
+}

@@ -1,0 +1,54 @@
+import { type AnswersFile, answersFileSchemaName } from "../parts/answers-file.ts";
+import { questionById } from "../questions/all-questions.ts";
+import { marketOf } from "./market-of.ts";
+import { startWalk, type WalkContext, type WalkState } from "./walk-state.ts";
+
+/** A walk as it is written to a file; reading it gives the same walk again. */
+export function savedWalk({ market, asOf }: WalkContext, { answers, ownParts }: WalkState): AnswersFile {
+	return {
+		schema: answersFileSchemaName,
+		asOf,
+		market: { version: market.version, fingerprint: market.fingerprint },
+		answers: { ...answers },
+		parts: [...ownParts],
+	};
+}
+
+/** A walk taken up from a file, what was wrong with values in it, and what to tell. */
+export interface TakenUp {
+	readonly state: WalkState;
+	/** Values that no such question can have: path and what was expected. The file is then not to be used. */
+	readonly faults: readonly { readonly path: string; readonly expected: string }[];
+	/** Things that no longer apply; the walk goes on without them. */
+	readonly warnings: readonly string[];
+}
+
+/** Takes a walk up in a market: an unknown part id counts as not sure, and is told. */
+export function takeUpWalk({ market, asOf }: WalkContext, file: AnswersFile): TakenUp {
+	const inside = { market: marketOf(market, file.parts), asOf };
+	const faults: { path: string; expected: string }[] = [];
+	const warnings: string[] = [];
+	for (const [id, answer] of Object.entries(file.answers)) {
+		const question = questionById(id);
+		if (!question) {
+			warnings.push(`"${id}" is no question here; its answer is kept, but not used.`);
+			continue;
+		}
+		if (answer.status !== "answered") continue;
+		const path = `answers.${id}.value`;
+		if (answer.value === undefined) {
+			faults.push({ path, expected: "a value, because the status is answered" });
+			continue;
+		}
+		const expected = question.expected(answer.value, inside);
+		if (expected === null) continue;
+		if (typeof answer.value === "object" && "part" in answer.value && question.partKind)
+			warnings.push(`${question.label}: there is no part "${answer.value.part}" here, so this counts as not sure.`);
+		else faults.push({ path, expected });
+	}
+	if (file.market.fingerprint !== market.fingerprint && Object.keys(file.answers).length > 0)
+		warnings.push(
+			`These answers were given with other boards to choose from (${file.market.version}); the result may differ.`,
+		);
+	return { state: startWalk(file.answers, file.parts), faults, warnings };
+}

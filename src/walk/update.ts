@@ -1,0 +1,190 @@
+import type { Answer, OwnPart } from "../parts/answers-file.ts";
+import { findPart } from "../parts/market.ts";
+import { partKinds } from "../parts/part-kinds.ts";
+import { currencyOf } from "../questions/about/budget.ts";
+import { questionById } from "../questions/all-questions.ts";
+import { answerFor, type DescribeContext, putFact, typedFacts } from "../questions/describe/described-parts.ts";
+import { finishDraft, type TypedFact } from "../questions/describe/typed-fact.ts";
+import { foldAnswers } from "../questions/fold-answers.ts";
+import { readTyped } from "../questions/read-typed.ts";
+import { marketOf, takenIds } from "./market-of.ts";
+import { placeAfter, placeBefore, placeToStart } from "./places.ts";
+import type { WalkEffect, WalkEvent } from "./walk-event.ts";
+import type { Place, WalkContext, WalkState } from "./walk-state.ts";
+
+type Step = readonly [WalkState, readonly WalkEffect[]];
+
+/**
+ * One step of a walk: what the state becomes, and what the outside must do. Pure. An event that makes no sense where
+ * the person is changes nothing; no event throws.
+ */
+export function update(context: WalkContext, before: WalkState, event: WalkEvent): Step {
+	const state: WalkState = { ...before, problem: null, notice: null };
+	const { place } = state;
+	if (place.at === "left") return [before, []];
+	switch (event.type) {
+		case "leave":
+			return [go(state, { at: "left" }), [{ type: "save" }, { type: "leave", finished: hasSeenShortlist(state) }]];
+		case "review":
+			return [visit(state, { at: "review" }), []];
+		case "fell-out":
+			return [visit(state, { at: "fell-out" }), []];
+		case "shortlist":
+			return [visit(state, { at: "shortlist" }), []];
+		case "sheet":
+			return [visit(state, { at: "sheet" }), []];
+		case "board":
+			return findPart(marketOf(context.market, state.ownParts), "board", event.boardId)
+				? [visit(state, { at: "board", boardId: event.boardId }), []]
+				: [state, []];
+		case "change":
+			return questionById(event.questionId)
+				? [visit(state, { at: "question", id: event.questionId }), []]
+				: [state, []];
+		case "describe-board":
+			return [{ ...visit(state, { at: "describe", kind: "board", questionId: null, index: 0 }), draft: {} }, []];
+		case "write-sheet":
+			return [state, event.to.trim() === "" ? [] : [{ type: "write-sheet", to: event.to.trim() }]];
+		case "written":
+			return [{ ...state, notice: `The sheet is written: ${event.path}` }, []];
+		case "not-written":
+			return [{ ...state, problem: event.problem }, []];
+		case "next":
+			return [next(context, state), []];
+		case "back":
+			return [back(context, state), []];
+		default:
+			if (place.at === "question") return atQuestion(context, state, place.id, event);
+			if (place.at === "describe") return atDescription(context, state, place, event);
+			if (place.at === "sheet" && event.type === "text")
+				return update(context, state, { type: "write-sheet", to: event.text });
+			return [state, []];
+	}
+}
+
+function atQuestion(context: WalkContext, state: WalkState, id: string, event: WalkEvent): Step {
+	const question = questionById(id);
+	if (!question) return [state, []];
+	const inside = { ...context, market: marketOf(context.market, state.ownParts) };
+	if (event.type === "not-sure") return answered(context, state, id, { status: "not-sure", by: state.by });
+	if (event.type === "describe" && question.partKind)
+		return [
+			{
+				...state,
+				place: { at: "describe", kind: question.partKind, questionId: id, index: 0 },
+				draft: {},
+			},
+			[],
+		];
+	if (event.type === "text") {
+		const reading = readTyped(question, event.text, inside);
+		if ("problem" in reading) return [{ ...state, problem: reading.problem }, []];
+		return answered(context, state, id, { status: "answered", value: reading.value, by: state.by });
+	}
+	if (event.type !== "answer") return [state, []];
+	const expected = question.expected(event.value, inside);
+	if (expected !== null) return [{ ...state, problem: `This question takes ${expected}.` }, []];
+	return answered(context, state, id, { status: "answered", value: event.value, by: state.by });
+}
+
+function answered(context: WalkContext, state: WalkState, id: string, answer: Answer): Step {
+	const after: WalkState = {
+		...state,
+		answersBefore: state.answers,
+		answers: { ...state.answers, [id]: answer },
+	};
+	return [next(context, after), [{ type: "save" }]];
+}
+
+/** The facts asked of the part being described, for this market and the processor settled so far. */
+export function factsToDescribe(context: WalkContext, state: WalkState): readonly TypedFact[] {
+	if (state.place.at !== "describe") return [];
+	return typedFacts(state.place.kind, describeContext(context, state));
+}
+
+function describeContext(context: WalkContext, state: WalkState): DescribeContext {
+	const market = marketOf(context.market, state.ownParts);
+	const { processor } = foldAnswers(state.answers, { ...context, market }).facts;
+	return {
+		...context,
+		market,
+		currency: currencyOf(market),
+		processorName: processor.state === "have" ? processor.part.name : null,
+	};
+}
+
+function atDescription(
+	context: WalkContext,
+	state: WalkState,
+	place: Extract<Place, { at: "describe" }>,
+	event: WalkEvent,
+): Step {
+	const fact = factsToDescribe(context, state)[place.index];
+	if (!fact) return [state, []];
+	if (event.type === "not-on-page") return described(context, state, place);
+	if (event.type === "fact")
+		return described(context, { ...state, draft: putFact(fact, state.draft, event.value) }, place);
+	if (event.type !== "text") return [state, []];
+	const reading = readFact(fact, event.text);
+	if ("problem" in reading) return [{ ...state, problem: reading.problem }, []];
+	return described(context, { ...state, draft: putFact(fact, state.draft, reading.value) }, place);
+}
+
+function readFact(fact: TypedFact, text: string) {
+	const plain = (words: string) => words.trim().toLowerCase();
+	const choice = fact.choices?.find(({ label }) => plain(label) === plain(text));
+	if (choice) return { value: choice.value };
+	return fact.read?.(text) ?? { problem: "Type the number of one of the lines above." };
+}
+
+/** The next fact, or the part is done: kept as an own part and, for a question, taken as its answer. */
+function described(context: WalkContext, state: WalkState, place: Extract<Place, { at: "describe" }>): Step {
+	const { kind, questionId, index } = place;
+	if (index + 1 < factsToDescribe(context, state).length)
+		return [{ ...state, place: { ...place, index: index + 1 } }, []];
+	const market = marketOf(context.market, state.ownParts);
+	const part = finishDraft(state.draft, partKinds[kind].noun, takenIds(market, kind));
+	const after: WalkState = { ...state, ownParts: [...state.ownParts, { kind, part } as OwnPart], draft: {} };
+	if (questionId !== null)
+		return answered(context, { ...after, place: { at: "question", id: questionId } }, questionId, {
+			status: "answered",
+			value: answerFor(part.id),
+			by: state.by,
+		});
+	return [go(after, { at: "board", boardId: part.id }), [{ type: "save" }]];
+}
+
+function next(context: WalkContext, state: WalkState): WalkState {
+	const [returnTo, ...rest] = state.returnTo;
+	if (returnTo) return { ...state, place: returnTo, returnTo: rest };
+	if (state.place.at === "start") return go(state, placeToStart(context, state));
+	return go(state, placeAfter(context, state, state.place));
+}
+
+function back(context: WalkContext, state: WalkState): WalkState {
+	const { place } = state;
+	if (place.at === "describe") {
+		if (place.index > 0) return { ...state, place: { ...place, index: place.index - 1 } };
+		if (place.questionId !== null) return { ...state, place: { at: "question", id: place.questionId }, draft: {} };
+	}
+	const [returnTo, ...rest] = state.returnTo;
+	if (returnTo) return { ...state, place: returnTo, returnTo: rest };
+	return go(state, placeBefore(context, state, place));
+}
+
+function go(state: WalkState, place: Place): WalkState {
+	return { ...state, place };
+}
+
+/** Goes somewhere to come back from; looking at the same kind of place again does not pile up. */
+function visit(state: WalkState, place: Place): WalkState {
+	if (state.place.at === place.at && place.at !== "board") return { ...state, place };
+	const known = state.returnTo.findIndex(({ at }) => at === place.at && at !== "question");
+	const returnTo = known >= 0 ? state.returnTo.slice(known + 1) : [state.place, ...state.returnTo].slice(0, 8);
+	return { ...state, place, returnTo };
+}
+
+/** Whether the person has seen a shortlist: then leaving is not leaving early. */
+function hasSeenShortlist({ place, returnTo }: WalkState): boolean {
+	return [place, ...returnTo].some(({ at }) => at === "shortlist" || at === "sheet" || at === "board");
+}

@@ -1,0 +1,61 @@
+import type { Answers, OwnPart } from "../parts/answers-file.ts";
+import type { Market } from "../parts/market.ts";
+import type { PartKind } from "../parts/part-kinds.ts";
+import type { Tier } from "../questions/define-question.ts";
+import type { PartDraft } from "../questions/describe/typed-fact.ts";
+
+/** What a walk is made in: parts to choose from and the date. Neither changes during a walk. */
+export interface WalkContext {
+	/** Without the person's own parts; see marketOf. */
+	readonly market: Market;
+	/** ISO date. */
+	readonly asOf: string;
+}
+
+/** Where a person is. */
+export type Place =
+	| { readonly at: "start" }
+	| { readonly at: "question"; readonly id: string }
+	| { readonly at: "describe"; readonly kind: PartKind; readonly questionId: string | null; readonly index: number }
+	| { readonly at: "parts-disagree" }
+	| { readonly at: "tier-end"; readonly tier: Tier }
+	| { readonly at: "review" }
+	| { readonly at: "fell-out" }
+	| { readonly at: "shortlist" }
+	| { readonly at: "board"; readonly boardId: string }
+	| { readonly at: "sheet" }
+	| { readonly at: "left" };
+
+/** A walk. Everything on screen follows from it and the context; nothing else is kept. */
+export interface WalkState {
+	readonly answers: Answers;
+	/** Parts the person described, newest last. */
+	readonly ownParts: readonly OwnPart[];
+	/** Who is answering, kept with each answer. */
+	readonly by: string;
+	readonly place: Place;
+	/** Where to go back to after changing one answer, or after looking something up. */
+	readonly returnTo: readonly Place[];
+	/** Facts typed so far of the part being described. */
+	readonly draft: PartDraft;
+	/** Answers before the last one, to show what it took out. */
+	readonly answersBefore: Answers | null;
+	/** What was wrong with the last thing typed. */
+	readonly problem: string | null;
+	/** A word about what was just done, such as where a file lies. */
+	readonly notice: string | null;
+}
+
+export function startWalk(answers: Answers = {}, ownParts: readonly OwnPart[] = [], by = "builder"): WalkState {
+	return {
+		answers,
+		ownParts,
+		by,
+		place: { at: "start" },
+		returnTo: [],
+		draft: {},
+		answersBefore: null,
+		problem: null,
+		notice: null,
+	};
+}

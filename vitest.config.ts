@@ -1,0 +1,39 @@
+import { defineConfig } from "vitest/config";
+
+/** Tests of what meets the outside world: other programs, the disk, the terminal. */
+const shellTests = ["cli", "e2e", "files", "meta", "plain", "ui"].map((folder) => `test/${folder}/**/*.test.{ts,tsx}`);
+
+export default defineConfig({
+	test: {
+		globalSetup: "test/build-first.ts",
+		// By default one of the processors is left idle, on a machine with two that is half of them.
+		maxWorkers: "100%",
+		projects: [
+			{
+				test: {
+					name: "core",
+					include: ["test/**/*.test.ts"],
+					exclude: shellTests,
+					// Pure functions keep no state that one file could leave to the next, so all may share a worker: with many
+					// small files, starting one for each takes longer than the tests.
+					pool: "threads",
+					isolate: false,
+					testTimeout: 10_000,
+				},
+			},
+			{
+				test: {
+					name: "shell",
+					include: shellTests,
+					// A thread has no standard streams and signals of its own.
+					pool: "forks",
+					// With CI set, Ink draws nothing until it ends, and its testing library loses the last frame.
+					env: { CI: "false" },
+					// These start programs of their own, which takes a while on a busy machine.
+					testTimeout: 30_000,
+					hookTimeout: 60_000,
+				},
+			},
+		],
+	},
+});
