@@ -70,16 +70,24 @@ export function advise(judgement: Judgement, answers: Answers): Advice {
 interface Ranked {
 	readonly judged: BoardJudgement;
 	readonly score: Score;
+	/** What to expect of it: a world in which it does not fit counts as zero points. */
+	readonly expected: number;
 	readonly price: Money | null;
 }
 
 function rankedOf(judged: BoardJudgement, { build }: Judgement): Ranked {
 	const worlds = judged.possibleWorlds.flatMap((index) => build.worlds[index]?.facts ?? []);
-	return { judged, score: scoreBoard(judged.subject, worlds), price: judged.subject.board?.price ?? null };
+	const score = scoreBoard(judged.subject, worlds);
+	return {
+		judged,
+		score,
+		expected: (score.mid * worlds.length) / build.worlds.length,
+		price: judged.subject.board?.price ?? null,
+	};
 }
 
 function byScore(one: Ranked, other: Ranked): number {
-	return Math.round(other.score.mid) - Math.round(one.score.mid) || byPrice(one, other);
+	return Math.round(other.expected) - Math.round(one.expected) || byPrice(one, other);
 }
 
 function byPrice(one: Ranked, other: Ranked): number {

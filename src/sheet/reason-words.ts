@@ -43,7 +43,7 @@ export function sentence(words: string): string {
 
 const roles: Readonly<Record<Role, string>> = {
 	"best-match": "Best match to your answers",
-	"lowest-price": "Lowest price that does the job",
+	"lowest-price": "Lowest price that fits",
 	"also-good": "Also good",
 	"check-first": "Perhaps better: check this first",
 };
