@@ -31,6 +31,8 @@ export interface ShortlistEntry {
 	/** What is not known of it and could change its place. */
 	readonly unknown: readonly Reason[];
 	readonly dependsOn: readonly string[];
+	/** In how many of the ways the open answers can turn out no rule fails. */
+	readonly ways: { readonly fit: number; readonly all: number };
 }
 
 export interface Advice {
@@ -59,7 +61,7 @@ export function advise(judgement: Judgement, answers: Answers): Advice {
 	const roles = rolesOf(sure.length > 0 ? sure : ranked, ranked);
 	return {
 		counts: judgement.counts,
-		shortlist: [...roles].map(([entry, role]) => entryOf(entry, role)),
+		shortlist: [...roles].map(([entry, role]) => entryOf(entry, role, judgement.build.worlds.length)),
 		ranking: ranked.map(({ judged, score }) => ({ boardId: judged.board.id, score })),
 		buildFindings: judgement.buildFindings,
 		waysOut: waysOut(judgement),
@@ -109,7 +111,7 @@ function rolesOf(candidates: readonly Ranked[], ranked: readonly Ranked[]): Read
 	return roles;
 }
 
-function entryOf({ judged, score, price }: Ranked, role: Role): ShortlistEntry {
+function entryOf({ judged, score, price }: Ranked, role: Role, allWays: number): ShortlistEntry {
 	const byShare = [...score.parts].sort((one, other) => other.weight - one.weight);
 	const narrow = ({ value }: ScorePart) => value.high - value.low <= 0.2;
 	const cautions = judged.findings.filter(({ severity }) => severity === "plan-around" || severity === "good-to-know");
@@ -132,6 +134,7 @@ function entryOf({ judged, score, price }: Ranked, role: Role): ShortlistEntry {
 			...byShare.filter((part) => !narrow(part) && part.measure.missing.length > 0).map(criterionReason),
 		],
 		dependsOn: judged.dependsOn,
+		ways: { fit: judged.possibleWorlds.length, all: allWays },
 	};
 }
 

@@ -21,7 +21,7 @@ export async function runPlainWalk(face: PlainFace): Promise<void> {
 		if (screen.id !== shown?.id || screen.notice) face.write(screenText(screen, face.width));
 		if (screen.problem) face.write(`\n${wrapText(`Not understood: ${screen.problem}`, face.width).join("\n")}\n`);
 		shown = screen;
-		const line = await face.readLine(promptText(screen));
+		const line = await face.readLine(promptText(screen, face.width));
 		if (line === null) {
 			face.dispatch({ type: "leave" });
 			continue;

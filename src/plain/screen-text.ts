@@ -6,13 +6,15 @@ export function screenText(screen: Screen, width: number): string {
 	const lines = [
 		...(screen.notice ? wrapText(screen.notice, width) : []),
 		"",
+		// What the last answer did comes first, so that question and lines to pick stand next to the prompt.
+		...blocksText(screen.side, width),
+		"",
 		...(screen.place ? [screen.place] : []),
 		...wrapText(screen.title, width),
 		"",
 		...blocksText(screen.body, width),
 		"",
 		...choicesText(screen, width),
-		...(screen.side.length > 0 ? ["", ...blocksText(screen.side, width)] : []),
 	];
 	return `${lines.join("\n").replace(/\n{3,}/g, "\n\n")}\n`;
 }
@@ -54,7 +56,7 @@ function choiceMark({ key }: Choice, index: number, byKey: boolean): string {
 }
 
 /** The prompt line: what can be typed now. */
-export function promptText({ choices, typing, enter, help }: Screen): string {
+export function promptText({ choices, typing, enter, help }: Screen, width: number): string {
 	const picks =
 		choices.length > 0 && typing?.kind !== "value" ? [choices.length === 1 ? "1" : `1 to ${choices.length}`] : [];
 	const parts = [
@@ -66,5 +68,5 @@ export function promptText({ choices, typing, enter, help }: Screen): string {
 		"r: review",
 		"s: save and leave",
 	];
-	return `[${parts.join("; ")}]\n> `;
+	return `${wrapText(`[${parts.join("; ")}]`, width, " ").join("\n")}\n> `;
 }

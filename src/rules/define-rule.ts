@@ -23,6 +23,8 @@ export interface RuleWords {
 	readonly severity: Severity;
 	/** Short name of the requirement on the sheet, such as "Socket". */
 	readonly label: string;
+	/** What the person would change to do without it, behind "with": "another case". */
+	readonly wayOut: string;
 }
 
 /**

@@ -1,12 +1,16 @@
 import { type FellOut, fellOut, fellOutBetween } from "../choose/fell-out.ts";
 import type { BoardJudgement, Judgement } from "../choose/judge.ts";
+import { onlyInventedBoards } from "../choose/only-invented-boards.ts";
 import { ruleById } from "../rules/all-rules.ts";
 import { findingWords } from "../rules/finding-words.ts";
 import { type Block, list, text } from "./screen.ts";
 import type { WalkView } from "./walk-view.ts";
 
 /** "7 of 12 boards left" and how many of them hang on something unknown. */
-export function leftWords({ counts }: Judgement): string {
+export function leftWords(judgement: Judgement): string {
+	const { counts } = judgement;
+	if (onlyInventedBoards(judgement))
+		return "The boards here are invented, so none suits your own processor. The sheet will say what to look for, and at the end you can type in real boards.";
 	const left = counts.all - counts.doesNotFit;
 	if (counts.all === 0) return "No boards to choose from; the sheet will say what to look for.";
 	const open =
@@ -14,9 +18,16 @@ export function leftWords({ counts }: Judgement): string {
 	return `${left} of ${counts.all} boards left${open}.`;
 }
 
+/** Whether all boards fell out, of boards that could have fitted. */
+export function nothingLeft(judgement: Judgement): boolean {
+	const { all, doesNotFit } = judgement.counts;
+	return all > 0 && all === doesNotFit && !onlyInventedBoards(judgement);
+}
+
 /** Boards left, and what the last answer took out and why; beside every question. */
 export function boardsLeftBlocks(view: WalkView): readonly Block[] {
 	const judgement = view.judgement();
+	if (onlyInventedBoards(judgement)) return [text(leftWords(judgement))];
 	const before = view.judgementBefore();
 	const fallen = before ? fellOutBetween(before, judgement) : [];
 	const back = before ? fellOutBetween(judgement, before) : [];
@@ -31,7 +42,7 @@ export function boardsLeftBlocks(view: WalkView): readonly Block[] {
 
 /** What fell out in a line a reason. */
 export function fellOutLines(judgement: Judgement): readonly Block[] {
-	const groups = fellOut(judgement);
+	const groups = onlyInventedBoards(judgement) ? [] : fellOut(judgement);
 	return groups.length === 0 ? [text("Nothing has fallen out.")] : [list(groups.map(fellOutLine))];
 }
 

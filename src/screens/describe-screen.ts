@@ -23,7 +23,7 @@ export function describeScreen(
 		title: fact.ask,
 		body: [
 			text(`Where to find it: ${words?.whereToFind ?? "its page or label"}`),
-			...(fact.example && !fact.choices ? [text(`Type ${fact.example}.`)] : []),
+			...(fact.example && !fact.choices ? [text(`For example: ${fact.example}`)] : []),
 		],
 		choices: [
 			...(fact.choices ?? []).map(({ value, label }) => ({ label, event: { type: "fact" as const, value } })),

@@ -1,6 +1,6 @@
 import { wayOutWords } from "../sheet/make-sheet.ts";
 import type { SheetBoard } from "../sheet/sheet.ts";
-import { leftWords } from "./boards-left.ts";
+import { leftWords, nothingLeft } from "./boards-left.ts";
 import { plainScreen } from "./plain-screen.ts";
 import { type Block, type Choice, heading, list, pairs, type Screen, text } from "./screen.ts";
 import type { WalkView } from "./walk-view.ts";
@@ -19,7 +19,7 @@ export function shortlistScreen(view: WalkView): Screen {
 		title:
 			shortlist.length > 0
 				? "Your shortlist"
-				: judgement.counts.all > 0
+				: nothingLeft(judgement)
 					? "Nothing fits all your answers"
 					: "What to look for",
 		body: [
@@ -28,9 +28,9 @@ export function shortlistScreen(view: WalkView): Screen {
 				? [text(`Your parts disagree: ${partsDisagree.map(({ text: words }) => words).join(" ")}`)]
 				: []),
 			...shortlist.flatMap(boardBlocks),
-			...(waysOut.length > 0
+			...(nothingLeft(judgement)
 				? [
-						text("That is no dead end. Each line below brings boards back:"),
+						text("That is no dead end. Each line below would make a board fit:"),
 						list(waysOut.map(({ giveUp, boardIds }) => wayOutWords(giveUp, boardIds, judgement))),
 					]
 				: []),

@@ -1,6 +1,7 @@
+import { onlyInventedBoards } from "../choose/only-invented-boards.ts";
 import { allQuestions } from "../questions/all-questions.ts";
 import { type Tier, tierNames } from "../questions/define-question.ts";
-import { fellOutLines, leftWords } from "./boards-left.ts";
+import { fellOutLines, leftWords, nothingLeft } from "./boards-left.ts";
 import { plainScreen } from "./plain-screen.ts";
 import { heading, list, type Screen, text } from "./screen.ts";
 import type { WalkView } from "./walk-view.ts";
@@ -16,7 +17,7 @@ const following: Readonly<Record<Tier, string>> = {
 /** The end of a tier: what is left, what fell out and why, what is still unsure. */
 export function tierEndScreen(view: WalkView, tier: Tier): Screen {
 	const judgement = view.judgement();
-	const nothing = judgement.counts.all > 0 && judgement.counts.all === judgement.counts.doesNotFit;
+	const nothing = nothingLeft(judgement);
 	const unsure = allQuestions.filter(
 		(question) => question.tier === tier && view.state.answers[question.id]?.status !== "answered",
 	);
@@ -29,8 +30,7 @@ export function tierEndScreen(view: WalkView, tier: Tier): Screen {
 			...(nothing
 				? [text("That is no dead end: the shortlist shows which answers to change, and what each brings back.")]
 				: []),
-			heading("What fell out, and why"),
-			...fellOutLines(judgement),
+			...(onlyInventedBoards(judgement) ? [] : [heading("What fell out, and why"), ...fellOutLines(judgement)]),
 			...(unsure.length > 0
 				? [heading("Not sure yet"), list(unsure.map(({ label, howToFindOut }) => `${label}. ${howToFindOut}`))]
 				: []),

@@ -30,7 +30,7 @@ export function adviceJson(judgement: Judgement, advice: Advice, { asOf, market 
 	};
 }
 
-function entryJson({ boardId, role, verdict, score, price, dependsOn, ...reasons }: ShortlistEntry): object {
+function entryJson({ boardId, role, verdict, score, price, dependsOn, ways, ...reasons }: ShortlistEntry): object {
 	return {
 		boardId,
 		role,
@@ -42,6 +42,7 @@ function entryJson({ boardId, role, verdict, score, price, dependsOn, ...reasons
 		against: reasons.against.map(reasonJson),
 		unknown: reasons.unknown.map(reasonJson),
 		dependsOn,
+		ways,
 	};
 }
 

@@ -1,5 +1,6 @@
 import type { Advice, Reason, ShortlistEntry } from "../choose/advise.ts";
 import type { BoardJudgement, Judgement } from "../choose/judge.ts";
+import { onlyInventedBoards } from "../choose/only-invented-boards.ts";
 import type { Answers } from "../parts/answers-file.ts";
 import type { Build } from "../parts/build.ts";
 import { allQuestions } from "../questions/all-questions.ts";
@@ -35,7 +36,9 @@ export function makeSheet(judgement: Judgement, advice: Advice, answers: Answers
 		mustHave: needs.filter((need) => !isWish(need)),
 		niceToHave: needs.filter(isWish),
 		shortlist,
-		nothingFits: advice.waysOut.map(({ giveUp, boardIds }) => wayOutWords(giveUp, boardIds, judgement)),
+		nothingFits: onlyInventedBoards(judgement)
+			? []
+			: advice.waysOut.map(({ giveUp, boardIds }) => wayOutWords(giveUp, boardIds, judgement)),
 		open: openOf(answers, judgement, advice, context),
 		answers: allQuestions.map((question) => answerOf(question.id, answers, context)),
 		cautions: cautions.map(({ text, source }) => ({ text, ground: groundWords(sourceById(source)) })),
@@ -85,7 +88,7 @@ function boardOf(entry: ShortlistEntry, judgement: Judgement, { asOf }: Question
 		roleWords: roleWords(entry.role),
 		verdictWords: verdictWords(entry),
 		score: { low: Math.round(low), mid: Math.round(mid), high: Math.round(high) },
-		scoreWords: scoreWords(entry.score),
+		scoreWords: scoreWords(entry),
 		priceWords: priceWords(judged?.subject.board, asOf),
 		for: entry.for.map(reasonWords),
 		against: entry.against.map(reasonWords),
@@ -98,13 +101,19 @@ function judgedOf(boardId: string, { boards }: Judgement): BoardJudgement | unde
 }
 
 function inShort(
-	{ counts }: Judgement,
+	judgement: Judgement,
 	{ shortlist: entries }: Advice,
 	shortlist: readonly SheetBoard[],
 ): readonly string[] {
+	const { counts } = judgement;
 	if (counts.all === 0)
 		return [
 			"No boards were given, so this sheet says what to look for in any board.",
+			"Take it to the shop, and hold each board against it.",
+		];
+	if (onlyInventedBoards(judgement))
+		return [
+			"The demonstration's boards are invented, and none suits your own processor. This sheet says what to look for.",
 			"Take it to the shop, and hold each board against it.",
 		];
 	const left = counts.all - counts.doesNotFit;
@@ -115,8 +124,8 @@ function inShort(
 			? `, ${counts.cannotTell} ${counts.cannotTell === 1 ? "depends" : "depend"} on something not known yet`
 			: "";
 	return [
-		`${left} of ${counts.all} boards are left: ${counts.fits} ${counts.fits === 1 ? "fits" : "fit"}${open}.`,
-		`${best.roleWords} among them: ${best.name}, ${best.priceWords}, ${best.scoreWords}.`,
+		`${left} of ${counts.all} boards ${left === 1 ? "is" : "are"} left: ${counts.fits} ${counts.fits === 1 ? "fits" : "fit"}${open}.`,
+		`${best.roleWords}: ${best.name}, ${best.priceWords}, ${best.scoreWords}.`,
 		entries[0]?.verdict === "fits"
 			? "Check the points below before you pay."
 			: "Find out what is still unknown before you pay: it decides whether this board fits.",
@@ -150,16 +159,16 @@ function beforeYouPay(
 	];
 }
 
-/** One way out as a sentence: which demands to give up, and what that brings back. */
+/** One way out as a sentence: what to change, and what would then fit. */
 export function wayOutWords(giveUp: readonly string[], boardIds: readonly string[], judgement: Judgement): string {
-	const demands = giveUp.map((id) => ruleById(id)?.label.toLowerCase() ?? id).join(" and ");
+	const changes = [...new Set(giveUp.map((id) => ruleById(id)?.wayOut ?? id))].join(" and ");
 	const boards = boardIds.flatMap((id) => judgedOf(id, judgement) ?? []);
 	const reasons = boards.slice(0, 2).map(({ board, findings, failedRuleIds }) => {
 		const said = findings.filter(({ ruleId }) => failedRuleIds.includes(ruleId)).map(findingWords);
 		return `${board.name}: ${said.join(" ")}`;
 	});
 	const count = `${boardIds.length} ${boardIds.length === 1 ? "board" : "boards"}`;
-	return `Another answer on ${demands} brings back ${count}. ${reasons.join(" ")}`;
+	return `With ${changes}, ${count} would fit. ${reasons.join(" ")}`;
 }
 
 function openOf(

@@ -1,6 +1,5 @@
 import { criterionWords, type Reason, type Role, type ShortlistEntry } from "../choose/advise.ts";
 import type { Depending } from "../choose/judge.ts";
-import type { Score } from "../choose/score.ts";
 import { questionById } from "../questions/all-questions.ts";
 import { ruleById } from "../rules/all-rules.ts";
 import { findingWords, partWords } from "../rules/finding-words.ts";
@@ -52,12 +51,15 @@ export function roleWords(role: Role): string {
 	return roles[role];
 }
 
-/** Whole points; a range only where something unknown makes one. */
-export function scoreWords({ low, mid, high }: Score): string {
+/** Whole points; a range only where something unknown makes one, and how often it fits where that is open. */
+export function scoreWords({ score: { low, mid, high }, ways }: Pick<ShortlistEntry, "score" | "ways">): string {
 	const [from, middle, to] = [low, mid, high].map(Math.round);
-	return from === to
-		? `${middle} points of 100`
-		: `${middle} points of 100 (between ${from} and ${to}: not all facts are known)`;
+	const range = from === to ? "" : ` (between ${from} and ${to}: not all facts are known)`;
+	const often =
+		ways.fit === ways.all
+			? ""
+			: `, if it fits: it does in ${ways.fit} of the ${ways.all} ways your open answers can turn out`;
+	return `${middle} points of 100${range}${often}`;
 }
 
 /** The verdict of a board that is left, with what it hangs on. */

@@ -6,6 +6,7 @@ export const cardInCase = defineRule({
 	id: "build/card-in-case",
 	scope: "build",
 	label: "Graphics card in the case",
+	wayOut: "another card or another case",
 	asks: "Is the graphics card short enough for the case?",
 	why: "A card that meets the drive cage or the front fans cannot be plugged in.",
 	source: "common-practice",

@@ -6,6 +6,7 @@ export const pictureAtAll = defineRule({
 	id: "build/picture-at-all",
 	scope: "build",
 	label: "A picture at all",
+	wayOut: "a graphics card or another processor",
 	asks: "Does anything in this build make a picture?",
 	why: "Without graphics in the processor and without a graphics card the screen stays dark, whatever the board.",
 	source: "common-practice",

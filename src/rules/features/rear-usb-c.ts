@@ -6,6 +6,7 @@ export const rearUsbC = defineRule({
 	id: "features/rear-usb-c",
 	scope: "board",
 	label: "USB-C at the back",
+	wayOut: "no USB-C at the back",
 	asks: "Does the board have a USB-C socket at the back, as you wished?",
 	why: "A plug of the small oval kind goes into no other socket without an adapter.",
 	source: "common-practice",

@@ -6,6 +6,7 @@ export const wireless = defineRule({
 	id: "features/wireless",
 	scope: "board",
 	label: "Wireless (Wi-Fi)",
+	wayOut: "an adapter for wireless",
 	asks: "Can this computer go online without a cable?",
 	why: "Where no cable reaches, the board needs wireless built in, or you need an adapter.",
 	source: "common-practice",

@@ -19,6 +19,7 @@ export const boardForm = defineRule({
 	id: "fit/board-form",
 	scope: "board",
 	label: "Board size",
+	wayOut: "another case",
 	asks: "Does the board fit the case?",
 	why: "A board too large cannot be screwed in at all; a smaller one only looks sparse.",
 	source: "microatx-1.2",

@@ -19,6 +19,7 @@ export const generation = defineRule({
 	id: "fit/generation",
 	scope: "board",
 	label: "Processor support",
+	wayOut: "another processor",
 	asks: "Does this board run this generation of processors, and with the firmware it is sold with?",
 	why: "Boards on one socket can refuse a newer or older processor, or need newer firmware before they start with it.",
 	source: "common-practice",

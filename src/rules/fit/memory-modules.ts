@@ -6,6 +6,7 @@ export const memoryModules = defineRule({
 	id: "fit/memory-modules",
 	scope: "board",
 	label: "Memory",
+	wayOut: "other memory",
 	asks: "Do your memory modules go into this board?",
 	why: "Memory types have notches in different places and do not interchange; a module needs a slot of its own.",
 	source: "board-manual-notches",

@@ -6,6 +6,7 @@ export const picture = defineRule({
 	id: "fit/picture",
 	scope: "board",
 	label: "Picture socket",
+	wayOut: "a graphics card",
 	asks: "Will there be a picture on the screen?",
 	why: "Without a graphics card the picture comes from the processor, and needs a socket at the back of the board.",
 	source: "common-practice",

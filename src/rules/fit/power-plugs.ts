@@ -10,6 +10,7 @@ export const powerPlugs = defineRule({
 	id: "fit/power-plugs",
 	scope: "board",
 	label: "Power plugs",
+	wayOut: "another power supply",
 	asks: "Does your supply have the plugs this board needs?",
 	why: "Without its processor plug a board does not start. Graphics plugs look alike, but their wires lie in other places.",
 	source: "atx-3.0-guide-2.01",

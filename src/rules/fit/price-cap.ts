@@ -7,6 +7,7 @@ export const priceCap = defineRule({
 	id: "fit/price-cap",
 	scope: "board",
 	label: "Price",
+	wayOut: "a higher limit for the price",
 	asks: "Is the board within your money?",
 	why: "Money spent on the board is missing elsewhere, and past your limit it is not on offer at all.",
 	source: "own-convention",

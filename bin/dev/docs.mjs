@@ -1,0 +1,68 @@
+// Remakes every generated page: the reviewed sheets in test/golden and the screen in README.md. CI fails when one lags.
+import { spawnSync } from "node:child_process";
+import { mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { basename, dirname, join } from "node:path";
+import { fileURLToPath } from "node:url";
+import { bundle } from "./bundle.mjs";
+
+const root = dirname(dirname(dirname(fileURLToPath(import.meta.url))));
+const scenarios = join(root, "data", "scenarios");
+const golden = join(root, "test", "golden");
+
+await bundle();
+mkdirSync(golden, { recursive: true });
+for (const file of readdirSync(scenarios).sort()) {
+	const answers = join("data", "scenarios", file);
+	const name = basename(file, ".json");
+	for (const ending of ["md", "txt"])
+		boardwalk(["sheet", "--answers", answers, "--to", join("test", "golden", `${name}.${ending}`), "--replace"]);
+	writeFileSync(
+		join(golden, `${name}.shortlist.json`),
+		boardwalk(["shortlist", "--answers", answers, "--json"]).stdout,
+	);
+}
+// A market without any board: the sheet then says what to look for.
+writeFileSync(
+	join(golden, "no-market.txt"),
+	boardwalk(["sheet", "--answers", "data/scenarios/before-any-board.json", "--parts", "test/golden/no-parts.json"])
+		.stdout,
+);
+const home = mkdtempSync(join(tmpdir(), "boardwalk-docs-"));
+try {
+	writeReadme(home);
+} finally {
+	rmSync(home, { recursive: true });
+}
+
+/** @param {string[]} args @param {string} [input] @param {Record<string, string>} [env] */
+function boardwalk(args, input = "", env = {}) {
+	const result = spawnSync(process.execPath, [join("bin", "boardwalk.js"), ...args], {
+		cwd: root,
+		encoding: "utf8",
+		input,
+		env: { ...process.env, ...env },
+	});
+	if (result.status === null || result.status > 1) throw new Error(`boardwalk ${args.join(" ")}: ${result.stderr}`);
+	return result;
+}
+
+/** Puts a screen of a real walk between the marks in README.md. @param {string} home */
+function writeReadme(home) {
+	const lines = ["1", "200", "1"];
+	const { stdout } = boardwalk(["--plain"], `${lines.join("\n")}\n`, {
+		HOME: home,
+		XDG_STATE_HOME: join(home, "state"),
+	});
+	// The screen starts with what the last answer did.
+	const start = stdout.lastIndexOf("\n> \n", stdout.indexOf("Fit, question 2 of")) + 4;
+	if (start < 4) throw new Error("README.md: the screen to show was not reached");
+	const path = join(root, "README.md");
+	const readme = readFileSync(path, "utf8");
+	const marks = /(<!-- screen: made by npm run docs -->\n)[\s\S]*?(<!-- end of screen -->)/;
+	if (!marks.test(readme)) throw new Error("README.md has lost the marks around its screen");
+	writeFileSync(
+		path,
+		readme.replace(marks, (_, before, after) => `${before}\`\`\`text\n${stdout.slice(start).trim()}\n\`\`\`\n${after}`),
+	);
+}
