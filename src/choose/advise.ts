@@ -51,7 +51,10 @@ const mostListed = 5;
 const speaksFor = 0.7;
 const speaksAgainst = 0.45;
 
-/** The shortlist with reasons, from a judgement. Ties go by price, then by name, never by the order given. */
+/**
+ * The shortlist with reasons, from a judgement. Boards of one score in whole points go by price, then by the exact score,
+ * then by name, never by the order given.
+ */
 export function advise(judgement: Judgement, answers: Answers): Advice {
 	const left = judgement.boards
 		.filter(({ verdict }) => verdict !== "does-not-fit")
@@ -92,9 +95,20 @@ function byScore(one: Ranked, other: Ranked): number {
 	return Math.round(other.expected) - Math.round(one.expected) || byPrice(one, other);
 }
 
+/** Cheapest first; a price not known comes last, and two currencies are kept apart, since none is converted. */
 function byPrice(one: Ranked, other: Ranked): number {
 	const minor = ({ price }: Ranked) => price?.minor ?? Number.MAX_SAFE_INTEGER;
-	return minor(one) - minor(other) || (one.judged.board.name < other.judged.board.name ? -1 : 1);
+	return (
+		byText(one.price?.currency ?? "~", other.price?.currency ?? "~") ||
+		minor(one) - minor(other) ||
+		other.expected - one.expected ||
+		byText(one.judged.board.name, other.judged.board.name) ||
+		byText(one.judged.board.id, other.judged.board.id)
+	);
+}
+
+function byText(one: string, other: string): number {
+	return one === other ? 0 : one < other ? -1 : 1;
 }
 
 function rolesOf(candidates: readonly Ranked[], ranked: readonly Ranked[]): ReadonlyMap<Ranked, Role> {
@@ -102,7 +116,8 @@ function rolesOf(candidates: readonly Ranked[], ranked: readonly Ranked[]): Read
 	const best = candidates[0];
 	if (!best) return roles;
 	roles.set(best, "best-match");
-	const priced = candidates.filter(({ price }) => price?.currency === best.price?.currency && price !== null);
+	const currency = (best.price ?? candidates.find(({ price }) => price)?.price)?.currency;
+	const priced = candidates.filter(({ price }) => price && price.currency === currency);
 	const cheapest = [...priced].sort(byPrice)[0];
 	if (cheapest && cheapest !== best) roles.set(cheapest, "lowest-price");
 	const better = ranked.find((entry) => !candidates.includes(entry) && byScore(entry, best) < 0);

@@ -1,3 +1,4 @@
+import { inclusionMinimal } from "../maths/minimal-sets.ts";
 import { withAskedPrice } from "../parts/asked-price.ts";
 import type { Board } from "../parts/board.ts";
 import type { Build, BuildFacts, World } from "../parts/build.ts";
@@ -20,6 +21,8 @@ export interface BoardJudgement {
 	readonly depending: readonly Depending[];
 	/** Rules under which the board fits in no possible world; where none alone does, those that together leave none. */
 	readonly failedRuleIds: readonly string[];
+	/** The smallest sets of rules without which the board would fit in some world; none unless it does not fit. */
+	readonly corrections: readonly ReadonlySet<string>[];
 	/** Questions whose answer decides, where the verdict differs from world to world. */
 	readonly dependsOn: readonly string[];
 	/** Indexes of build.worlds in which no rule fails. */
@@ -117,6 +120,8 @@ function judgeBoard(given: Board, market: Market, build: Build, plans: readonly 
 	const possible = worlds.filter((world) => byRule.every((rule) => rule.inWorld(world).verdict !== "does-not-fit"));
 	const certain = worlds.filter((world) => byRule.every((rule) => rule.inWorld(world).verdict === "fits"));
 	const verdict = possible.length === 0 ? "does-not-fit" : certain.length === worlds.length ? "fits" : "cannot-tell";
+	const failedIn = (world: number) =>
+		new Set(byRule.flatMap(({ rule, inWorld }) => (inWorld(world).verdict === "does-not-fit" ? [rule.id] : [])));
 	return {
 		board: given,
 		verdict,
@@ -134,6 +139,7 @@ function judgeBoard(given: Board, market: Market, build: Build, plans: readonly 
 						byRule.map(({ rule, findings }) => ({ id: rule.id, verdicts: findings.map((found) => found.verdict) })),
 					)
 				: [],
+		corrections: verdict === "does-not-fit" ? inclusionMinimal(worlds.map(failedIn)) : [],
 		dependsOn: verdict === "cannot-tell" ? decidingQuestions(build.worlds, new Set(possible), new Set(certain)) : [],
 		possibleWorlds: possible,
 		subject,
@@ -186,14 +192,14 @@ function dependingOn(ruleId: string, worlds: readonly World[], verdicts: readonl
 	if (new Set(verdicts).size < 2) return [];
 	const questionIds = worlds[0]?.choices.map(({ questionId }) => questionId) ?? [];
 	return questionIds.flatMap((questionId, position): Depending[] => {
-		const failsBy = new Map<string, Set<boolean>>();
+		const seenBy = new Map<string, Set<Verdict>>();
 		worlds.forEach(({ choices }, index) => {
 			const label = choices[position]?.label ?? "";
-			failsBy.set(label, (failsBy.get(label) ?? new Set()).add(verdicts[index] === "does-not-fit"));
+			seenBy.set(label, (seenBy.get(label) ?? new Set()).add(verdicts[index] ?? "cannot-tell"));
 		});
-		const labelsThat = (fail: boolean) =>
-			[...failsBy].filter(([, seen]) => seen.size === 1 && seen.has(fail)).map(([label]) => label);
-		const [fitsWith, notWith] = [labelsThat(false), labelsThat(true)];
+		const labelsOf = (verdict: Verdict) =>
+			[...seenBy].filter(([, seen]) => seen.size === 1 && seen.has(verdict)).map(([label]) => label);
+		const [fitsWith, notWith] = [labelsOf("fits"), labelsOf("does-not-fit")];
 		return fitsWith.length > 0 && notWith.length > 0 ? [{ ruleId, questionId, fitsWith, notWith }] : [];
 	});
 }

@@ -8,17 +8,18 @@ export interface WayOut {
 }
 
 /**
- * What to give up when nothing is left: the inclusion-minimal sets of failed rules over all boards (decision by
- * catalogue: each board's failed rules are one correction). Fewer rules first, then more boards brought back.
+ * What to give up when nothing is left: the inclusion-minimal sets of failed rules over all boards and worlds (decision
+ * by catalogue: the rules a board fails in one world are one correction). Fewer rules first, then more boards brought
+ * back.
  */
 export function waysOut({ boards }: Judgement): readonly WayOut[] {
 	const out = boards.filter(({ verdict }) => verdict === "does-not-fit");
 	if (out.length < boards.length || boards.length === 0) return [];
-	return inclusionMinimal(out.map(({ failedRuleIds }) => new Set(failedRuleIds)))
+	return inclusionMinimal(out.flatMap(({ corrections }) => corrections))
 		.map((rules) => ({
 			giveUp: [...rules].sort(),
 			boardIds: out
-				.filter(({ failedRuleIds }) => failedRuleIds.every((id) => rules.has(id)))
+				.filter(({ corrections }) => corrections.some((one) => [...one].every((id) => rules.has(id))))
 				.map(({ board }) => board.id),
 		}))
 		.sort(

@@ -31,6 +31,8 @@ export interface Arguments {
 	readonly replace: boolean;
 	readonly json: boolean;
 	readonly plain: boolean;
+	readonly noColour: boolean;
+	readonly ascii: boolean;
 	readonly help: boolean;
 	readonly version: boolean;
 }
@@ -68,6 +70,8 @@ export function readArguments(argv: readonly string[]): Arguments {
 		replace: values["replace"] === true,
 		json: values["json"] === true,
 		plain: values["plain"] === true,
+		noColour: values["no-color"] === true,
+		ascii: values["ascii"] === true,
 		help,
 		version: values["version"] === true || values["V"] === true,
 	};

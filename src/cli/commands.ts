@@ -9,9 +9,9 @@ import { checkParts } from "../parts/check-parts.ts";
 import { factAt } from "../parts/fact-list.ts";
 import { partsFile } from "../parts/market.ts";
 import { type PartKind, partKindNames, partKinds } from "../parts/part-kinds.ts";
-import { blocksText } from "../plain/screen-text.ts";
 import { allSources, sourceById } from "../reference/sources.ts";
 import { allRules, ruleById } from "../rules/all-rules.ts";
+import { blockLines } from "../screens/block-lines.ts";
 import type { Screen } from "../screens/screen.ts";
 import { screenOf } from "../screens/screen-of.ts";
 import { viewWalk } from "../screens/walk-view.ts";
@@ -51,7 +51,7 @@ function shortlistText(context: WalkContext, state: WalkState): string {
 /** A screen without what can be done on it. */
 function resultText(screen: Screen | null): string {
 	if (!screen) return "";
-	const lines = [...wrapText(screen.title, width), "", ...blocksText(screen.body, width)];
+	const lines = [...wrapText(screen.title, width), "", ...blockLines(screen.body, width)];
 	return `${lines.join("\n").replace(/\n{3,}/g, "\n\n")}\n`;
 }
 
@@ -220,5 +220,5 @@ export function sources({ json }: Arguments, { out }: Streams): void {
 }
 
 function textOf(paragraphs: readonly string[]): string {
-	return `${paragraphs.flatMap((paragraph) => wrapText(paragraph, width, "  ")).join("\n")}\n`;
+	return `${paragraphs.flatMap((paragraph) => wrapText(paragraph, width, { indent: "  " })).join("\n")}\n`;
 }

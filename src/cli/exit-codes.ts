@@ -16,7 +16,9 @@ export const exitCodes = {
 	cannotCreate: 73,
 	/** Reading or writing failed half-way. */
 	io: 74,
+	hungUp: 129,
 	interrupted: 130,
+	terminated: 143,
 } as const;
 export type ExitCode = (typeof exitCodes)[keyof typeof exitCodes];
 

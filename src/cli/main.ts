@@ -3,6 +3,7 @@ import { type Arguments, readArguments } from "./arguments.ts";
 import { CommandError, type ExitCode, exitCodes } from "./exit-codes.ts";
 import { helpText } from "./help.ts";
 import { processStreams, type Streams } from "./streams.ts";
+import { prepareForDrawing, terminalFacts } from "./terminal.ts";
 
 /**
  * Runs the program: reads the command line, does what it says, sets process.exitCode. Never throws; a fault of ours
@@ -64,14 +65,33 @@ async function command(args: Arguments, streams: Streams): Promise<ExitCode> {
 	return exitCodes.ok;
 }
 
+/**
+ * The walk: drawn where there is a terminal for it, else line by line; without any terminal to ask in, a sample.
+ */
 async function walk(args: Arguments, streams: Streams): Promise<ExitCode> {
-	if (!args.plain && !process.stdin.isTTY) {
+	const wishesPlain = args.plain || isOn(process.env["ACCESSIBLE"]) || process.env["INK_SCREEN_READER"] === "true";
+	if (!wishesPlain && !process.stdin.isTTY) {
 		const { sampleShortlist } = await import("./commands.ts");
 		sampleShortlist(streams);
 		return exitCodes.ok;
 	}
-	const { plainWalk } = await import("./plain-walk.ts");
-	return plainWalk(args, streams, today());
+	const { keptSettings } = await import("./kept-settings.ts");
+	const { settings } = keptSettings();
+	const facts = terminalFacts(
+		{ noColour: args.noColour || settings.colour === "never", ascii: args.ascii || settings.characters === "ascii" },
+		process.env,
+	);
+	if (wishesPlain || settings.face === "line-by-line" || facts.stream === null) {
+		const { plainWalk } = await import("./plain-walk.ts");
+		return plainWalk(args, streams, today());
+	}
+	prepareForDrawing(facts, process.env);
+	const { drawnWalk } = await import("./drawn-walk.ts");
+	return drawnWalk(args, streams, today(), { stream: facts.stream, ascii: facts.ascii });
+}
+
+function isOn(value: string | undefined): boolean {
+	return value !== undefined && value !== "" && value !== "0" && value !== "false";
 }
 
 /** Today where this person is, as an ISO date; the only place that looks at the clock. */

@@ -70,5 +70,7 @@ function sustainedWatts(
 	if (sustainedW !== undefined) return { low: sustainedW, high: sustainedW };
 	if (baseW === undefined) return peakW === undefined ? null : { low: peakW / mostSustainedOverBase, high: peakW };
 	if (fixed) return { low: baseW, high: baseW };
-	return { low: baseW, high: peakW ?? baseW * mostSustainedOverBase };
+	// A page may give a peak below the label watts; that is no reason to fail, only to be unsure.
+	const peak = peakW ?? baseW * mostSustainedOverBase;
+	return { low: Math.min(baseW, peak), high: Math.max(baseW, peak) };
 }

@@ -8,10 +8,13 @@ export function canonicalSocket(name: string): string {
 		.replace(/^fc(?=[lpb]ga\d)/, "");
 }
 
-/** Letters and digits only, small: so that spaces, hyphens and case make no difference between two spellings. */
+/**
+ * Letters and digits only, small: so that spaces, hyphens and case make no difference between two spellings. A plus
+ * sign stays: it tells a newer socket or processor from the one it follows.
+ */
 export function canonicalName(name: string): string {
 	return name
 		.normalize("NFKC")
 		.toLowerCase()
-		.replace(/[^\p{L}\p{N}]+/gu, "");
+		.replace(/[^\p{L}\p{N}+]+/gu, "");
 }

@@ -6,10 +6,13 @@ const payloadSequences =
 const plainSequences =
 	// biome-ignore lint/suspicious/noControlCharactersInRegex: these are the very characters to be taken out
 	/(?:\u001b\[|\u009b)[0-?]*[ -/]*[@-~]?|\u001b[ -/]*[0-~]?/g;
-/** Remaining control characters but tab and line feed, and characters that turn or hide text. */
+/**
+ * Remaining control characters but tab and line feed, and characters that turn text or hide in it: directions, zero
+ * width, soft hyphen, fillers, tags. Joiners and variation selectors stay: words and emoji need them.
+ */
 const controlsAndDirections =
 	// biome-ignore lint/suspicious/noControlCharactersInRegex: these are the very characters to be taken out
-	/[\u0000-\u0008\u000b-\u001f\u007f-\u009f\u061c\u200b\u200e\u200f\u2028\u2029\u202a-\u202e\u2060-\u2069\ufeff]/g;
+	/[\u0000-\u0008\u000b-\u001f\u007f-\u009f\u00ad\u061c\u115f\u1160\u180e\u200b\u200e\u200f\u2028\u2029\u202a-\u202e\u2060-\u206f\u3164\ufeff\uffa0\ufff9-\ufffb\u{e0000}-\u{e007f}]|\u034f/gu;
 
 /**
  * Text from outside made harmless for a terminal and for paper: no escape sequence, no control character, no character
@@ -42,8 +45,9 @@ export function cleanJson(value: unknown, depth = 0): unknown {
 	if (value !== null && typeof value === "object") {
 		const cleaned: Record<string, unknown> = {};
 		for (const [key, item] of Object.entries(value)) {
-			if (key === "__proto__" || key === "constructor" || key === "prototype") continue;
-			cleaned[cleanLine(key)] = cleanJson(item, depth + 1);
+			const name = cleanLine(key);
+			if (name === "__proto__" || name === "constructor" || name === "prototype") continue;
+			cleaned[name] = cleanJson(item, depth + 1);
 		}
 		return cleaned;
 	}

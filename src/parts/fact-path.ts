@@ -50,11 +50,11 @@ export type FactLookup =
 /** Looks one path up. Never throws; an unknown root is simply missing (a test holds all paths against the definitions). */
 export function lookUpFact(subject: FactSubject, path: string): FactLookup {
 	const [root = "", ...keys] = path.split(".");
-	if (root === "wish") return present(subject.facts.wishes[keys.join(".")], path);
+	if (root === "wish") return inside(subject.facts.wishes, [keys.join(".")], path);
 	if (root === "priceCap" || root === "rearDevices") return present(subject.facts[root] ?? undefined, path);
 	if (root === "board" || root === "platform") return inside(subject[root], keys, path);
 	const have = (subject.facts as unknown as Record<string, BuildParts[BuildPartKind] | undefined>)[root];
-	if (!have) return { known: false, missing: path };
+	if (!Object.hasOwn(subject.facts, root) || !have?.state) return { known: false, missing: path };
 	if (keys.length === 0) return { known: true, value: have.state };
 	if (have.state !== "have") return { known: false, missing: root, state: have.state };
 	return inside(have.part, keys, path);

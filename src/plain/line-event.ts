@@ -13,6 +13,8 @@ const commands: Readonly<Record<string, WalkEvent>> = {
 	back: { type: "back" },
 	r: { type: "review" },
 	review: { type: "review" },
+	m: { type: "menu" },
+	menu: { type: "menu" },
 	s: { type: "leave" },
 	save: { type: "leave" },
 	q: { type: "leave" },

@@ -1,7 +1,8 @@
+import { blockLines } from "../screens/block-lines.ts";
 import type { Screen } from "../screens/screen.ts";
 import { wrapText } from "../screens/wrap-lines.ts";
 import { lineMeaning } from "./line-event.ts";
-import { blocksText, promptText, screenText } from "./screen-text.ts";
+import { promptText, screenText } from "./screen-text.ts";
 
 /** What the line-by-line walk needs from outside; a test hands in lists of lines. */
 export interface PlainFace {
@@ -35,6 +36,6 @@ export async function runPlainWalk(face: PlainFace): Promise<void> {
 
 function helpText({ help, title }: Screen, width: number): string {
 	return help.length > 0
-		? blocksText(help, width).join("\n")
+		? blockLines(help, width).join("\n")
 		: `\n${title}\nType the number of a line. Nothing is lost by going back.`;
 }

@@ -1,4 +1,5 @@
-import type { Block, Choice, Screen } from "../screens/screen.ts";
+import { blockLines } from "../screens/block-lines.ts";
+import type { Choice, Screen } from "../screens/screen.ts";
 import { wrapText } from "../screens/wrap-lines.ts";
 
 /** A screen as lines of text, top to bottom; nothing in it is ever redrawn. */
@@ -7,33 +8,16 @@ export function screenText(screen: Screen, width: number): string {
 		...(screen.notice ? wrapText(screen.notice, width) : []),
 		"",
 		// What the last answer did comes first, so that question and lines to pick stand next to the prompt.
-		...blocksText(screen.side, width),
+		...blockLines(screen.side, width),
 		"",
 		...(screen.place ? [screen.place] : []),
 		...wrapText(screen.title, width),
 		"",
-		...blocksText(screen.body, width),
+		...blockLines(screen.body, width),
 		"",
 		...choicesText(screen, width),
 	];
 	return `${lines.join("\n").replace(/\n{3,}/g, "\n\n")}\n`;
-}
-
-export function blocksText(blocks: readonly Block[], width: number): string[] {
-	return blocks.flatMap((block) => blockText(block, width));
-}
-
-function blockText(block: Block, width: number): string[] {
-	switch (block.kind) {
-		case "heading":
-			return ["", ...wrapText(block.text, width)];
-		case "text":
-			return wrapText(block.text, width);
-		case "list":
-			return block.items.flatMap((item) => wrapText(`- ${item}`, width, "  "));
-		case "pairs":
-			return block.pairs.flatMap(([label, value]) => wrapText(`${label}: ${value}`, width, "  "));
-	}
 }
 
 function choicesText({ choices, typing }: Screen, width: number): string[] {
@@ -44,8 +28,8 @@ function choicesText({ choices, typing }: Screen, width: number): string[] {
 		const apart = choice.apart && !choices[index - 1]?.apart && index > 0 ? ["  or"] : [];
 		return [
 			...apart,
-			...wrapText(`${mark}${choice.label}${choice.chosen ? " (chosen)" : ""}${count}`, width, indent),
-			...(choice.detail ? wrapText(`${indent}${choice.detail}`, width, indent) : []),
+			...wrapText(`${mark}${choice.label}${choice.chosen ? " (chosen)" : ""}${count}`, width, { indent }),
+			...(choice.detail ? wrapText(`${indent}${choice.detail}`, width, { indent }) : []),
 		];
 	});
 }
@@ -66,7 +50,8 @@ export function promptText({ choices, typing, enter, help }: Screen, width: numb
 		"b: back",
 		...(help.length > 0 ? ["?: why, and where to find it"] : []),
 		"r: review",
+		"m: more",
 		"s: save and leave",
 	];
-	return `${wrapText(`[${parts.join("; ")}]`, width, " ").join("\n")}\n> `;
+	return `${wrapText(`[${parts.join("; ")}]`, width, { indent: " " }).join("\n")}\n> `;
 }

@@ -1,4 +1,4 @@
-import { type Money, minorDigits } from "../parts/money.ts";
+import { isCurrency, type Money, minorDigits } from "../parts/money.ts";
 
 /**
  * Reads a sum as people type it: "180", "180.50", "180,50", "EUR 180", "1 200 EUR", "1.200,00 EUR". A single point or
@@ -11,7 +11,7 @@ export function readMoney(text: string, defaultCurrency: string): Money | null {
 		text,
 	);
 	const { before, figure, after } = match?.groups ?? {};
-	if (!figure) return null;
+	if (!figure || (before && after)) return null;
 	const currency = codeOf(before ?? after, defaultCurrency);
 	const amount = amountOf(figure);
 	if (currency === null || amount === null) return null;
@@ -23,7 +23,7 @@ function codeOf(sign: string | undefined, defaultCurrency: string): string | nul
 	if (!sign) return defaultCurrency;
 	const signs: Readonly<Record<string, string>> = { "€": "EUR", $: "USD", "£": "GBP" };
 	const code = signs[sign] ?? sign.toUpperCase();
-	return /^[A-Z]{3}$/.test(code) ? code : null;
+	return isCurrency(code) || code === defaultCurrency ? code : null;
 }
 
 function amountOf(figure: string): number | null {

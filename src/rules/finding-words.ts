@@ -20,18 +20,22 @@ export const partWords: Readonly<Record<string, string>> = {
 
 /** A finding as a sentence. Unknown ids (from a newer file) give the ids themselves, never an error. */
 export function findingWords(finding: Pick<Finding, "ruleId" | "messageId" | "data">): string {
-	const rule = ruleById(finding.ruleId);
-	const message = rule?.messages[finding.messageId] ?? runnerMessages[finding.messageId];
+	const message = own(ruleById(finding.ruleId)?.messages, finding.messageId) ?? own(runnerMessages, finding.messageId);
 	return message ? message(finding.data) : `${finding.ruleId}: ${finding.messageId}`;
 }
 
 /** What to do about a finding, or undefined. */
 export function findingAdvice(finding: Pick<Finding, "ruleId" | "messageId" | "data">): string | undefined {
-	return ruleById(finding.ruleId)?.advice?.[finding.messageId]?.(finding.data);
+	return own(ruleById(finding.ruleId)?.advice, finding.messageId)?.(finding.data);
 }
 
 /** A requirement as a sentence. */
 export function needWords(rule: Rule, need: Need): string {
-	const message = rule.messages[need.messageId];
+	const message = own(rule.messages, need.messageId);
 	return message ? message(need.data) : need.messageId;
+}
+
+/** The message of this id, and nothing that every object inherits. */
+function own(messages: Rule["messages"] | undefined, id: string): Rule["messages"][string] | undefined {
+	return messages && Object.hasOwn(messages, id) ? messages[id] : undefined;
 }

@@ -14,7 +14,7 @@ export function leftWords(judgement: Judgement): string {
 	const left = counts.all - counts.doesNotFit;
 	if (counts.all === 0) return "No boards to choose from; the sheet will say what to look for.";
 	const open =
-		counts.cannotTell === left ? "" : counts.cannotTell > 0 ? `, of which ${counts.cannotTell} can't be told yet` : "";
+		counts.cannotTell > 0 && counts.fits > 0 ? `; for ${counts.cannotTell} of them something is not known yet` : "";
 	return `${left} of ${counts.all} boards left${open}.`;
 }
 

@@ -37,7 +37,7 @@ export function describeScreen(
 		],
 		typing: fact.read
 			? fact.choices
-				? { kind: "words", words: fact.example ?? "or type it" }
+				? { kind: "free", words: fact.example ?? "or type it" }
 				: { kind: "value", words: "type it" }
 			: null,
 		help: [

@@ -8,6 +8,7 @@ export function plainScreen(view: WalkView, given: Pick<Screen, "id" | "title"> 
 		body: [],
 		choices: [],
 		typing: null,
+		isMenu: false,
 		enter: null,
 		side: [],
 		help: [],

@@ -2,10 +2,13 @@ import type { WalkContext, WalkState } from "../walk/walk-state.ts";
 import { boardScreen } from "./board-screen.ts";
 import { describeScreen } from "./describe-screen.ts";
 import { fellOutScreen } from "./fell-out-screen.ts";
+import { menuScreen } from "./menu-screen.ts";
 import { partsDisagreeScreen } from "./parts-disagree-screen.ts";
 import { questionScreen } from "./question-screen.ts";
 import { reviewScreen } from "./review-screen.ts";
+import { savedWalksScreen } from "./saved-walks-screen.ts";
 import type { Screen } from "./screen.ts";
+import { settingsScreen } from "./settings-screen.ts";
 import { sheetScreen } from "./sheet-screen.ts";
 import { shortlistScreen } from "./shortlist-screen.ts";
 import { startScreen } from "./start-screen.ts";
@@ -37,6 +40,12 @@ export function screenOf(context: WalkContext, state: WalkState): Screen | null 
 			return boardScreen(view, place.boardId);
 		case "sheet":
 			return sheetScreen(view);
+		case "menu":
+			return menuScreen(view);
+		case "saved-walks":
+			return savedWalksScreen(view);
+		case "settings":
+			return settingsScreen(view);
 		case "left":
 			return null;
 	}

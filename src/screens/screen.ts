@@ -30,10 +30,12 @@ export interface Screen {
 	readonly body: readonly Block[];
 	readonly choices: readonly Choice[];
 	/**
-	 * What may be typed, or null. With "words" a number picks a line; with "value" a number is the answer itself, and
-	 * lines are picked by their key.
+	 * What may be typed, or null. "words": some letters find a line. "free": what is typed is the answer, though a number
+	 * alone picks a line. "value": a number is the answer itself, and lines are picked by their key.
 	 */
-	readonly typing: { readonly kind: "words" | "value"; readonly words: string } | null;
+	readonly typing: { readonly kind: "words" | "free" | "value"; readonly words: string } | null;
+	/** A menu where nothing can be answered wrongly, so that it may be drawn as one. */
+	readonly isMenu: boolean;
 	/** What Enter alone does, in words and as an event; null where something must be chosen. */
 	readonly enter: { readonly words: string; readonly event: WalkEvent } | null;
 	/** Boards left, what the last answer took out. */

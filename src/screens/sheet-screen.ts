@@ -17,12 +17,13 @@ export function sheetScreen(view: WalkView): Screen {
 				`The sheet also holds the shortlist with reasons, ${sheet.beforeYouPay.length} checks before you pay, what is still unsure, cautions and all your answers.`,
 			),
 		],
+		isMenu: true,
 		choices: [
 			{ label: "Write it as board-sheet.md", event: { type: "write-sheet", to: "board-sheet.md" } },
 			{ label: "Write it as board-sheet.txt", event: { type: "write-sheet", to: "board-sheet.txt" } },
 			{ label: "Back to the shortlist", event: { type: "shortlist" } },
 			{ label: "Leave", event: { type: "leave" } },
 		],
-		typing: { kind: "words", words: "or type another file name, ending in .md, .txt or .json" },
+		typing: { kind: "free", words: "or type another file name, ending in .md, .txt or .json" },
 	});
 }

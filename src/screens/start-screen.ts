@@ -6,6 +6,7 @@ import type { WalkView } from "./walk-view.ts";
 /** What this is, what to have at hand, how long it takes. */
 export function startScreen(view: WalkView): Screen {
 	const dealtWith = allQuestions.filter(({ id }) => view.state.answers[id]).length;
+	const [newest] = view.state.saved;
 	const boards = view.market.parts.board;
 	const invented = boards.some((board) => board.invented);
 	return plainScreen(view, {
@@ -34,11 +35,19 @@ export function startScreen(view: WalkView): Screen {
 				: []),
 			...(dealtWith > 0 ? [text(`${dealtWith} of ${allQuestions.length} questions are answered already.`)] : []),
 		],
+		isMenu: true,
 		choices: [
-			{ label: dealtWith > 0 ? "Go on" : "Start", event: { type: "next" } },
+			...(newest && dealtWith === 0
+				? [{ label: `Go on with my walk: ${newest.words}`, event: { type: "open" as const, file: newest.file } }]
+				: []),
+			{ label: dealtWith > 0 ? "Go on" : newest ? "Start a new walk" : "Start", event: { type: "next" } },
 			...(dealtWith > 0 ? [{ label: "See all answers", event: { type: "review" as const } }] : []),
+			...(view.state.saved.length > 1 || (newest && dealtWith > 0)
+				? [{ label: "Open another walk", event: { type: "saved-walks" as const } }]
+				: []),
+			{ label: "Settings", event: { type: "settings" } },
 			{ label: "Leave", event: { type: "leave" } },
 		],
-		enter: { words: dealtWith > 0 ? "go on" : "start", event: { type: "next" } },
+		enter: newest && dealtWith === 0 ? null : { words: dealtWith > 0 ? "go on" : "start", event: { type: "next" } },
 	});
 }

@@ -21,7 +21,9 @@ function blockLines(block: DocumentBlock, width: number): string[] {
 			return wrapText(block.text, width);
 		case "item": {
 			const mark = block.box ? "[ ] " : "- ";
-			return wrapText(`${mark}${block.label ? `${block.label}: ` : ""}${block.text}`, width, " ".repeat(mark.length));
+			return wrapText(`${mark}${block.label ? `${block.label}: ` : ""}${block.text}`, width, {
+				indent: " ".repeat(mark.length),
+			});
 		}
 	}
 }

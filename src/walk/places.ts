@@ -35,6 +35,7 @@ export function placeAfter(context: WalkContext, state: WalkState, place: Place)
 	}
 	if (place.at === "shortlist") return { at: "sheet" };
 	if (place.at === "sheet") return { at: "sheet" };
+	if (place.at === "menu" || place.at === "settings" || place.at === "saved-walks") return placeToStart(context, state);
 	return { at: "shortlist" };
 }
 

@@ -1,5 +1,6 @@
 import { type AnswersFile, answersFileSchemaName } from "../parts/answers-file.ts";
-import { questionById } from "../questions/all-questions.ts";
+import { allQuestions, questionById } from "../questions/all-questions.ts";
+import { tierNames } from "../questions/define-question.ts";
 import { marketOf } from "./market-of.ts";
 import { startWalk, type WalkContext, type WalkState } from "./walk-state.ts";
 
@@ -51,4 +52,19 @@ export function takeUpWalk({ market, asOf }: WalkContext, file: AnswersFile): Ta
 			`These answers were given with other boards to choose from (${file.market.version}); the result may differ.`,
 		);
 	return { state: startWalk(file.answers, file.parts), faults, warnings };
+}
+
+/** A kept walk in a few words: how much of it is answered, where it stopped, how long ago. */
+export function summaryWords(file: AnswersFile, savedOn: string, today: string): string {
+	const dealtWith = allQuestions.filter(({ id }) => file.answers[id]);
+	const next = allQuestions.find(({ id }) => !file.answers[id]);
+	const where = next ? `next comes ${tierNames[next.tier]}` : "all answered";
+	return `${dealtWith.length} of ${allQuestions.length} answered, ${where}, ${agoWords(savedOn, today)}`;
+}
+
+function agoWords(then: string, today: string): string {
+	const days = Math.round((Date.parse(today) - Date.parse(then)) / 86_400_000);
+	if (days === 0) return "today";
+	if (days === 1) return "yesterday";
+	return days > 1 ? `${days} days ago` : `on ${then}`;
 }

@@ -33,6 +33,20 @@ export function update(context: WalkContext, before: WalkState, event: WalkEvent
 			return [visit(state, { at: "shortlist" }), []];
 		case "sheet":
 			return [visit(state, { at: "sheet" }), []];
+		case "menu":
+			return [visit(state, { at: "menu" }), []];
+		case "saved-walks":
+			return [visit(state, { at: "saved-walks" }), []];
+		case "settings":
+			return [visit(state, { at: "settings" }), []];
+		case "set": {
+			const settings = { ...state.settings, ...event.setting };
+			return [{ ...state, settings }, [{ type: "keep-settings", settings }]];
+		}
+		case "open":
+			return [state, [{ type: "open", file: event.file }]];
+		case "tell":
+			return [{ ...state, notice: event.words }, []];
 		case "board":
 			return findPart(marketOf(context.market, state.ownParts), "board", event.boardId)
 				? [visit(state, { at: "board", boardId: event.boardId }), []]
@@ -177,7 +191,10 @@ function go(state: WalkState, place: Place): WalkState {
 }
 
 /** Goes somewhere to come back from; looking at the same kind of place again does not pile up. */
-function visit(state: WalkState, place: Place): WalkState {
+function visit(from: WalkState, place: Place): WalkState {
+	// The menu is a way, not a place to come back to.
+	const [underMenu, ...below] = from.returnTo;
+	const state = from.place.at === "menu" && underMenu ? { ...from, place: underMenu, returnTo: below } : from;
 	if (state.place.at === place.at && place.at !== "board") return { ...state, place };
 	const known = state.returnTo.findIndex(({ at }) => at === place.at && at !== "question");
 	const returnTo = known >= 0 ? state.returnTo.slice(known + 1) : [state.place, ...state.returnTo].slice(0, 8);

@@ -1,4 +1,5 @@
 import type { AnswerValue } from "../parts/answers-file.ts";
+import type { WalkSettings } from "./saved-settings.ts";
 
 /** Everything a person can do in a walk, whichever face it has. */
 export type WalkEvent =
@@ -22,11 +23,22 @@ export type WalkEvent =
 	| { readonly type: "write-sheet"; readonly to: string }
 	| { readonly type: "written"; readonly path: string }
 	| { readonly type: "not-written"; readonly problem: string }
+	/** Everything that can be reached from anywhere. */
+	| { readonly type: "menu" }
+	| { readonly type: "saved-walks" }
+	| { readonly type: "open"; readonly file: string }
+	| { readonly type: "settings" }
+	| { readonly type: "set"; readonly setting: Partial<WalkSettings> }
+	/** A word from outside, such as that a file was set aside. */
+	| { readonly type: "tell"; readonly words: string }
 	| { readonly type: "leave" };
 
 /** What the outside must do after an event. */
 export type WalkEffect =
 	| { readonly type: "save" }
 	| { readonly type: "write-sheet"; readonly to: string }
+	/** Another walk is to be taken up in place of this one. */
+	| { readonly type: "open"; readonly file: string }
+	| { readonly type: "keep-settings"; readonly settings: WalkSettings }
 	/** `finished`: a shortlist was seen. */
 	| { readonly type: "leave"; readonly finished: boolean };

@@ -3,6 +3,7 @@ import type { Market } from "../parts/market.ts";
 import type { PartKind } from "../parts/part-kinds.ts";
 import type { Tier } from "../questions/define-question.ts";
 import type { PartDraft } from "../questions/describe/typed-fact.ts";
+import { defaultSettings, type WalkSettings } from "./saved-settings.ts";
 
 /** What a walk is made in: parts to choose from and the date. Neither changes during a walk. */
 export interface WalkContext {
@@ -24,6 +25,9 @@ export type Place =
 	| { readonly at: "shortlist" }
 	| { readonly at: "board"; readonly boardId: string }
 	| { readonly at: "sheet" }
+	| { readonly at: "menu" }
+	| { readonly at: "saved-walks" }
+	| { readonly at: "settings" }
 	| { readonly at: "left" };
 
 /** A walk. Everything on screen follows from it and the context; nothing else is kept. */
@@ -44,6 +48,16 @@ export interface WalkState {
 	readonly problem: string | null;
 	/** A word about what was just done, such as where a file lies. */
 	readonly notice: string | null;
+	/** Walks kept earlier, newest first; shown at the start. */
+	readonly saved: readonly SavedSummary[];
+	readonly settings: WalkSettings;
+}
+
+/** A walk kept earlier, in a few words. */
+export interface SavedSummary {
+	readonly file: string;
+	/** "7 of 12 answered, in Fit, yesterday". */
+	readonly words: string;
 }
 
 export function startWalk(answers: Answers = {}, ownParts: readonly OwnPart[] = [], by = "builder"): WalkState {
@@ -57,5 +71,7 @@ export function startWalk(answers: Answers = {}, ownParts: readonly OwnPart[] = 
 		answersBefore: null,
 		problem: null,
 		notice: null,
+		saved: [],
+		settings: defaultSettings,
 	};
 }

@@ -1,5 +1,5 @@
 import type { Market } from "../../parts/market.ts";
-import { type Money, minorDigits, money, moneyText } from "../../parts/money.ts";
+import { isCurrency, type Money, money, moneyText } from "../../parts/money.ts";
 import type { Question } from "../define-question.ts";
 import { readMoney } from "../read-money.ts";
 
@@ -27,21 +27,21 @@ export const budget: Question = {
 			? { value: read }
 			: { problem: `Type the sum as a number, such as 180 or 180 ${currencyOf(market)}; or 0 for no limit.` };
 	},
-	expected: (value) =>
-		value === noLimit || (money.safeParse(value).success && isKnownCurrency(value as Money))
+	expected: (value, { market }) =>
+		value === noLimit || (money.safeParse(value).success && isMoneyOf(market, value as Money))
 			? null
 			: '{"minor": a whole number, "currency": a code such as "EUR"} or "no-limit"',
 	sets: (facts, value) => ({ ...facts, priceCap: value === noLimit ? null : (value as Money) }),
 	says: (value) => (value === noLimit ? "No limit" : moneyText(value as Money)),
 };
 
+function isMoneyOf(market: Market, { currency }: Money): boolean {
+	return isCurrency(currency) || currency === currencyOf(market);
+}
+
 /** The currency most boards are priced in; EUR where no board has a price. */
 export function currencyOf({ parts }: Market): string {
 	const counts = new Map<string, number>();
 	for (const { price } of parts.board) if (price) counts.set(price.currency, (counts.get(price.currency) ?? 0) + 1);
 	return [...counts].sort((one, other) => other[1] - one[1])[0]?.[0] ?? "EUR";
-}
-
-function isKnownCurrency({ currency }: Money): boolean {
-	return minorDigits(currency) >= 0;
 }

@@ -90,9 +90,10 @@ function byList(form: BoardForm, forms: readonly BoardForm[], { depthMm, maxDept
 			return cannotTell(["board.depthMm"], "depthUnknown", { form });
 		return pass("listed", { form });
 	}
-	const host = forms.find((listed) => isWithin(form, listed));
-	if (host) {
-		const posts = holesOfForm(host)?.letters ?? [];
+	const hosts = forms.filter((listed) => isWithin(form, listed));
+	if (hosts.length > 0) {
+		// A case has the standoffs of every form it lists.
+		const posts = hosts.flatMap((host) => holesOfForm(host)?.letters ?? []);
 		const bare = (holesOfForm(form)?.letters ?? []).filter((hole) => !posts.includes(hole));
 		return bare.length === 0
 			? pass("smaller", { form, forms })

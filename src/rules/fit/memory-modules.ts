@@ -1,5 +1,5 @@
 import { defineRule } from "../define-rule.ts";
-import { fail, pass } from "../outcome.ts";
+import { cannotTell, fail, type Outcome, pass } from "../outcome.ts";
 
 /** Type, form, number and size of the memory modules against the board's slots. */
 export const memoryModules = defineRule({
@@ -36,17 +36,28 @@ export const memoryModules = defineRule({
 		need: ({ type, slots }: { type: string; slots: number }) =>
 			slots > 0 ? `${type}, with at least ${slots} memory ${slots === 1 ? "slot" : "slots"}.` : `${type}.`,
 	},
-	check(facts) {
+	check(facts): Outcome {
 		const [board, memory] = [facts["board.memory.type"], facts["memory.type"]];
 		if (board !== memory) return fail("otherType", { board, memory });
 		const [boardForm, form] = [facts["board.memory.form"], facts["memory.form"]];
 		if (boardForm && form && boardForm !== form) return fail("otherForm", { board: boardForm, memory: form });
-		if (facts["memory.registered"] && !facts["board.memory.registered"]) return fail("registered");
+		// Common practice, no source: modules and slots of a desktop computer are DIMM where nothing else is said.
+		if ((boardForm ?? "DIMM") !== (form ?? "DIMM"))
+			return cannotTell([boardForm ? "memory.form" : "board.memory.form"]);
+		if (facts["memory.registered"]) {
+			if (facts["board.memory.registered"] === undefined) return cannotTell(["board.memory.registered"]);
+			if (!facts["board.memory.registered"]) return fail("registered");
+		}
 		const [slots, modules] = [facts["board.memory.slots"], facts["memory.modules"]];
 		if (slots !== undefined && modules !== undefined && modules > slots) return fail("tooMany", { modules, slots });
 		const [maxGb, gbPerModule] = [facts["board.memory.maxGb"], facts["memory.gbPerModule"]];
 		const gb = (modules ?? 1) * (gbPerModule ?? 0);
 		if (maxGb !== undefined && gb > maxGb) return fail("tooLarge", { gb, maxGb });
+		if (slots === undefined || modules === undefined)
+			return cannotTell([
+				...(slots === undefined ? ["board.memory.slots"] : []),
+				...(modules === undefined ? ["memory.modules"] : []),
+			]);
 		return pass("goesIn", { type: board });
 	},
 	needs: ({ "memory.type": type, "memory.modules": modules }) =>

@@ -29,7 +29,7 @@ export const picture = defineRule({
 		if (graphics && sockets && sockets.length > 0) return pass("socket", { sockets: [...new Set(sockets)] });
 		if (card === "unknown") return cannotTell(["graphicsCard"], "unknown");
 		if (graphics === false) return pass("notTheBoard");
-		if (sockets && sockets.length === 0) return fail("noSocket");
+		if (graphics && sockets?.length === 0) return fail("noSocket");
 		return cannotTell(
 			[...(graphics === undefined ? ["processor.graphics"] : []), ...(sockets ? [] : ["board.pictureSockets"])],
 			"unknown",

@@ -1,6 +1,6 @@
 import { fourPinProcessorPlugBudgetW, oneProcessorPlugBudgetW } from "../../reference/power-plugs.ts";
 import { defineRule } from "../define-rule.ts";
-import { fail, goodToKnow, type Outcome, pass, planAround } from "../outcome.ts";
+import { cannotTell, fail, goodToKnow, type Outcome, pass, planAround } from "../outcome.ts";
 
 /**
  * The board's main plug and its 12 V processor plugs against the supply's. The first processor plug unfed stops it; a
@@ -20,7 +20,7 @@ export const powerPlugs = defineRule({
 	messages: {
 		fed: ({ count }: { count: number }) =>
 			count === 1 ? "Its processor plug is fed." : `All ${count} processor plugs are fed.`,
-		none: () => "The board has no processor plug of its own; the main plug feeds it.",
+		noPlug: () => "The board has no processor plug of its own; the main plug feeds it.",
 		otherMain: ({ board, supply }: { board: string; supply: string }) =>
 			`The board's main plug is ${board}; the supply's is ${supply}.`,
 		firstUnfed: ({ plug }: { plug: string }) =>
@@ -48,20 +48,22 @@ export const powerPlugs = defineRule({
 		const [boardMain, supplyMain] = [facts["board.power.mainPlug"], facts["supply.mainPlug"]];
 		if (boardMain && supplyMain && (boardMain === "10-pin 12 V only") !== (supplyMain === "10-pin 12 V only"))
 			return fail("otherMain", { board: boardMain, supply: supplyMain });
+		// Most supplies have a 24-pin plug, so a supply of which nothing is said counts as one; not for a 10-pin board.
+		if (boardMain === "10-pin 12 V only" && !supplyMain) return cannotTell(["supply.mainPlug"]);
 		const sockets = facts["board.power.processorPlugs"];
 		const [first] = sockets;
-		if (!first) return pass("none");
+		if (!first) return pass("noPlug");
 		const plugs = facts["supply.processorPlugs"];
 		if (plugs.length === 0) return fail("firstUnfed", { plug: first });
 		const peakW = facts["processor.peakW"];
 		const eightPins = plugs.filter((plug) => plug === "8-pin").length;
 		if (first === "8-pin" && eightPins === 0) {
 			const budgetW = fourPinProcessorPlugBudgetW;
-			return peakW !== undefined && peakW > budgetW
-				? fail("halfTooWeak", { peakW, budgetW })
-				: planAround("halfFed", { budgetW });
+			if (peakW === undefined) return cannotTell(["processor.peakW"], "halfFed", { budgetW });
+			return peakW > budgetW ? fail("halfTooWeak", { peakW, budgetW }) : planAround("halfFed", { budgetW });
 		}
-		if (plugs.length >= sockets.length) return pass("fed", { count: sockets.length });
+		const eightPinSockets = sockets.filter((plug) => plug === "8-pin").length;
+		if (plugs.length >= sockets.length && eightPins >= eightPinSockets) return pass("fed", { count: sockets.length });
 		const budgetW = first === "8-pin" ? oneProcessorPlugBudgetW : fourPinProcessorPlugBudgetW;
 		if (peakW === undefined) return goodToKnow("secondPeakUnknown", { budgetW });
 		return peakW > budgetW ? planAround("secondNeeded", { peakW, budgetW }) : goodToKnow("secondUnfed", { budgetW });

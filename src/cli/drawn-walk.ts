@@ -1,0 +1,187 @@
+import { smallest } from "../screens/arrange.ts";
+import { type Face, faceFor, type PageSize, pressKey } from "../screens/face.ts";
+import type { Drawing } from "../ui/draw.tsx";
+import type { Arguments } from "./arguments.ts";
+import { type ExitCode, exitCodes } from "./exit-codes.ts";
+import { type Keyboard, openKeyboard, type Pressed } from "./keyboard.ts";
+import type { Streams } from "./streams.ts";
+import { openSession, type WalkSession } from "./walk-session.ts";
+
+const enterScreen = "\u001b[?1049h\u001b[2J\u001b[H\u001b[?2004h";
+const leaveScreen = "\u001b[?2004l\u001b[?25h\u001b[?1049l";
+
+/**
+ * The walk, drawn. Keys go in, screens come out; the terminal is put back on every way out: left, Ctrl-C, signals, a
+ * closed window, a fault of ours.
+ */
+export async function drawnWalk(
+	args: Arguments,
+	streams: Streams,
+	today: string,
+	terminal: { readonly stream: NodeJS.WriteStream; readonly ascii: boolean },
+): Promise<ExitCode> {
+	const session = openSession(args, streams, today);
+	const { startDrawing } = await import("../ui/draw.tsx");
+	const code = await new Stage(session, terminal, startDrawing).run();
+	streams.err(session.farewell());
+	return code;
+}
+
+type StartDrawing = typeof import("../ui/draw.tsx").startDrawing;
+
+/** The terminal while the walk is drawn on it. */
+class Stage {
+	private face: Face | null = null;
+	private page: PageSize = { textRows: 1, lastScroll: 0 };
+	private keyboard: Keyboard | null = null;
+	private drawing: Drawing | null = null;
+	private onScreen = false;
+	private finish: (code: ExitCode) => void = () => {};
+	private fail: (error: unknown) => void = () => {};
+	private readonly session: WalkSession;
+	private readonly stream: NodeJS.WriteStream;
+	private readonly ascii: boolean;
+	private readonly startDrawing: StartDrawing;
+
+	constructor(
+		session: WalkSession,
+		{ stream, ascii }: { readonly stream: NodeJS.WriteStream; readonly ascii: boolean },
+		startDrawing: StartDrawing,
+	) {
+		this.session = session;
+		this.stream = stream;
+		this.ascii = ascii;
+		this.startDrawing = startDrawing;
+	}
+
+	async run(): Promise<ExitCode> {
+		const done = new Promise<ExitCode>((resolve, reject) => {
+			this.finish = resolve;
+			this.fail = reject;
+		});
+		const undo = this.listen();
+		try {
+			this.enter();
+			this.draw();
+			return await done;
+		} finally {
+			undo();
+			this.leave();
+			this.session.close();
+		}
+	}
+
+	/** Everything from outside that can happen; returns how to stop listening. */
+	private listen(): () => void {
+		const signals = { SIGINT: exitCodes.interrupted, SIGTERM: exitCodes.terminated, SIGHUP: exitCodes.hungUp } as const;
+		const handlers = Object.entries(signals).map(([signal, code]) => [signal, () => this.stop(code)] as const);
+		const onResize = () => this.redraw();
+		const onContinue = () => this.enter(true);
+		const onEnd = () => this.stop(exitCodes.hungUp);
+		const onExit = () => this.leave();
+		for (const [signal, handler] of handlers) process.on(signal, handler);
+		process.on("SIGCONT", onContinue);
+		process.on("exit", onExit);
+		process.on("uncaughtException", this.fail);
+		process.on("unhandledRejection", this.fail);
+		process.stdin.on("end", onEnd);
+		this.stream.on("resize", onResize);
+		return () => {
+			for (const [signal, handler] of handlers) process.off(signal, handler);
+			process.off("SIGCONT", onContinue);
+			process.off("exit", onExit);
+			process.off("uncaughtException", this.fail);
+			process.off("unhandledRejection", this.fail);
+			process.stdin.off("end", onEnd);
+			this.stream.off("resize", onResize);
+		};
+	}
+
+	private enter(again = false): void {
+		if (again && this.onScreen) return;
+		this.onScreen = true;
+		this.stream.write(enterScreen);
+		this.keyboard = openKeyboard(process.stdin, (key) => this.press(key));
+		this.drawing = this.startDrawing({ stream: this.stream, size: () => this.size() });
+		if (again) this.draw();
+	}
+
+	private leave(): void {
+		if (!this.onScreen) return;
+		this.onScreen = false;
+		this.drawing?.stop();
+		this.drawing = null;
+		this.keyboard?.close();
+		this.keyboard = null;
+		this.stream.write(leaveScreen);
+	}
+
+	private stop(code: ExitCode): void {
+		this.session.dispatch({ type: "leave" });
+		this.finish(code);
+	}
+
+	private size() {
+		return { columns: this.stream.columns || smallest.columns, rows: this.stream.rows || smallest.rows };
+	}
+
+	private press(key: Pressed): void {
+		switch (key.name) {
+			case "interrupt":
+				this.stop(exitCodes.interrupted);
+				return;
+			case "suspend":
+				this.suspend();
+				return;
+			case "redraw":
+				this.redraw();
+				return;
+		}
+		const screen = this.session.screen();
+		if (!screen) return;
+		const { face, event } = pressKey(screen, this.faceOn(screen), key, this.page);
+		this.face = face;
+		if (event) {
+			this.session.dispatch(event);
+			const next = this.session.screen();
+			if (!next) {
+				this.finish(this.session.exitCode());
+				return;
+			}
+			// What was typed stays for mending when it was not understood; else the field is done with.
+			if (next.id !== face.screenId || !next.problem)
+				this.face = next.id === face.screenId ? keepRow(next, face) : null;
+		}
+		this.draw();
+	}
+
+	private faceOn(screen: NonNullable<ReturnType<WalkSession["screen"]>>): Face {
+		return this.face?.screenId === screen.id ? this.face : faceFor(screen);
+	}
+
+	private draw(): void {
+		const screen = this.session.screen();
+		if (!screen || !this.drawing) return;
+		this.face = this.faceOn(screen);
+		const ascii = this.ascii || this.session.state().settings.characters === "ascii";
+		this.page = this.drawing.show(screen, this.face, ascii);
+	}
+
+	/** Draws all anew: what stood there before may have been broken up by the terminal. */
+	private redraw(): void {
+		if (!this.onScreen) return;
+		this.drawing?.stop();
+		this.stream.write("\u001b[2J\u001b[H");
+		this.drawing = this.startDrawing({ stream: this.stream, size: () => this.size() });
+		this.draw();
+	}
+
+	private suspend(): void {
+		this.leave();
+		process.kill(process.pid, "SIGTSTP");
+	}
+}
+
+function keepRow(screen: NonNullable<ReturnType<WalkSession["screen"]>>, face: Face): Face {
+	return { ...faceFor(screen), row: face.row };
+}

@@ -1,0 +1,193 @@
+import { walksFolder } from "../files/own-folders.ts";
+import { keptWalks, newWalkFile } from "../files/saved-walks.ts";
+import { lockWalk, type WalkLock } from "../files/walk-lock.ts";
+import { UnwritableFile, writeFile } from "../files/write-file.ts";
+import type { Screen } from "../screens/screen.ts";
+import { screenOf } from "../screens/screen-of.ts";
+import { viewWalk } from "../screens/walk-view.ts";
+import { savedWalk } from "../walk/saved-walk.ts";
+import { update } from "../walk/update.ts";
+import type { WalkEffect, WalkEvent } from "../walk/walk-event.ts";
+import { startWalk, type WalkContext, type WalkState } from "../walk/walk-state.ts";
+import type { Arguments } from "./arguments.ts";
+import { writeSheet } from "./commands.ts";
+import { CommandError, type ExitCode, exitCodes } from "./exit-codes.ts";
+import { keptSettings } from "./kept-settings.ts";
+import { isThere, loadMarket, loadWalk } from "./load.ts";
+import type { Streams } from "./streams.ts";
+
+/**
+ * A walk under way: the state, and the one place where its effects are carried out. Both faces drive it, so that they
+ * cannot differ in what they save or write.
+ */
+export interface WalkSession {
+	readonly screen: () => Screen | null;
+	readonly state: () => WalkState;
+	readonly dispatch: (event: WalkEvent) => void;
+	readonly exitCode: () => ExitCode;
+	/** What to print once the walk is left: where answers and sheets lie. */
+	readonly farewell: () => string;
+	/** Lets go of the walk's file; to be called on every way out. */
+	readonly close: () => void;
+}
+
+/** Opens a session: the walk that --answers names, or a new one with earlier walks on offer. */
+export function openSession(args: Arguments, streams: Streams, today: string): WalkSession {
+	const market = loadMarket(args, streams);
+	const context: WalkContext = { market, asOf: today };
+	const folder = walksFolder(process.env, process.platform);
+	const kept = folder === null || args.answers !== undefined ? { walks: [], setAside: [] } : keptWalks(folder, today);
+	const settings = keptSettings();
+	const words: string[] = [
+		...(settings.warning ? [settings.warning] : []),
+		...kept.setAside.map((path) => `A damaged walk was set aside: ${path}`),
+	];
+	const session = new Keeper(args.answers ?? null, folder, today);
+	let state: WalkState = startWalk();
+	let code: ExitCode = exitCodes.ok;
+	const written: string[] = [];
+	if (args.answers !== undefined && isThere(args.answers)) takeUp(args.answers);
+	else if (args.answers !== undefined) session.hold(args.answers);
+	state = { ...state, saved: kept.walks, settings: settings.settings, notice: words.join(" ") || null };
+
+	function takeUp(file: string): void {
+		const { state: taken, warnings } = loadWalk(file, { market }, { ...streams, err: () => {} });
+		words.push(...warnings);
+		const holder = session.hold(file);
+		if (holder !== null)
+			words.push(
+				`This walk is open in another window (process ${holder}). What you answer here goes into a file of its own.`,
+			);
+		state = { ...taken, saved: state.saved, settings: state.settings };
+	}
+
+	function dispatch(event: WalkEvent): void {
+		const [next, effects] = update(context, state, event);
+		state = next;
+		for (const effect of effects) carryOut(effect);
+	}
+
+	function carryOut(effect: WalkEffect): void {
+		switch (effect.type) {
+			case "save": {
+				const problem = session.save(savedWalk(context, state));
+				if (problem) state = { ...state, notice: problem };
+				break;
+			}
+			case "leave":
+				code = effect.finished ? exitCodes.ok : exitCodes.leftEarly;
+				break;
+			case "write-sheet":
+				dispatch(sheetWritten(effect.to));
+				break;
+			case "open":
+				dispatch(opened(effect.file));
+				break;
+			case "keep-settings": {
+				const problem = settings.keep(effect.settings);
+				if (problem) state = { ...state, notice: `The settings hold for now, but cannot be kept: ${problem}.` };
+				break;
+			}
+		}
+	}
+
+	function sheetWritten(to: string): WalkEvent {
+		try {
+			const path = writeSheet(to, viewWalk(context, state).sheet(), args.replace);
+			written.push(path);
+			return { type: "written", path };
+		} catch (error) {
+			if (!(error instanceof CommandError)) throw error;
+			return { type: "not-written", problem: error.message };
+		}
+	}
+
+	function opened(file: string): WalkEvent {
+		words.length = 0;
+		try {
+			takeUp(file);
+		} catch (error) {
+			if (!(error instanceof CommandError)) throw error;
+			return { type: "tell", words: error.message };
+		}
+		dispatch({ type: "next" });
+		return { type: "tell", words: words.join(" ") || "Here you left off." };
+	}
+
+	return {
+		screen: () => screenOf(context, state),
+		state: () => state,
+		dispatch,
+		exitCode: () => code,
+		farewell: () => [...written.map((path) => `The sheet: ${path}\n`), session.farewell()].join(""),
+		close: () => session.close(),
+	};
+}
+
+/** Keeps the answers in one file, held against other programs; a failure is told once, and the walk goes on. */
+class Keeper {
+	private path: string | null;
+	private lock: WalkLock | null = null;
+	private failed = false;
+	private saved = false;
+	private readonly folder: string | null;
+	private readonly today: string;
+
+	constructor(path: string | null, folder: string | null, today: string) {
+		this.path = path;
+		this.folder = folder;
+		this.today = today;
+	}
+
+	/** Takes a file; if another program has it, answers go into a new file. Returns that program's process number. */
+	hold(path: string): number | null {
+		this.close();
+		const lock = lockWalk(path);
+		if (typeof lock === "number") {
+			this.path = null;
+			return lock;
+		}
+		this.path = path;
+		this.lock = lock;
+		return null;
+	}
+
+	/** Writes the walk; returns what to say if it could not be kept, once. */
+	save(walk: object): string | null {
+		if (this.path === null && this.folder !== null) this.hold(newWalkFile(this.folder, this.today));
+		if (this.path === null) return this.fail("there is no home folder to put them in");
+		try {
+			writeFile(this.path, `${JSON.stringify(walk, null, "\t")}\n`, {
+				replace: true,
+				ownerOnly: true,
+				makeFolder: true,
+			});
+			this.saved = true;
+			return null;
+		} catch (error) {
+			if (!(error instanceof UnwritableFile)) throw error;
+			return this.fail(`${error.path}: ${error.reason}`);
+		}
+	}
+
+	private fail(reason: string): string | null {
+		if (this.failed) return null;
+		this.failed = true;
+		return `Your answers cannot be kept (${reason}). The walk goes on; write the sheet before you leave.`;
+	}
+
+	farewell(): string {
+		if (!this.saved || this.path === null) return "";
+		return `Your answers are kept in ${this.path}\nTo go on: boardwalk --answers ${quoted(this.path)}\n`;
+	}
+
+	close(): void {
+		this.lock?.release();
+		this.lock = null;
+	}
+}
+
+/** A path that a shell takes as one word. */
+function quoted(path: string): string {
+	return /^[\w./~-]+$/.test(path) ? path : `'${path.replaceAll("'", "'\\''")}'`;
+}

@@ -1,0 +1,36 @@
+import { Box, Text } from "ink";
+import type { DrawnChoice, Window } from "../screens/arrange.ts";
+import type { Signs } from "./signs.ts";
+
+/** The lines to choose from. Pure: the mark belongs to the state, so that no key can meet a stale one. */
+export function ChoiceList({ choices, signs }: { readonly choices: Window<DrawnChoice>; readonly signs: Signs }) {
+	return (
+		<Box flexDirection="column" flexShrink={0}>
+			{choices.lines.flatMap(({ lines, labelLines, marked }, entry) =>
+				lines.map((line, index) => {
+					const mark = index === 0 && marked ? `${signs.mark} ` : index === 0 && hasMore(choices, entry) ? "~ " : "  ";
+					const words = mark + line;
+					const key = `${entry}.${index}`;
+					if (index >= labelLines)
+						return (
+							<Text key={key} dimColor>
+								{words}
+							</Text>
+						);
+					return marked ? (
+						<Text key={key} bold color="cyan">
+							{words}
+						</Text>
+					) : (
+						<Text key={key}>{words}</Text>
+					);
+				}),
+			)}
+		</Box>
+	);
+}
+
+/** The first and last line shown carry a wave where the list goes on beyond them. */
+function hasMore({ lines, above, below }: Window<DrawnChoice>, entry: number): boolean {
+	return (entry === 0 && above) || (entry === lines.length - 1 && below);
+}

@@ -1,0 +1,52 @@
+import { type Instance, render } from "ink";
+import stringWidth from "string-width";
+import { arrange, type ScreenSize } from "../screens/arrange.ts";
+import type { Face, PageSize } from "../screens/face.ts";
+import type { Screen } from "../screens/screen.ts";
+import { App } from "./app.tsx";
+import { asciiSigns, unicodeSigns } from "./signs.ts";
+
+export interface DrawOptions {
+	readonly stream: NodeJS.WriteStream;
+	readonly size: () => ScreenSize;
+}
+
+/** Something that draws screens on a terminal until it is stopped. */
+export interface Drawing {
+	/** Draws; tells how far page keys scroll on what is now on screen. */
+	readonly show: (screen: Screen, face: Face, ascii: boolean) => PageSize;
+	/** Forgets what is on screen, so that the next show draws all of it. */
+	readonly forget: () => void;
+	readonly stop: () => void;
+}
+
+/**
+ * Starts drawing with Ink. Ink hears no key here, and does not end the program; 60 frames a second, so that a held key
+ * is followed row by row.
+ */
+export function startDrawing({ stream, size }: DrawOptions): Drawing {
+	let instance: Instance | null = null;
+	return {
+		show(screen, face, ascii) {
+			const arranged = arrange(screen, face, size(), stringWidth);
+			const app = (
+				<App
+					screenId={screen.id}
+					isMenu={screen.isMenu}
+					arranged={arranged}
+					signs={ascii ? asciiSigns : unicodeSigns}
+				/>
+			);
+			if (instance) instance.rerender(app);
+			else instance = render(app, { stdout: stream, exitOnCtrlC: false, patchConsole: false, maxFps: 60 });
+			return { textRows: arranged.text.lines.length, lastScroll: arranged.lastScroll };
+		},
+		forget() {
+			instance?.clear();
+		},
+		stop() {
+			instance?.unmount();
+			instance = null;
+		},
+	};
+}

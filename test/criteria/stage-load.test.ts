@@ -1,0 +1,95 @@
+import { describe, expect, test } from "vitest";
+import { stageLoad } from "../../src/criteria/stage-load.ts";
+import { piecewiseLinear } from "../../src/maths/piecewise-linear.ts";
+
+const stages = (coreStages: number) => ({ "board.powerDelivery.coreStages": coreStages });
+
+describe("ampere a stage: watts over 1.2 V over stages", () => {
+	test.each([
+		["sustained watts measured", { "processor.sustainedW": 120, ...stages(10) }, 10, 10, []],
+		[
+			"what was measured goes before the label",
+			{ "processor.sustainedW": 120, "processor.baseW": 60, ...stages(10) },
+			10,
+			10,
+			[],
+		],
+		["a limit that is fixed", { "processor.baseW": 60, "processor.limitPolicy": "fixed", ...stages(10) }, 5, 5, []],
+		[
+			"a fixed limit, whatever the peak",
+			{ "processor.baseW": 60, "processor.peakW": 90, "processor.limitPolicy": "fixed", ...stages(10) },
+			5,
+			5,
+			[],
+		],
+		[
+			"label watts and peak",
+			{ "processor.baseW": 60, "processor.peakW": 240, ...stages(10) },
+			5,
+			20,
+			["processor.sustainedW"],
+		],
+		[
+			"label watts alone: up to twice as much",
+			{ "processor.baseW": 60, ...stages(10) },
+			5,
+			10,
+			["processor.sustainedW"],
+		],
+		["peak alone: down to half as much", { "processor.peakW": 240, ...stages(10) }, 10, 20, ["processor.sustainedW"]],
+		[
+			"a policy that is not fixed settles nothing",
+			{ "processor.baseW": 60, "processor.limitPolicy": "timed-boost", ...stages(10) },
+			5,
+			10,
+			["processor.sustainedW"],
+		],
+		["label watts equal to the peak", { "processor.baseW": 60, "processor.peakW": 60, ...stages(10) }, 5, 5, []],
+		[
+			"a peak below the label watts",
+			{ "processor.baseW": 120, "processor.peakW": 60, ...stages(10) },
+			5,
+			10,
+			["processor.sustainedW"],
+		],
+		["stages not published: 4 to 16", { "processor.sustainedW": 96 }, 5, 20, ["board.powerDelivery.coreStages"]],
+		[
+			"neither known for sure",
+			{ "processor.baseW": 96 },
+			5,
+			40,
+			["board.powerDelivery.coreStages", "processor.sustainedW"],
+		],
+	])("%s", (_, facts, low, high, missing) => {
+		const measure = stageLoad.measure(facts);
+		expect(measure?.low).toBeCloseTo(low, 9);
+		expect(measure?.high).toBeCloseTo(high, 9);
+		expect(measure?.missing).toEqual(missing);
+	});
+
+	test.each([{}, stages(10), { "processor.limitPolicy": "fixed" }])("says nothing without any watts: %o", (facts) => {
+		expect(stageLoad.measure(facts)).toBeNull();
+	});
+});
+
+// 15 to 20 A a phase is usual, up to 30 A needs heat sinks and moving air (ISL6219A data sheet, p. 12).
+test.each([
+	[0, 1],
+	[12, 1],
+	[16, 0.9],
+	[20, 0.8],
+	[25, 0.6],
+	[30, 0.4],
+	[45, 0],
+	[100, 0],
+])("%f A a stage are worth %f", (amps, value) => {
+	expect(piecewiseLinear(stageLoad.scale, amps)).toBeCloseTo(value, 12);
+});
+
+test.each([
+	[{ low: 10, high: 10, missing: [] }, "each power stage carries about 10 A under load, where 15 to 20 A is usual"],
+	[{ low: 9.6, high: 10.4, missing: [] }, "each power stage carries about 10 A under load, where 15 to 20 A is usual"],
+	[{ low: 5, high: 40, missing: [] }, "each power stage carries 5 to 40 A under load, where 15 to 20 A is usual"],
+])("%o in words", (measure, words) => {
+	expect(stageLoad.says(measure)).toBe(words);
+});

@@ -1,0 +1,154 @@
+import { generation } from "../../../src/rules/fit/generation.ts";
+import { testRule } from "../test-rule.ts";
+
+const processor = { name: "Deckhand 6", generation: "Schooner" };
+const listed = (fromVersion?: string) => ({
+	supportList: { rows: [{ processor: "DECKHAND-6", ...(fromVersion ? { fromVersion } : {}) }] },
+});
+const row = (served: "yes" | "no" | "from firmware", startsFrom?: string) => ({
+	generations: [
+		{ generation: "Dinghy", served: "yes" as const },
+		{ generation: "schooner", served, ...(startsFrom ? { startsFrom } : {}) },
+	],
+});
+
+testRule(generation, {
+	fits: {
+		"the board's list names it, in another spelling": [
+			{ board: listed(), processor },
+			"listed",
+			{ processor: "Deckhand 6" },
+		],
+		"the list names it, whatever the chipset's row says": [
+			{ board: { chipset: "Ladle 3", ...listed() }, processor, platform: row("no") },
+			"listed",
+			{ processor: "Deckhand 6" },
+		],
+		"the oldest firmware in shops is exactly new enough": [
+			{ board: { ...listed("F9"), firmware: { oldestInShops: "F9" } }, processor },
+			"newEnough",
+			{ from: "F9", oldest: "F9" },
+		],
+		"the oldest firmware in shops is newer, by value and not by letters": [
+			{ board: { ...listed("F9"), firmware: { oldestInShops: "F10" } }, processor },
+			"newEnough",
+			{ from: "F9", oldest: "F10" },
+		],
+		"no list, and the chipset runs the generation": [
+			{ board: { chipset: "Ladle 3" }, processor, platform: row("yes") },
+			"served",
+			{ chipset: "Ladle 3", generation: "schooner" },
+		],
+		"no list, and the chipset runs it from a firmware that shops sell": [
+			{
+				board: { chipset: "Ladle 3", firmware: { oldestInShops: "1.40" } },
+				processor,
+				platform: row("from firmware", "1.30"),
+			},
+			"newEnough",
+			{ from: "1.30", oldest: "1.40" },
+		],
+		"no list, and the chipset runs it from a firmware nobody names": [
+			{ board: { chipset: "Ladle 3" }, processor, platform: row("from firmware") },
+			"served",
+			{ chipset: "Ladle 3", generation: "schooner" },
+		],
+		"no processor bought yet": [{ board: listed(), processor: "open" }, "open", { part: "processor" }],
+		"no processor": [{ board: listed(), processor: "none" }, "none", { part: "processor" }],
+	},
+	cautions: {
+		"one version too old, but it updates without a processor": [
+			{
+				board: {
+					...listed("F10"),
+					firmware: { oldestInShops: "F9" },
+					recovery: { flashWithoutProcessor: true },
+				},
+				processor,
+			},
+			"plan-around",
+			"updatesAlone",
+			{ from: "F10" },
+		],
+		"one version too old": [
+			{
+				board: { ...listed("F10"), firmware: { oldestInShops: "F9" }, recovery: { flashWithoutProcessor: false } },
+				processor,
+			},
+			"plan-around",
+			"needsUpdate",
+			{ from: "F10", processor: "Deckhand 6" },
+		],
+		"nobody knows what the box holds": [
+			{ board: listed("F10"), processor },
+			"plan-around",
+			"needsUpdate",
+			{ from: "F10", processor: "Deckhand 6" },
+		],
+		"two versions that cannot be put in order": [
+			{ board: { ...listed("F10"), firmware: { oldestInShops: "2.20" } }, processor },
+			"plan-around",
+			"needsUpdate",
+			{ from: "F10", processor: "Deckhand 6" },
+		],
+		"the chipset runs it from a firmware the box may not hold": [
+			{ board: { chipset: "Ladle 3" }, processor, platform: row("from firmware", "1.30") },
+			"plan-around",
+			"needsUpdate",
+			{ from: "1.30", processor: "Deckhand 6" },
+		],
+	},
+	fails: {
+		"the list names others only": [
+			{ board: { supportList: { rows: [{ processor: "Deckhand 5" }] } }, processor },
+			"notListed",
+			{ processor: "Deckhand 6" },
+		],
+		"the list is empty": [
+			{ board: { supportList: { rows: [] } }, processor },
+			"notListed",
+			{ processor: "Deckhand 6" },
+		],
+		"the list names one with a plus": [
+			{ board: { supportList: { rows: [{ processor: "Deckhand 6+" }] } }, processor },
+			"notListed",
+			{ processor: "Deckhand 6" },
+		],
+		"the chipset does not run it": [
+			{ board: { chipset: "Ladle 3" }, processor, platform: row("no") },
+			"notServed",
+			{ chipset: "Ladle 3", generation: "schooner" },
+		],
+	},
+	cannotTell: {
+		"nobody has said which processor": [{ board: listed() }, ["processor"]],
+		"neither list nor row": [
+			{ board: { chipset: "Ladle 3" }, processor },
+			["board.supportList"],
+			"noList",
+			{ processor: "Deckhand 6" },
+		],
+		"the row does not name the generation": [
+			{ board: { chipset: "Ladle 3" }, processor: { ...processor, generation: "Trawler" }, platform: row("yes") },
+			["board.supportList"],
+			"noList",
+			{ processor: "Deckhand 6" },
+		],
+		"the processor's generation is not known": [
+			{ board: { chipset: "Ladle 3" }, processor: { name: "Deckhand 6" }, platform: row("yes") },
+			["board.supportList"],
+			"noList",
+			{ processor: "Deckhand 6" },
+		],
+		"the board's chipset is not known": [
+			{ board: {}, processor, platform: row("no") },
+			["board.supportList"],
+			"noList",
+			{ processor: "Deckhand 6" },
+		],
+	},
+	needs: {
+		"a processor": [{ processor }, "The board maker's support list names the Deckhand 6; note from which firmware."],
+		"no processor bought yet": [{ processor: "open" }, null],
+	},
+});

@@ -1,0 +1,88 @@
+import { memoryModules } from "../../../src/rules/fit/memory-modules.ts";
+import { testRule } from "../test-rule.ts";
+
+const board = { memory: { type: "DDR5", slots: 2, maxGb: 64 } } as const;
+const memory = { type: "DDR5", modules: 2, gbPerModule: 32 } as const;
+
+testRule(memoryModules, {
+	fits: {
+		"as many modules as slots, as many GB as it takes": [{ board, memory }, "goesIn", { type: "DDR5" }],
+		"the size of a module not known": [{ board, memory: { type: "DDR5", modules: 2 } }, "goesIn", { type: "DDR5" }],
+		"both say SO-DIMM": [
+			{ board: { memory: { ...board.memory, form: "SO-DIMM" } }, memory: { ...memory, form: "SO-DIMM" } },
+			"goesIn",
+			{ type: "DDR5" },
+		],
+		"one says DIMM, the other nothing": [
+			{ board: { memory: { ...board.memory, form: "DIMM" } }, memory },
+			"goesIn",
+			{ type: "DDR5" },
+		],
+		"registered on both sides": [
+			{ board: { memory: { ...board.memory, registered: true } }, memory: { ...memory, registered: true } },
+			"goesIn",
+			{ type: "DDR5" },
+		],
+		"to be bought to suit": [{ board, memory: "open" }, "open", { part: "memory" }],
+		"no memory": [{ board, memory: "none" }, "none", { part: "memory" }],
+	},
+	fails: {
+		"another type": [{ board, memory: { ...memory, type: "DDR4" } }, "otherType", { board: "DDR5", memory: "DDR4" }],
+		"another form": [
+			{ board: { memory: { ...board.memory, form: "DIMM" } }, memory: { ...memory, form: "SO-DIMM" } },
+			"otherForm",
+			{ board: "DIMM", memory: "SO-DIMM" },
+		],
+		"registered modules": [
+			{ board: { memory: { ...board.memory, registered: false } }, memory: { ...memory, registered: true } },
+			"registered",
+		],
+		"one module too many": [{ board, memory: { ...memory, modules: 3 } }, "tooMany", { modules: 3, slots: 2 }],
+		"a board of one slot": [
+			{ board: { memory: { type: "DDR5", slots: 1 } }, memory },
+			"tooMany",
+			{ modules: 2, slots: 1 },
+		],
+		"one GB too many": [
+			{ board: { memory: { ...board.memory, maxGb: 63 } }, memory },
+			"tooLarge",
+			{ gb: 64, maxGb: 63 },
+		],
+		"one module alone is too large": [
+			{ board: { memory: { type: "DDR5", maxGb: 31 } }, memory: { type: "DDR5", gbPerModule: 32 } },
+			"tooLarge",
+			{ gb: 32, maxGb: 31 },
+		],
+	},
+	cannotTell: {
+		"no type on the board's page": [{ board: { memory: { slots: 2 } }, memory }, ["board.memory.type"]],
+		"nothing about memory on the board's page": [{ board: {}, memory }, ["board.memory.type"]],
+		"no type on the label": [{ board, memory: { modules: 2 } }, ["memory.type"]],
+		"number of slots not known": [{ board: { memory: { type: "DDR5" } }, memory }, ["board.memory.slots"]],
+		"number of modules not known": [{ board, memory: { type: "DDR5" } }, ["memory.modules"]],
+		"neither number known": [
+			{ board: { memory: { type: "DDR5" } }, memory: { type: "DDR5" } },
+			["board.memory.slots", "memory.modules"],
+		],
+		"SO-DIMM modules, and the board's page is silent": [
+			{ board, memory: { ...memory, form: "SO-DIMM" } },
+			["board.memory.form"],
+		],
+		"SO-DIMM slots, and the label is silent": [
+			{ board: { memory: { ...board.memory, form: "SO-DIMM" } }, memory },
+			["memory.form"],
+		],
+		"registered modules, and the board's page is silent": [
+			{ board, memory: { ...memory, registered: true } },
+			["board.memory.registered"],
+		],
+		"nobody has said which memory": [{ board }, ["memory"]],
+	},
+	needs: {
+		"two modules": [{ memory }, "DDR5, with at least 2 memory slots."],
+		"one module": [{ memory: { ...memory, modules: 1 } }, "DDR5, with at least 1 memory slot."],
+		"number not known": [{ memory: { type: "DDR4" } }, "DDR4."],
+		"type not known": [{ memory: { modules: 2 } }, null],
+		"to be bought to suit": [{ memory: "open" }, null],
+	},
+});

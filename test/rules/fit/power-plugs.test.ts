@@ -1,0 +1,135 @@
+import { powerPlugs } from "../../../src/rules/fit/power-plugs.ts";
+import { testRule } from "../test-rule.ts";
+
+// The budgets are what this project counts on from one plug: 6 A a contact, 12 V, four or two live contacts.
+const eightPinW = 288;
+const fourPinW = 144;
+
+const board = (...processorPlugs: ("4-pin" | "8-pin")[]) => ({ power: { processorPlugs } });
+const supply = (...processorPlugs: ("4-pin" | "8-pin")[]) => ({ processorPlugs });
+
+testRule(powerPlugs, {
+	fits: {
+		"its one plug is fed": [{ board: board("8-pin"), supply: supply("8-pin") }, "fed", { count: 1 }],
+		"both plugs are fed": [{ board: board("8-pin", "4-pin"), supply: supply("8-pin", "4-pin") }, "fed", { count: 2 }],
+		"an 8-pin plug splits for a 4-pin socket": [
+			{ board: board("4-pin"), supply: supply("8-pin") },
+			"fed",
+			{ count: 1 },
+		],
+		"more plugs than it needs": [{ board: board("8-pin"), supply: supply("8-pin", "8-pin") }, "fed", { count: 1 }],
+		"no processor plug on the board": [{ board: board(), supply: supply() }, "noPlug"],
+		"a 10-pin main plug on both sides": [
+			{
+				board: { power: { mainPlug: "10-pin 12 V only", processorPlugs: ["4-pin"] } },
+				supply: { mainPlug: "10-pin 12 V only", processorPlugs: ["4-pin"] },
+			},
+			"fed",
+			{ count: 1 },
+		],
+		"a main plug that splits": [
+			{ board: board("8-pin"), supply: { mainPlug: "20+4-pin", processorPlugs: ["8-pin"] } },
+			"fed",
+			{ count: 1 },
+		],
+		"to be bought to suit": [{ board: board("8-pin"), supply: "open" }, "open", { part: "supply" }],
+		"no supply": [{ board: board("8-pin"), supply: "none" }, "none", { part: "supply" }],
+	},
+	cautions: {
+		"half fed, at what a 4-pin carries": [
+			{ board: board("8-pin"), supply: supply("4-pin"), processor: { peakW: fourPinW } },
+			"plan-around",
+			"halfFed",
+			{ budgetW: fourPinW },
+		],
+		"second plug empty, at what the first carries": [
+			{ board: board("8-pin", "8-pin"), supply: supply("8-pin"), processor: { peakW: eightPinW } },
+			"good-to-know",
+			"secondUnfed",
+			{ budgetW: eightPinW },
+		],
+		"second plug empty, one watt more than the first carries": [
+			{ board: board("8-pin", "8-pin"), supply: supply("8-pin"), processor: { peakW: eightPinW + 1 } },
+			"plan-around",
+			"secondNeeded",
+			{ peakW: eightPinW + 1, budgetW: eightPinW },
+		],
+		"second 8-pin with a 4-pin left over is not fed": [
+			{ board: board("8-pin", "8-pin"), supply: supply("8-pin", "4-pin"), processor: { peakW: eightPinW + 1 } },
+			"plan-around",
+			"secondNeeded",
+			{ peakW: eightPinW + 1, budgetW: eightPinW },
+		],
+		"first of two 4-pin, at what it carries": [
+			{ board: board("4-pin", "4-pin"), supply: supply("4-pin"), processor: { peakW: fourPinW } },
+			"good-to-know",
+			"secondUnfed",
+			{ budgetW: fourPinW },
+		],
+		"second plug empty, highest watts not known": [
+			{ board: board("8-pin", "4-pin"), supply: supply("8-pin"), processor: {} },
+			"good-to-know",
+			"secondPeakUnknown",
+			{ budgetW: eightPinW },
+		],
+	},
+	fails: {
+		"no processor plug on the supply": [{ board: board("8-pin"), supply: supply() }, "firstUnfed", { plug: "8-pin" }],
+		"half fed, one watt more than a 4-pin carries": [
+			{ board: board("8-pin"), supply: supply("4-pin"), processor: { peakW: fourPinW + 1 } },
+			"halfTooWeak",
+			{ peakW: fourPinW + 1, budgetW: fourPinW },
+		],
+		"two 4-pin plugs are no 8-pin": [
+			{ board: board("8-pin", "4-pin"), supply: supply("4-pin", "4-pin"), processor: { peakW: 200 } },
+			"halfTooWeak",
+			{ peakW: 200, budgetW: fourPinW },
+		],
+		"a 10-pin main plug on the board only": [
+			{
+				board: { power: { mainPlug: "10-pin 12 V only", processorPlugs: ["8-pin"] } },
+				supply: { mainPlug: "24-pin", processorPlugs: ["8-pin"] },
+			},
+			"otherMain",
+			{ board: "10-pin 12 V only", supply: "24-pin" },
+		],
+		"a 10-pin main plug on the supply only": [
+			{ board: board("8-pin"), supply: { mainPlug: "10-pin 12 V only", processorPlugs: ["8-pin"] } },
+			"otherMain",
+			{ board: "24-pin", supply: "10-pin 12 V only" },
+		],
+	},
+	cannotTell: {
+		"the board's plugs are not known": [{ board: {}, supply: supply("8-pin") }, ["board.power.processorPlugs"]],
+		"the supply's plugs are not known": [{ board: board("8-pin"), supply: {} }, ["supply.processorPlugs"]],
+		"nobody has said which supply": [{ board: board("8-pin") }, ["supply"]],
+		"half fed, and the highest watts are not known": [
+			{ board: board("8-pin"), supply: supply("4-pin"), processor: { baseW: 65 } },
+			["processor.peakW"],
+			"halfFed",
+			{ budgetW: fourPinW },
+		],
+		"a 10-pin board, and the supply's main plug is not known": [
+			{ board: { power: { mainPlug: "10-pin 12 V only", processorPlugs: ["8-pin"] } }, supply: supply("8-pin") },
+			["supply.mainPlug"],
+		],
+	},
+	assumed: {
+		"a desktop board has a 24-pin main plug": [
+			{ board: board("8-pin"), supply: supply("8-pin") },
+			"board.power.mainPlug",
+		],
+	},
+	needs: {
+		"two plugs of one kind are named once": [
+			{ supply: supply("8-pin", "8-pin") },
+			"Its first processor plug must be one your supply has: 8-pin.",
+		],
+		"two kinds": [
+			{ supply: supply("8-pin", "4-pin") },
+			"Its first processor plug must be one your supply has: 8-pin, 4-pin.",
+		],
+		"no processor plug": [{ supply: supply() }, null],
+		"to be bought to suit": [{ supply: "open" }, null],
+	},
+});

@@ -1,0 +1,69 @@
+import type { Board } from "../../src/parts/board.ts";
+import { type BuildFacts, type BuildPartKind, emptyBuildFacts, type WishStrength } from "../../src/parts/build.ts";
+import type { Money } from "../../src/parts/money.ts";
+import type { PartOf } from "../../src/parts/part-kinds.ts";
+import type { Platform } from "../../src/parts/platform.ts";
+import { assumedBoardFacts, withAssumedFacts } from "../../src/reference/assumed-facts.ts";
+import type { RuleSubject } from "../../src/rules/run-rule.ts";
+
+/** What the person has of one kind: facts of the part, or why there is no part. Left out: nobody has said. */
+type Given<K extends BuildPartKind> = Partial<PartOf<K>> | "open" | "none" | "unknown";
+
+export type GivenBuild = { readonly [K in BuildPartKind]?: Given<K> } & {
+	readonly priceCap?: Money;
+	readonly rearDevices?: number;
+	readonly wishes?: Readonly<Record<string, WishStrength>>;
+	readonly importance?: BuildFacts["importance"];
+};
+
+export type GivenSubject = GivenBuild & {
+	readonly board?: Partial<Board>;
+	readonly platform?: Pick<Platform, "generations"> & Partial<Platform>;
+};
+
+export const partNames = {
+	processor: "Piccolo",
+	case: "Bandbox",
+	graphicsCard: "Carousel",
+	memory: "Mittens",
+	supply: "Lantern",
+} as const satisfies Record<BuildPartKind, string>;
+
+/** A build of which only the given facts are known. Parts given without a name get one of their own. */
+export function buildFacts({ priceCap, rearDevices, wishes, importance, ...parts }: GivenBuild): BuildFacts {
+	const haves = Object.entries(parts).map(([kind, given]) => [
+		kind,
+		typeof given === "string"
+			? { state: given }
+			: {
+					state: "have",
+					ownership: "planned",
+					part: { id: `a-${kind.toLowerCase()}`, name: partNames[kind as BuildPartKind], ...given },
+				},
+	]);
+	return {
+		...emptyBuildFacts,
+		...Object.fromEntries(haves),
+		...(priceCap ? { priceCap } : {}),
+		...(rearDevices === undefined ? {} : { rearDevices }),
+		...(wishes ? { wishes } : {}),
+		...(importance ? { importance } : {}),
+	};
+}
+
+/** A board of which only the given facts are known, and those its form lets assume, in a build. */
+export function subjectOf({ board, platform, ...build }: GivenSubject): RuleSubject {
+	const facts = buildFacts(build);
+	if (!board) return { facts, assumed: [] };
+	const given: Board = { id: "a-board", name: "A board", ...board };
+	const assumed = assumedBoardFacts(given);
+	const row: Platform = {
+		id: "a-row",
+		name: "A row",
+		socket: "Kettle 7",
+		chipset: "Ladle 3",
+		generations: [],
+		...platform,
+	};
+	return { facts, assumed, board: withAssumedFacts(given, assumed), ...(platform ? { platform: row } : {}) };
+}
