@@ -30,7 +30,7 @@ const mayImport = {
 	sheet: { folders: [...upToChoose, "choose", "walk"] },
 	screens: { folders: [...upToChoose, "choose", "walk", "sheet"] },
 	// ui never reads keys, so it needs nothing of Node's.
-	ui: { folders: ["screens"], packages: ["ink", "ink-select-input", "react"] },
+	ui: { folders: ["screens"], packages: ["ink", "ink-select-input", "react", "string-width"] },
 	plain: { folders: ["screens"], node: ["readline", "readline/promises"] },
 	reading: { folders: ["parts", "reference"] },
 	files: { folders: ["parts", "reading"], files: ["src/walk/saved-"], packages: ["conf"], node: "all" },

@@ -58,11 +58,15 @@ function writeReadme(home) {
 	const start = stdout.lastIndexOf("\n> \n", stdout.indexOf("Fit, question 2 of")) + 4;
 	if (start < 4) throw new Error("README.md: the screen to show was not reached");
 	const path = join(root, "README.md");
-	const readme = readFileSync(path, "utf8");
-	const marks = /(<!-- screen: made by npm run docs -->\n)[\s\S]*?(<!-- end of screen -->)/;
-	if (!marks.test(readme)) throw new Error("README.md has lost the marks around its screen");
-	writeFileSync(
-		path,
-		readme.replace(marks, (_, before, after) => `${before}\`\`\`text\n${stdout.slice(start).trim()}\n\`\`\`\n${after}`),
-	);
+	const keys = /^Keys in the walk\n([\s\S]*?)\n\n/m.exec(boardwalk(["--help"]).stdout)?.[1];
+	if (!keys) throw new Error("--help has lost its keys");
+	const withScreen = between(readFileSync(path, "utf8"), "screen", stdout.slice(start).trim());
+	writeFileSync(path, between(withScreen, "keys", keys));
+}
+
+/** Text put between two marks of README.md. @param {string} readme @param {string} name @param {string} text */
+function between(readme, name, text) {
+	const marks = new RegExp(`(<!-- ${name}: made by npm run docs -->\\n)[\\s\\S]*?(<!-- end of ${name} -->)`);
+	if (!marks.test(readme)) throw new Error(`README.md has lost the marks around its ${name}`);
+	return readme.replace(marks, (_, before, after) => `${before}\`\`\`text\n${text}\n\`\`\`\n${after}`);
 }

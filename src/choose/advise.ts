@@ -16,7 +16,8 @@ export type Role = "best-match" | "lowest-price" | "also-good" | "check-first";
 
 /** A reason: a rule's finding, what a rule depends on, or a criterion's share. */
 export type Reason =
-	| { readonly kind: "finding"; readonly finding: Finding }
+	/** `certain`: it holds however the open answers turn out. */
+	| { readonly kind: "finding"; readonly finding: Finding; readonly certain: boolean }
 	| { readonly kind: "depends"; readonly depending: Depending }
 	| { readonly kind: "criterion"; readonly part: ScorePart };
 
@@ -111,25 +112,51 @@ function byText(one: string, other: string): number {
 	return one === other ? 0 : one < other ? -1 : 1;
 }
 
+/** Boards this close in points are a tie; among them the cheapest comes first (own convention, in points of 100). */
+const tiePoints = 2;
+
 function rolesOf(candidates: readonly Ranked[], ranked: readonly Ranked[]): ReadonlyMap<Ranked, Role> {
 	const roles = new Map<Ranked, Role>();
-	const best = candidates[0];
-	if (!best) return roles;
+	const top = candidates[0];
+	if (!top) return roles;
+	const tied = candidates.filter(({ expected }) => top.expected - expected <= tiePoints);
+	const best = [...tied].sort(byPrice)[0] ?? top;
 	roles.set(best, "best-match");
 	const currency = (best.price ?? candidates.find(({ price }) => price)?.price)?.currency;
 	const priced = candidates.filter(({ price }) => price && price.currency === currency);
 	const cheapest = [...priced].sort(byPrice)[0];
 	if (cheapest && cheapest !== best) roles.set(cheapest, "lowest-price");
-	const better = ranked.find((entry) => !candidates.includes(entry) && byScore(entry, best) < 0);
+	const others = ranked.filter((entry) => !candidates.includes(entry));
+	const better = others.find((entry) => byScore(entry, best) < 0);
 	if (better) roles.set(better, "check-first");
-	for (const entry of candidates) if (roles.size < mostListed && !roles.has(entry)) roles.set(entry, "also-good");
+	for (const entry of candidates)
+		if (roles.size < mostListed && !roles.has(entry) && !isBeaten(entry, candidates)) roles.set(entry, "also-good");
+	// A short list is filled with boards that may fit, so that none is forgotten for a fact that can be found out.
+	for (const entry of others) if (roles.size < mostListed && !roles.has(entry)) roles.set(entry, "check-first");
 	return roles;
+}
+
+/** Whether another board is better by more than a tie and costs no more; the same currency only. */
+function isBeaten(entry: Ranked, candidates: readonly Ranked[]): boolean {
+	return candidates.some(
+		(other) =>
+			other.price !== null &&
+			entry.price !== null &&
+			other.price.currency === entry.price.currency &&
+			other.price.minor <= entry.price.minor &&
+			other.expected - entry.expected > tiePoints,
+	);
 }
 
 function entryOf({ judged, score, price }: Ranked, role: Role, allWays: number): ShortlistEntry {
 	const byShare = [...score.parts].sort((one, other) => other.weight - one.weight);
 	const narrow = ({ value }: ScorePart) => value.high - value.low <= 0.2;
-	const cautions = judged.findings.filter(({ severity }) => severity === "plan-around" || severity === "good-to-know");
+	const isCaution = ({ severity }: Finding) => severity === "plan-around" || severity === "good-to-know";
+	const unsettled = new Set(judged.unsettledRuleIds);
+	const isCertain = ({ ruleId }: Finding) => !unsettled.has(ruleId);
+	const cautions = judged.findings.filter(isCaution);
+	const findingReason = (finding: Finding): Reason => ({ kind: "finding", finding, certain: isCertain(finding) });
+	const knowsBoard = ({ measure }: ScorePart) => !measure.missing.some((path) => path.startsWith("board."));
 	const depending = new Set(judged.depending.map(({ ruleId }) => ruleId));
 	const open = judged.findings.filter(({ ruleId, verdict }) => verdict !== "fits" && !depending.has(ruleId));
 	return {
@@ -138,22 +165,29 @@ function entryOf({ judged, score, price }: Ranked, role: Role, allWays: number):
 		verdict: judged.verdict === "fits" ? "fits" : "cannot-tell",
 		score,
 		price,
-		for: byShare.filter(({ value }) => value.low >= speaksFor).map(criterionReason),
+		for: byShare.filter((part) => part.value.low >= speaksFor && knowsBoard(part)).map(criterionReason),
 		against: [
-			...cautions.map(findingReason),
-			...byShare.filter(({ value }) => value.high <= speaksAgainst).map(criterionReason),
+			...cautions.filter(isCertain).map(findingReason),
+			...byShare.filter((part) => speaksAgainstIt(part)).map(criterionReason),
 		],
 		unknown: [
 			...judged.depending.map((one): Reason => ({ kind: "depends", depending: one })),
+			...cautions.filter((finding) => !isCertain(finding)).map(findingReason),
 			...open.map(findingReason),
-			...byShare.filter((part) => !narrow(part) && part.measure.missing.length > 0).map(criterionReason),
+			...byShare
+				.filter((part) => !narrow(part) && part.measure.missing.length > 0 && !speaksAgainstIt(part))
+				.map(criterionReason),
 		],
 		dependsOn: judged.dependsOn,
 		ways: { fit: judged.possibleWorlds.length, all: allWays },
 	};
 }
 
-const findingReason = (finding: Finding): Reason => ({ kind: "finding", finding });
+/** Bad on average, and not for lack of facts about the board itself. */
+function speaksAgainstIt({ value, measure }: ScorePart): boolean {
+	return value.mid <= speaksAgainst && !measure.missing.some((path) => path.startsWith("board."));
+}
+
 const criterionReason = (part: ScorePart): Reason => ({ kind: "criterion", part });
 
 /** What a criterion says of a board, as part of a sentence. */

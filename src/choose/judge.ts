@@ -19,6 +19,8 @@ export interface BoardJudgement {
 	readonly findings: readonly Finding[];
 	/** Rules whose verdict is not the same in every possible world, and with which answers they pass. */
 	readonly depending: readonly Depending[];
+	/** Rules that find something else in another world: what they say holds only if the open answers turn out so. */
+	readonly unsettledRuleIds: readonly string[];
 	/** Rules under which the board fits in no possible world; where none alone does, those that together leave none. */
 	readonly failedRuleIds: readonly string[];
 	/** The smallest sets of rules without which the board would fit in some world; none unless it does not fit. */
@@ -133,6 +135,9 @@ function judgeBoard(given: Board, market: Market, build: Build, plans: readonly 
 				worlds.map((world) => inWorld(world).verdict),
 			),
 		),
+		unsettledRuleIds: byRule
+			.filter(({ findings }) => new Set(findings.map(({ messageId }) => messageId)).size > 1)
+			.map(({ rule }) => rule.id),
 		failedRuleIds:
 			verdict === "does-not-fit"
 				? failedRules(

@@ -54,7 +54,12 @@ export function readArguments(argv: readonly string[]): Arguments {
 		allowPositionals: true,
 		tokens: true,
 	});
-	for (const token of tokens) if (token.kind === "option") checkFlag(token.name, token.rawName, token.value);
+	for (const token of tokens)
+		if (token.kind === "option") {
+			// "--answers --json" has forgotten the file; a name that begins so can be given as --answers=-name.
+			const isFlag = token.inlineValue === false && token.value.length > 1 && token.value.startsWith("-");
+			checkFlag(token.name, token.rawName, isFlag ? undefined : token.value);
+		}
 	const [first, ...operands] = positionals;
 	const help = values["help"] === true || values["h"] === true;
 	if (first !== undefined && !isCommand(first) && !help)

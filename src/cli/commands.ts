@@ -61,7 +61,7 @@ export function sampleShortlist({ out }: Streams): void {
 	const { state } = takeUpWalk(context, sample as AnswersFile);
 	out("There is no terminal here to ask questions in. This is what a made-up person got:\n\n");
 	out(shortlistText(context, state));
-	out("\nTo walk yourself: run boardwalk (or npm start) in a terminal, or boardwalk --plain line by line.\n");
+	out("\nTo walk yourself: npm start in a terminal; or, line by line, npm start -- --plain.\n");
 }
 
 /** `sheet`: to standard output as text, or to a file in the form its ending names. */
@@ -108,14 +108,22 @@ function sheetForm(made: Sheet, ending: string): string {
 }
 
 /** `check FILE`: every fault with path, what was expected, and what was perhaps meant. */
-export function check({ operands: [path] }: Arguments, { out }: Streams): void {
+export function check(args: Arguments, streams: Streams): void {
+	const [path] = args.operands;
 	if (path === undefined)
 		throw new CommandError(exitCodes.usage, "Which file? Such as: boardwalk check my-boards.json");
 	const json = reading(() => readJson(path));
 	const isAnswers = String((json as { schema?: unknown } | null)?.schema ?? "").startsWith("boardwalk/answers");
-	const { faults } = isAnswers ? checkJson(answersFile, json) : checkParts(json);
+	const faults = isAnswers ? answersFaults(json, args, streams) : checkParts(json).faults;
 	if (faults.length > 0) throw new CommandError(exitCodes.badData, faultsText(path, faults));
-	out(`${path}: no mistakes found${isAnswers ? "" : ` in ${partsCount(json)}`}.\n`);
+	streams.out(`${path}: no mistakes found${isAnswers ? "" : ` in ${partsCount(json)}`}.\n`);
+}
+
+/** Also values that the question itself cannot have. */
+function answersFaults(json: unknown, args: Arguments, streams: Streams): readonly Fault[] {
+	const { value: file, faults } = checkJson(answersFile, json);
+	if (!file) return faults;
+	return takeUpWalk({ market: loadMarket(args, streams), asOf: file.asOf }, file).faults;
 }
 
 function faultsText(path: string, faults: readonly Fault[]): string {
@@ -174,7 +182,9 @@ export function why(args: Arguments, streams: Streams): void {
 		throw new CommandError(exitCodes.usage, `There is no rule, criterion or board "${name}".${near}`);
 	}
 	if (!taken) streams.err("Without --answers FILE nothing about your build is known, so little can be told.\n");
-	streams.out(resultText(screenOf(context, { ...state, place: { at: "board", boardId: name } })));
+	const pageOf = (facts: boolean) =>
+		resultText(screenOf(context, { ...state, place: { at: "board", boardId: name, facts } }));
+	streams.out(`${pageOf(false)}\n${pageOf(true)}`);
 }
 
 function ruleText(id: string): string | null {

@@ -1,6 +1,5 @@
-import { smallest } from "../screens/arrange.ts";
+import { isTooSmall, smallest } from "../screens/arrange.ts";
 import { type Face, faceFor, type PageSize, pressKey } from "../screens/face.ts";
-import type { Drawing } from "../ui/draw.tsx";
 import type { Arguments } from "./arguments.ts";
 import { type ExitCode, exitCodes } from "./exit-codes.ts";
 import { type Keyboard, openKeyboard, type Pressed } from "./keyboard.ts";
@@ -8,6 +7,8 @@ import type { Streams } from "./streams.ts";
 import { openSession, type WalkSession } from "./walk-session.ts";
 
 const enterScreen = "\u001b[?1049h\u001b[2J\u001b[H\u001b[?2004h";
+/** After this long it is clear that the program was not put to sleep, or that it is awake again. */
+const notStoppedMs = 100;
 const leaveScreen = "\u001b[?2004l\u001b[?25h\u001b[?1049l";
 
 /**
@@ -23,11 +24,13 @@ export async function drawnWalk(
 	const session = openSession(args, streams, today);
 	const { startDrawing } = await import("../ui/draw.tsx");
 	const code = await new Stage(session, terminal, startDrawing).run();
+	streams.out(session.result());
 	streams.err(session.farewell());
 	return code;
 }
 
 type StartDrawing = typeof import("../ui/draw.tsx").startDrawing;
+type Drawing = ReturnType<StartDrawing>;
 
 /** The terminal while the walk is drawn on it. */
 class Stage {
@@ -36,6 +39,9 @@ class Stage {
 	private keyboard: Keyboard | null = null;
 	private drawing: Drawing | null = null;
 	private onScreen = false;
+	private isOver = false;
+	/** Where the mark stood in lists that one looks into and comes back to. */
+	private readonly leftAt = new Map<string, Face>();
 	private finish: (code: ExitCode) => void = () => {};
 	private fail: (error: unknown) => void = () => {};
 	private readonly session: WalkSession;
@@ -65,6 +71,7 @@ class Stage {
 			this.draw();
 			return await done;
 		} finally {
+			this.isOver = true;
 			undo();
 			this.leave();
 			this.session.close();
@@ -76,7 +83,11 @@ class Stage {
 		const signals = { SIGINT: exitCodes.interrupted, SIGTERM: exitCodes.terminated, SIGHUP: exitCodes.hungUp } as const;
 		const handlers = Object.entries(signals).map(([signal, code]) => [signal, () => this.stop(code)] as const);
 		const onResize = () => this.redraw();
-		const onContinue = () => this.enter(true);
+		// Stopped from outside, the shell may have set the terminal's modes back.
+		const onContinue = () => {
+			this.leave();
+			this.enter(true);
+		};
 		const onEnd = () => this.stop(exitCodes.hungUp);
 		const onExit = () => this.leave();
 		for (const [signal, handler] of handlers) process.on(signal, handler);
@@ -85,6 +96,7 @@ class Stage {
 		process.on("uncaughtException", this.fail);
 		process.on("unhandledRejection", this.fail);
 		process.stdin.on("end", onEnd);
+		process.stdin.on("error", onEnd);
 		this.stream.on("resize", onResize);
 		return () => {
 			for (const [signal, handler] of handlers) process.off(signal, handler);
@@ -93,12 +105,13 @@ class Stage {
 			process.off("uncaughtException", this.fail);
 			process.off("unhandledRejection", this.fail);
 			process.stdin.off("end", onEnd);
+			process.stdin.off("error", onEnd);
 			this.stream.off("resize", onResize);
 		};
 	}
 
 	private enter(again = false): void {
-		if (again && this.onScreen) return;
+		if (this.isOver || (again && this.onScreen)) return;
 		this.onScreen = true;
 		this.stream.write(enterScreen);
 		this.keyboard = openKeyboard(process.stdin, (key) => this.press(key));
@@ -138,10 +151,11 @@ class Stage {
 				return;
 		}
 		const screen = this.session.screen();
-		if (!screen) return;
+		if (!screen || isTooSmall(this.size())) return;
 		const { face, event } = pressKey(screen, this.faceOn(screen), key, this.page);
 		this.face = face;
 		if (event) {
+			if (isLookedInto(screen.id)) this.leftAt.set(screen.id, face);
 			this.session.dispatch(event);
 			const next = this.session.screen();
 			if (!next) {
@@ -156,7 +170,9 @@ class Stage {
 	}
 
 	private faceOn(screen: NonNullable<ReturnType<WalkSession["screen"]>>): Face {
-		return this.face?.screenId === screen.id ? this.face : faceFor(screen);
+		if (this.face?.screenId === screen.id) return this.face;
+		const before = this.leftAt.get(screen.id);
+		return before ? { ...faceFor(screen), row: before.row, scroll: before.scroll } : faceFor(screen);
 	}
 
 	private draw(): void {
@@ -176,10 +192,17 @@ class Stage {
 		this.draw();
 	}
 
+	/** Stops all that runs in the foreground, as the key does where nobody reads it; else what started us would wait. */
 	private suspend(): void {
 		this.leave();
-		process.kill(process.pid, "SIGTSTP");
+		process.kill(0, "SIGTSTP");
+		// Where no shell can wake the program again, it is not put to sleep at all, and goes on.
+		setTimeout(() => this.enter(true), notStoppedMs);
 	}
+}
+
+function isLookedInto(screenId: string): boolean {
+	return screenId === "review" || screenId === "shortlist" || screenId === "fell-out";
 }
 
 function keepRow(screen: NonNullable<ReturnType<WalkSession["screen"]>>, face: Face): Face {

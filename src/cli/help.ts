@@ -1,3 +1,4 @@
+import { keymap } from "../screens/keys.ts";
 import { type CommandName, flags } from "./arguments.ts";
 
 const commands: readonly (readonly [CommandName | "", string, string])[] = [
@@ -34,6 +35,9 @@ ${rows(commands.map(([name, operands, help]) => [["boardwalk", name, operands].f
 
 Flags
 ${rows(Object.entries(flags).map(([name, { value, help }]) => [`--${name}${value ? ` ${value}` : ""}`, help] as const))}
+
+Keys in the walk
+${rows(keymap.map(({ keys, does }) => [keys, does] as const))}
 
 Results go to standard output, everything else to standard error.
 Ends with 0 when finished (also when nothing fits), 1 when left before a shortlist, 64 for a wrong command,

@@ -79,35 +79,7 @@ export interface Keyboard {
  * its letters.
  */
 export function openKeyboard(input: NodeJS.ReadStream, press: (key: Pressed) => void): Keyboard {
-	let pasted: string | null = null;
-	let inReport = 0;
-	const onKey = (text: string | undefined, key: NodeKey): void => {
-		if (key.name === "paste-start") {
-			pasted = "";
-			return;
-		}
-		if (key.name === "paste-end") {
-			const whole = cleanLine(pasted ?? "");
-			pasted = null;
-			if (whole !== "") press({ name: "text", text: whole });
-			return;
-		}
-		if (pasted !== null) {
-			pasted += key.name === "return" || key.name === "enter" ? " " : (text ?? "");
-			return;
-		}
-		// A mouse report in the old form is ESC [ M and three bytes, which readline would hand on as letters.
-		if (key.sequence === "\u001b[M") {
-			inReport = 3;
-			return;
-		}
-		if (inReport > 0) {
-			inReport--;
-			return;
-		}
-		const pressed = keyOf(text, key);
-		if (pressed) press(pressed);
-	};
+	const onKey = keySieve(press);
 	// The types ask for a whole interface; the function reads this one property of it.
 	emitKeypressEvents(input, { escapeCodeTimeout: escapeMs } as never);
 	input.setRawMode(true);
@@ -125,3 +97,76 @@ export function openKeyboard(input: NodeJS.ReadStream, press: (key: Pressed) => 
 		},
 	};
 }
+
+/** A paste whose end never comes is taken for done after this long without a key, so that no key is lost for good. */
+const pasteMs = 1000;
+
+/** Sequences that readline hands over in pieces: what stands behind the escape at first, and whether all is read. */
+const pieced: readonly { readonly start: RegExp; readonly isWhole: (rest: string) => boolean }[] = [
+	// A mouse report in the old form: ESC [ M and three bytes.
+	{ start: /^\[M$/, isWhole: (rest) => rest.length >= 3 && !rest.includes("\u001b") },
+	// Control sequences longer than any key's: reports of mouse, cursor and terminal.
+	{ start: /^\[\[?[0-?]*[ -/]*$/, isWhole: (rest) => /[@-~]$/.test(rest) && !rest.includes("\u001b") },
+	// Sequences with a payload, such as a terminal's answer about its colours.
+	{ start: /^[\]PX^_]$/, isWhole: (rest) => rest.endsWith("\u0007") || rest.endsWith("\u001b\\") },
+];
+
+/** Sorts keypress events: keys are pressed, pastes gathered, and pieces of unknown sequences dropped. */
+function keySieve(press: (key: Pressed) => void): (text: string | undefined, key: NodeKey) => void {
+	let pasted: string | null = null;
+	let piece: { readonly isWhole: (rest: string) => boolean; readonly rest: string } | null = null;
+	let afterReturn = false;
+	let timer: NodeJS.Timeout | undefined;
+	const later = (ms: number, then: () => void): void => {
+		clearTimeout(timer);
+		timer = setTimeout(then, ms);
+		timer.unref();
+	};
+	const endPaste = (): void => {
+		const whole = cleanLine(pasted ?? "");
+		pasted = null;
+		if (whole !== "") press({ name: "text", text: whole });
+	};
+	const endPiece = (): void => {
+		piece = null;
+	};
+	/** Whether a key is one more piece of a sequence; a control character cuts one short, and counts itself. */
+	const isPiece = (sequence: string): boolean => {
+		const at = sequence.lastIndexOf("\u001b");
+		const begun = at < 0 ? undefined : pieced.find(({ start }) => start.test(sequence.slice(at + 1)));
+		const before = piece;
+		piece = begun ? { isWhole: begun.isWhole, rest: "" } : before && { ...before, rest: before.rest + sequence };
+		// Alt+[ looks like the start of a sequence: what comes later is a person's next key.
+		later(escapeMs, endPiece);
+		if (begun || piece === null) return begun !== undefined;
+		const { isWhole, rest } = piece;
+		const isCut = !isWhole(rest) && sequence.charCodeAt(0) < 32;
+		if (isWhole(rest) || isCut) piece = null;
+		return !isCut;
+	};
+	return (text, key) => {
+		const { name, sequence = "" } = key;
+		const isEnter = name === "return" || name === "enter";
+		if (name === "paste-end") return endPaste();
+		if (name === "paste-start" || pasted !== null) {
+			pasted = name === "paste-start" ? "" : pasted + (isEnter ? " " : (text ?? ""));
+			piece = null;
+			later(pasteMs, endPaste);
+			return;
+		}
+		if (isPiece(sequence)) return;
+		// A carriage return with a line feed is one Enter.
+		const isOneEnter = name === "enter" && afterReturn;
+		afterReturn = name === "return";
+		if (afterReturn)
+			setImmediate(() => {
+				afterReturn = false;
+			});
+		if (isOneEnter) return;
+		// Ctrl+C behind the start of a sequence is told as part of it.
+		const pressed = sequence.length > 1 && sequence.endsWith("\u0003") ? interrupt : keyOf(text, key);
+		if (pressed) press(pressed);
+	};
+}
+
+const interrupt: Pressed = { name: "interrupt" };

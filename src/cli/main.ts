@@ -71,8 +71,9 @@ async function command(args: Arguments, streams: Streams): Promise<ExitCode> {
 async function walk(args: Arguments, streams: Streams): Promise<ExitCode> {
 	const wishesPlain = args.plain || isOn(process.env["ACCESSIBLE"]) || process.env["INK_SCREEN_READER"] === "true";
 	if (!wishesPlain && !process.stdin.isTTY) {
-		const { sampleShortlist } = await import("./commands.ts");
-		sampleShortlist(streams);
+		const commands = await import("./commands.ts");
+		if (args.answers !== undefined || args.parts !== undefined) commands.shortlist(args, streams);
+		else commands.sampleShortlist(streams);
 		return exitCodes.ok;
 	}
 	const { keptSettings } = await import("./kept-settings.ts");

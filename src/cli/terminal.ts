@@ -1,3 +1,5 @@
+import { isTooSmall } from "../screens/arrange.ts";
+
 /** What is known of the terminal before anything is drawn. */
 export interface TerminalFacts {
 	/** Where the walk is drawn, or null where it cannot be. */
@@ -11,9 +13,6 @@ export interface TerminalWishes {
 	readonly ascii: boolean;
 }
 
-/** Narrower or lower than this the walk is asked line by line. */
-const least = { columns: 40, rows: 12 };
-
 /**
  * Looks at the streams and the environment. The walk is drawn on standard output, or on standard error where the
  * result goes into a file; not where input is no terminal, the terminal is dumb, or its size is unknown or too small.
@@ -24,8 +23,7 @@ export function terminalFacts(wishes: TerminalWishes, environment: NodeJS.Proces
 		process.stdin.isTTY &&
 		stream !== null &&
 		environment["TERM"] !== "dumb" &&
-		(stream.columns ?? 0) >= least.columns &&
-		(stream.rows ?? 0) >= least.rows;
+		!isTooSmall({ columns: stream.columns ?? 0, rows: stream.rows ?? 0 });
 	return {
 		stream: drawable ? stream : null,
 		colour: hasColour(wishes, environment),
@@ -51,10 +49,11 @@ export function isUtf8(environment: NodeJS.ProcessEnv): boolean {
 
 /**
  * Sets the environment for the drawing library before it is loaded: it reads these once, draws nothing until the end
- * where CI is set, and does not know NO_COLOR.
+ * where CI is set, and does not know NO_COLOR. Where CI is set at all it would also use no colour, so that the level is
+ * said: 1, the sixteen named colours.
  */
 export function prepareForDrawing({ colour }: TerminalFacts, environment: NodeJS.ProcessEnv): void {
 	environment["CI"] = "false";
 	delete environment["CONTINUOUS_INTEGRATION"];
-	if (!colour) environment["FORCE_COLOR"] = "0";
+	environment["FORCE_COLOR"] = colour ? "1" : "0";
 }

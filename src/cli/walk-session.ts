@@ -14,6 +14,7 @@ import { writeSheet } from "./commands.ts";
 import { CommandError, type ExitCode, exitCodes } from "./exit-codes.ts";
 import { keptSettings } from "./kept-settings.ts";
 import { isThere, loadMarket, loadWalk } from "./load.ts";
+import { ownCommand } from "./own-command.ts";
 import type { Streams } from "./streams.ts";
 
 /**
@@ -25,6 +26,8 @@ export interface WalkSession {
 	readonly state: () => WalkState;
 	readonly dispatch: (event: WalkEvent) => void;
 	readonly exitCode: () => ExitCode;
+	/** The result in short, for a walk that came as far; else empty. */
+	readonly result: () => string;
 	/** What to print once the walk is left: where answers and sheets lie. */
 	readonly farewell: () => string;
 	/** Lets go of the walk's file; to be called on every way out. */
@@ -45,6 +48,7 @@ export function openSession(args: Arguments, streams: Streams, today: string): W
 	const session = new Keeper(args.answers ?? null, folder, today);
 	let state: WalkState = startWalk();
 	let code: ExitCode = exitCodes.ok;
+	let leftWith: WalkState | null = null;
 	const written: string[] = [];
 	if (args.answers !== undefined && isThere(args.answers)) takeUp(args.answers);
 	else if (args.answers !== undefined) session.hold(args.answers);
@@ -76,9 +80,10 @@ export function openSession(args: Arguments, streams: Streams, today: string): W
 			}
 			case "leave":
 				code = effect.finished ? exitCodes.ok : exitCodes.leftEarly;
+				leftWith = effect.finished ? state : null;
 				break;
 			case "write-sheet":
-				dispatch(sheetWritten(effect.to));
+				dispatch(sheetWritten(effect.to, effect.orNext));
 				break;
 			case "open":
 				dispatch(opened(effect.file));
@@ -91,14 +96,18 @@ export function openSession(args: Arguments, streams: Streams, today: string): W
 		}
 	}
 
-	function sheetWritten(to: string): WalkEvent {
+	function sheetWritten(to: string, orNext: boolean): WalkEvent {
 		try {
-			const path = writeSheet(to, viewWalk(context, state).sheet(), args.replace);
+			const name = orNext && !args.replace ? freeName(to) : to;
+			const path = writeSheet(name, viewWalk(context, state).sheet(), args.replace);
 			written.push(path);
 			return { type: "written", path };
 		} catch (error) {
 			if (!(error instanceof CommandError)) throw error;
-			return { type: "not-written", problem: error.message };
+			// Inside a walk there is no flag to add.
+			const problem =
+				error.code === exitCodes.cannotCreate ? error.message.replace(", or add --replace", "") : error.message;
+			return { type: "not-written", problem };
 		}
 	}
 
@@ -119,6 +128,13 @@ export function openSession(args: Arguments, streams: Streams, today: string): W
 		state: () => state,
 		dispatch,
 		exitCode: () => code,
+		result: () =>
+			code === exitCodes.ok && leftWith !== null
+				? `${viewWalk(context, leftWith)
+						.sheet()
+						.inShort.map((line) => `${line}\n`)
+						.join("")}`
+				: "",
 		farewell: () => [...written.map((path) => `The sheet: ${path}\n`), session.farewell()].join(""),
 		close: () => session.close(),
 	};
@@ -178,13 +194,22 @@ class Keeper {
 
 	farewell(): string {
 		if (!this.saved || this.path === null) return "";
-		return `Your answers are kept in ${this.path}\nTo go on: boardwalk --answers ${quoted(this.path)}\n`;
+		const again = ownCommand(process.argv, process.env, process.cwd());
+		return `Your answers are kept in ${this.path}\nTo go on: ${again} --answers ${quoted(this.path)}\n`;
 	}
 
 	close(): void {
 		this.lock?.release();
 		this.lock = null;
 	}
+}
+
+/** The name itself, or with the first number behind it that is not taken: sheet-2.md. */
+function freeName(name: string): string {
+	const [, stem = name, ending = ""] = /^(.*?)(\.[^.]*)?$/.exec(name) ?? [];
+	let free = name;
+	for (let number = 2; isThere(free); number++) free = `${stem}-${number}${ending}`;
+	return free;
 }
 
 /** A path that a shell takes as one word. */

@@ -26,7 +26,7 @@ export const spareSockets = defineCriterion({
 	},
 	says: ({ low, high }) => {
 		if (low !== high) return "how many USB sockets stay free at the back is not known";
-		if (low < 0) return `${-low} of your things find no USB socket at the back`;
+		if (low < 0) return `${-low} of your things ${low === -1 ? "finds" : "find"} no USB socket at the back`;
 		return low === 1
 			? "1 USB socket stays free at the back"
 			: `${low === 0 ? "no" : low} USB sockets stay free at the back`;

@@ -56,7 +56,7 @@ export const stageLoad = defineCriterion({
 	},
 	says: ({ low, high }) => {
 		const [from, to] = [Math.round(low), Math.round(high)];
-		return `each power stage carries ${from === to ? `about ${from}` : `${from} to ${to}`} A under load, where 15 to 20 A is usual`;
+		return `each power stage carries ${from === to ? `about ${from}` : `${from} to ${to}`} A under load; up to 20 A is normal`;
 	},
 });
 

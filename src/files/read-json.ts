@@ -30,14 +30,31 @@ export function parseJson(text: string, path: string): unknown {
 		return cleanJson(JSON.parse(text.replace(/^\uFEFF/, "")));
 	} catch (error) {
 		if (error instanceof RangeError) throw new BrokenJson(path, `${error.message}, and no sound file is`);
-		throw new BrokenJson(path, `this is no sound JSON${placeIn(text, error)}`);
+		throw new BrokenJson(path, `this is no sound JSON${placeIn(text)}`);
 	}
 }
 
-/** ", at line 3, column 7", from the position that the runtime's message tells. */
-function placeIn(text: string, error: unknown): string {
-	const position = /position (\d+)/.exec(error instanceof Error ? error.message : "")?.[1];
-	if (position === undefined) return /end of JSON/i.test(String(error)) ? ": it stops in the middle" : "";
-	const before = text.slice(0, Number(position)).split("\n");
+/** ", at line 3, column 7": behind the longest beginning that could still become sound JSON, found by halving. */
+function placeIn(text: string): string {
+	let [sound, faulty] = [0, text.length + 1];
+	while (faulty - sound > 1) {
+		const middle = Math.floor((sound + faulty) / 2);
+		if (couldGoOn(text.slice(0, middle))) sound = middle;
+		else faulty = middle;
+	}
+	if (sound === text.length) return ": it stops in the middle";
+	const before = text.slice(0, sound).split("\n");
 	return `, at line ${before.length}, column ${(before.at(-1) ?? "").length + 1}`;
+}
+
+/** The runtime's message tells the position, but only in some cases; at the end of the text it always tells that. */
+function couldGoOn(beginning: string): boolean {
+	try {
+		JSON.parse(beginning);
+		return true;
+	} catch (error) {
+		const { message } = error as Error;
+		const position = /position (\d+)/.exec(message)?.[1];
+		return /end of JSON|Unterminated string/i.test(message) || Number(position ?? -1) >= beginning.length;
+	}
 }

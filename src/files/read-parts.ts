@@ -1,5 +1,5 @@
 import { readdirSync, statSync } from "node:fs";
-import { join } from "node:path";
+import { basename, join, resolve } from "node:path";
 import type { Fault } from "../parts/check-json.ts";
 import { checkParts } from "../parts/check-parts.ts";
 import { makeMarket } from "../parts/make-market.ts";
@@ -35,7 +35,8 @@ export function readParts(path: string, more: readonly PartsFile[] = []): ReadPa
 		if (checked.value) sound.push(checked.value);
 		else faulty.push({ file, faults: checked.faults });
 	}
-	const { market, clashes } = makeMarket(path, [...sound, ...more]);
+	// The name alone: a path is long, and says more than the paper should.
+	const { market, clashes } = makeMarket(basename(resolve(path)) || path, [...sound, ...more]);
 	const empty = files.length === 0 ? [`${path}: there is no .json file in this folder, so the market is empty.`] : [];
 	return {
 		market,

@@ -47,13 +47,24 @@ export function writeFile(path: string, text: string, { replace, ownerOnly, make
 			closeSync(file);
 		}
 		if (replace) renameSync(beside, target);
-		else linkSync(beside, target);
+		else putInPlace(beside, target);
 		return target;
 	} catch (error) {
 		const exists = (error as { code?: string }).code === "EEXIST";
 		throw new UnwritableFile(target, reasonOf(error), exists);
 	} finally {
 		rmSync(beside, { force: true });
+	}
+}
+
+/** Fails where the target is there already. Some file systems, such as those of USB sticks, know no links. */
+function putInPlace(beside: string, target: string): void {
+	try {
+		linkSync(beside, target);
+	} catch (error) {
+		if (!["EPERM", "ENOTSUP", "EOPNOTSUPP", "ENOSYS"].includes((error as { code?: string }).code ?? "")) throw error;
+		closeSync(openSync(target, "wx"));
+		renameSync(beside, target);
 	}
 }
 

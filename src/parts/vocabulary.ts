@@ -16,7 +16,7 @@ export type BoardForm = (typeof boardForms)[number];
 export const holeLetters = ["A", "B", "C", "F", "G", "H", "J", "K", "L", "M", "R", "S"] as const;
 export type HoleLetter = (typeof holeLetters)[number];
 
-export const memoryTypes = ["DDR3", "DDR4", "DDR5", "DDR6"] as const;
+export const memoryTypes = ["DDR3", "DDR4", "DDR5"] as const;
 export type MemoryType = (typeof memoryTypes)[number];
 
 export const memoryForms = ["DIMM", "SO-DIMM", "CAMM2"] as const;

@@ -28,8 +28,8 @@ export function lineMeaning(screen: Screen, line: string): LineMeaning {
 	if (word === "?" || word === "help") return { kind: "help" };
 	const command = Object.hasOwn(commands, word) ? commands[word] : undefined;
 	if (command) return { kind: "event", event: command };
-	const byKey = screen.choices.find(({ key }) => key === word);
-	if (byKey) return { kind: "event", event: byKey.event };
+	const byWords = choiceByWords(screen, word);
+	if (byWords) return { kind: "event", event: byWords.event };
 	if (typed === "")
 		return screen.enter ? { kind: "event", event: screen.enter.event } : { kind: "problem", words: emptyWords(screen) };
 	if (screen.typing?.kind !== "value" && /^\d{1,4}[.)]?$/.test(typed)) {
@@ -41,6 +41,22 @@ export function lineMeaning(screen: Screen, line: string): LineMeaning {
 	return screen.typing
 		? { kind: "event", event: { type: "text", text: typed } }
 		: { kind: "problem", words: emptyWords(screen) };
+}
+
+/** Ways to say that one does not know. */
+const unsureWords = new Set(["not sure", "unsure", "don't know", "dont know", "no idea", "not on the page", "unknown"]);
+
+/** The line whose key or words were typed: its whole label, or a beginning that no other line has. */
+function choiceByWords({ choices, typing }: Screen, word: string): Screen["choices"][number] | undefined {
+	const byKey = choices.find(({ key }) => key === word);
+	if (byKey) return byKey;
+	if (unsureWords.has(word)) return choices.find(({ isUnsure }) => isUnsure);
+	const exact = choices.find(({ label }) => label.toLowerCase() === word);
+	if (exact || typing?.kind === "value" || word === "") return exact;
+	// Where a name is being looked for, the walk itself finds it among the parts.
+	const open = typing?.kind === "words" ? choices.filter(({ apart }) => apart) : choices;
+	const begun = open.filter(({ label }) => label.toLowerCase().startsWith(word));
+	return begun.length === 1 && !/^\d/.test(word) ? begun[0] : undefined;
 }
 
 function emptyWords({ choices, typing }: Screen): string {

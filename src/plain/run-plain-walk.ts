@@ -18,18 +18,21 @@ export interface PlainFace {
 /** Asks one screen after another until the walk is left. At the end of input the walk is saved and left. */
 export async function runPlainWalk(face: PlainFace): Promise<void> {
 	let shown: Screen | null = null;
-	for (let screen = face.screen(); screen; screen = face.screen()) {
+	for (let screen = face.screen(); screen; ) {
 		if (screen.id !== shown?.id || screen.notice) face.write(screenText(screen, face.width));
-		if (screen.problem) face.write(`\n${wrapText(`Not understood: ${screen.problem}`, face.width).join("\n")}\n`);
+		if (screen.problem && screen !== shown) face.write(`\n${wrapText(screen.problem, face.width).join("\n")}\n`);
 		shown = screen;
 		const line = await face.readLine(promptText(screen, face.width));
 		if (line === null) {
 			face.dispatch({ type: "leave" });
+			screen = face.screen();
 			continue;
 		}
 		const meaning = lineMeaning(screen, line);
-		if (meaning.kind === "event") face.dispatch(meaning.event);
-		else if (meaning.kind === "problem") face.write(`\n${wrapText(meaning.words, face.width).join("\n")}\n`);
+		if (meaning.kind === "event") {
+			face.dispatch(meaning.event);
+			screen = face.screen();
+		} else if (meaning.kind === "problem") face.write(`\n${wrapText(meaning.words, face.width).join("\n")}\n`);
 		else face.write(`${helpText(screen, face.width)}\n`);
 	}
 }

@@ -22,7 +22,7 @@ export function importanceQuestion(
 		why: criterion.why,
 		whereToFind: "In yourself: picture the worst case on a bad day, and how you would feel.",
 		changes: `How much ${criterion.name} counts in the score. It takes no board out.`,
-		notSure: "Its weight is left free: the score counts it like any other, and does not pretend that you ranked it.",
+		notSure: "It is counted like the others, and the sheet says that you were not sure.",
 		applies: () => true,
 		options: () => importanceTiers.map((value) => ({ value, ...words[value] })),
 		expected: (value) =>

@@ -27,9 +27,9 @@ function codeOf(sign: string | undefined, defaultCurrency: string): string | nul
 }
 
 function amountOf(figure: string): number | null {
-	const digits = figure.replace(/[\s']/g, "");
+	const digits = figure.trim().replace(/[\s']/g, "_");
 	const decimal = /^(?<whole>.*?)(?:[.,](?<fraction>\d{1,2}))?$/.exec(digits)?.groups;
 	const whole = decimal?.["whole"] ?? "";
-	if (!/^\d{1,3}(?:[.,]?\d{3})*$|^\d+$/.test(whole)) return null;
-	return Number(`${whole.replace(/[.,]/g, "")}.${decimal?.["fraction"] ?? "0"}`);
+	if (!/^\d+$|^\d{1,3}(?<sign>[.,_])\d{3}(?:\k<sign>\d{3})*$/.test(whole)) return null;
+	return Number(`${whole.replace(/\D/g, "")}.${decimal?.["fraction"] ?? "0"}`);
 }

@@ -1,4 +1,5 @@
 import { cardInCase } from "./build/card-in-case.ts";
+import { memoryWithProcessor } from "./build/memory-with-processor.ts";
 import { pictureAtAll } from "./build/picture-at-all.ts";
 import type { Rule } from "./define-rule.ts";
 import { rearUsbC } from "./features/rear-usb-c.ts";
@@ -23,6 +24,7 @@ export const allRules: readonly Rule[] = [
 	wireless,
 	priceCap,
 	cardInCase,
+	memoryWithProcessor,
 	pictureAtAll,
 ];
 

@@ -21,6 +21,8 @@ export interface DrawnChoice {
 /** A window of lines that may be part of something longer. */
 export interface Window<Line> {
 	readonly lines: readonly Line[];
+	/** Index of the first line shown. */
+	readonly first: number;
 	readonly above: boolean;
 	readonly below: boolean;
 }
@@ -34,6 +36,8 @@ export interface Arrangement {
 	readonly title: readonly string[];
 	readonly message: readonly string[];
 	readonly text: Window<string>;
+	/** The row between text and choices: words where either goes on beyond its window, else empty; null for no row. */
+	readonly between: string | null;
 	readonly choices: Window<DrawnChoice>;
 	/** The line being typed, as far as it fits, or null. */
 	readonly field: { readonly prompt: string; readonly text: string; readonly cursorColumn: number } | null;
@@ -46,6 +50,8 @@ export interface Arrangement {
 	readonly cursor: { readonly x: number; readonly y: number };
 	/** For page keys. */
 	readonly lastScroll: number;
+	/** Empty rows under the title: one, or none where the terminal is low. */
+	readonly air: number;
 	/** Empty rows above the footer, so that it always stands at the bottom. */
 	readonly filler: number;
 }
@@ -57,36 +63,54 @@ const gap = 2;
 /** Narrower or lower than this nothing useful can be shown. */
 export const smallest: ScreenSize = { columns: 40, rows: 12 };
 const markColumns = 2;
+/** On fewer rows, empty rows and the less needed keys of the footer give way to text. */
+const airFrom = 18;
+/** Long text leaves the list at least this part of the window. */
+const leastForChoices = 0.4;
+
+/** Whether a terminal is too small for a screen; then one is told so, and keys rest. */
+export function isTooSmall({ columns, rows }: ScreenSize): boolean {
+	return columns < smallest.columns || rows < smallest.rows;
+}
 
 /** Lays a screen out. Pure; `measure` tells how many cells a text takes. */
 export function arrange(screen: Screen, face: Face, size: ScreenSize, measure: Measure): Arrangement {
+	if (isTooSmall(size)) return tooSmall(size, measure);
 	const hasSide = screen.side.length > 0 && !face.helpOpen;
 	const beside = hasSide && size.columns >= sideFrom;
 	const width = beside ? size.columns - sideColumns - gap : size.columns;
-	const wrap = (text: string, indent = "") => wrapText(text, width, { indent, measure, breakWords: true });
-	const title = wrap(screen.title);
-	const message = [screen.notice, screen.problem].flatMap((words) => (words ? wrap(words) : []));
-	const footer = wrapText(footerWords(screen, face), size.columns, { measure });
-	const sideAbove = hasSide && !beside ? blockLines(screen.side.slice(0, 2), width, measure).slice(0, 3) : [];
+	const wrap = (text: string) => wrapText(text, width, { measure, breakWords: true });
+	const air = size.rows < airFrom ? 0 : 1;
+	const title = cutLines(wrap(screen.title), Math.max(2, Math.floor(size.rows / 6)));
+	const message = cutLines(
+		[screen.notice, screen.problem].flatMap((words) => (words ? wrap(words) : [])),
+		Math.floor(size.rows / 5),
+	);
+	const footer = footerLines(screen, face, size, measure);
+	const sideAbove = hasSide && !beside ? cutLines(blockLines(screen.side, width, measure), 4, sideGoesOn) : [];
 	const fullText = face.helpOpen
 		? blockLines(helpBlocks(screen), width, measure)
 		: [...sideAbove, ...(sideAbove.length > 0 ? [""] : []), ...blockLines(screen.body, width, measure)];
 	const fieldRows = screen.typing && !face.helpOpen ? 1 : 0;
-	const fixed = 1 + title.length + message.length + 1 + fieldRows + 1 + footer.length;
-	const room = Math.max(2, size.rows - 1 - fixed);
+	const above = 1 + title.length + message.length + air;
+	const room = size.rows - 1 - above - fieldRows - air - footer.length;
 	const shown = face.helpOpen ? [] : shownChoices(screen, face);
 	const row = Math.min(face.row, shown.length - 1);
 	const roomy = shown.map((choice, index) => drawnChoice(choice, index === row, true, width, measure));
 	const tight = shown.map((choice, index) => drawnChoice(choice, index === row, index === row, width, measure));
-	const gapRow = shown.length > 0 && fullText.length > 0 ? 1 : 0;
+	const gapRow = shown.length > 0 && fullText.length > 0 ? air : 0;
 	const drawn = rowsOf(roomy) + fullText.length + gapRow <= room ? roomy : tight;
-	const choiceRows = Math.min(rowsOf(drawn), Math.max(Math.ceil((room - gapRow) / 2), room - gapRow - fullText.length));
-	const textRows = Math.max(0, room - gapRow - choiceRows);
-	const text = windowOfText(fullText, face.scroll, textRows);
+	const isWhole = rowsOf(drawn) + fullText.length + gapRow <= room;
+	const space = room - (isWhole ? gapRow : 1);
+	const choiceRows = Math.min(
+		rowsOf(drawn),
+		Math.max(Math.ceil(space * leastForChoices), space - fullText.length, Math.min(space, drawn[row]?.labelLines ?? 0)),
+	);
+	const text = windowOfText(fullText, face.scroll, space - choiceRows);
 	const choices = windowOfChoices(drawn, Math.max(0, row), choiceRows);
+	const between = isWhole ? (gapRow > 0 ? "" : null) : cutTo(windowWords(text, choices, shown.length), width, measure);
 	const field = fieldRows > 0 ? fieldOf(screen, face, width, measure) : null;
-	const above = 1 + title.length + message.length + 1;
-	const choicesTop = above + text.lines.length + gapRow + fieldRows;
+	const fieldTop = above + text.lines.length + (between === null ? 0 : 1);
 	const markedTop = choices.lines.findIndex(({ marked }) => marked);
 	const markedRow = rowsOf(choices.lines.slice(0, Math.max(0, markedTop)));
 	const inTheField = field !== null && (face.row === inField || face.field.text !== "");
@@ -95,20 +119,53 @@ export function arrange(screen: Screen, face: Face, size: ScreenSize, measure: M
 		title,
 		message,
 		text,
+		between,
 		choices,
 		field,
-		side: beside
-			? blockLines(screen.side, sideColumns, measure).slice(0, room + fieldRows + title.length + message.length + 1)
-			: null,
+		side: beside ? cutLines(blockLines(screen.side, sideColumns, measure), room + fieldRows + above, sideGoesOn) : null,
 		mainColumns: width,
 		sideColumns,
 		footer,
 		cursor: inTheField
-			? { x: field.cursorColumn, y: above + text.lines.length + gapRow }
-			: { x: 0, y: markedTop >= 0 ? choicesTop + markedRow : Math.max(0, above - 1) },
-		lastScroll: Math.max(0, fullText.length - textRows),
-		filler: Math.max(0, room - text.lines.length - gapRow - rowsOf(choices.lines)),
+			? { x: field.cursorColumn, y: fieldTop }
+			: { x: 0, y: markedTop >= 0 ? fieldTop + fieldRows + markedRow : Math.max(0, above - 1) },
+		lastScroll: Math.max(0, fullText.length - (space - choiceRows)),
+		air,
+		filler: space - text.lines.length - rowsOf(choices.lines),
 	};
+}
+
+const sideGoesOn = "... more: Tab, Boards left";
+
+/** In place of a screen, where the terminal is too small for any. */
+function tooSmall({ columns, rows }: ScreenSize, measure: Measure): Arrangement {
+	const words = [
+		`This window is too small: at least ${smallest.columns} columns and ${smallest.rows} rows are needed.`,
+		"Nothing is lost. Make it larger to go on, or press Ctrl+C to leave.",
+	];
+	const width = Math.max(1, columns);
+	const lines = words.flatMap((line) => wrapText(line, width, { measure, breakWords: true }));
+	const [place = "", ...title] = lines.slice(0, Math.max(1, rows - 1));
+	const none = { lines: [], first: 0, above: false, below: false };
+	return {
+		...{ place, title, message: [], text: none, between: null, choices: none, field: null, side: null },
+		...{ mainColumns: width, sideColumns: 0, footer: [], cursor: { x: 0, y: 0 }, lastScroll: 0, air: 0, filler: 0 },
+	};
+}
+
+/** Lines cut to a number of rows; where something is cut away, the last one says so. */
+function cutLines(lines: readonly string[], rows: number, goesOn = "..."): readonly string[] {
+	return lines.length <= rows ? lines : [...lines.slice(0, rows - 1), goesOn];
+}
+
+/** What lies beyond the windows, and how to get there. */
+function windowWords(text: Window<string>, choices: Window<DrawnChoice>, all: number): string {
+	const ways = [...(text.above ? ["Up"] : []), ...(text.below ? ["Down"] : [])];
+	const [first, last] = [choices.first + 1, choices.first + choices.lines.length];
+	return [
+		...(ways.length > 0 ? [`... more: Page ${ways.join("/")}`] : []),
+		...(choices.above || choices.below ? [`lines ${first}-${last} of ${all}`] : []),
+	].join("   ");
 }
 
 function rowsOf(choices: readonly DrawnChoice[]): number {
@@ -136,19 +193,23 @@ function drawnChoice(
 /** The text from a line on, as many as there are rows for; scrolled no further than to its end. */
 function windowOfText(lines: readonly string[], scroll: number, rows: number): Window<string> {
 	const from = Math.max(0, Math.min(scroll, lines.length - rows));
-	return { lines: lines.slice(from, from + rows), above: from > 0, below: from + rows < lines.length };
+	return { lines: lines.slice(from, from + rows), first: from, above: from > 0, below: from + rows < lines.length };
 }
 
 /** Whole entries around the marked one, as many as there are rows for. */
 function windowOfChoices(choices: readonly DrawnChoice[], row: number, rows: number): Window<DrawnChoice> {
 	let [from, to] = [row, row + 1];
 	const fits = (a: number, b: number) => rowsOf(choices.slice(a, b)) <= rows;
-	while (true) {
-		if (to < choices.length && fits(from, to + 1)) to++;
-		else if (from > 0 && fits(from - 1, to)) from--;
-		else break;
+	for (let grows = true; grows; ) {
+		const [down, up] = [to < choices.length && fits(from, to + 1), from > 0];
+		if (down) to++;
+		const rises = up && fits(from - 1, to);
+		if (rises) from--;
+		grows = down || rises;
 	}
-	return { lines: choices.slice(from, to), above: from > 0, below: to < choices.length };
+	// An entry that is higher than the window is shown from its top.
+	const lines = choices.slice(from, to).map((choice) => ({ ...choice, lines: choice.lines.slice(0, rows) }));
+	return { lines, first: from, above: from > 0, below: to < choices.length };
 }
 
 /** The end of what is typed, if it is longer than the line, with the cursor in sight. */
@@ -186,11 +247,25 @@ function helpBlocks(screen: Screen): readonly Block[] {
 	];
 }
 
-/** One line: the keys that matter now. */
-function footerWords(screen: Screen, face: Face): string {
-	if (face.helpOpen) return "? close   Page Down read on   Esc close";
-	const enter =
-		face.row === inField ? (screen.enter ? `Enter ${screen.enter.words}` : "Enter take it") : "Enter choose";
+/** The keys that matter now; on a low terminal one line of those needed most. */
+function footerLines(screen: Screen, face: Face, size: ScreenSize, measure: Measure): string[] {
+	if (face.helpOpen) return ["? or Esc close   Up/Down read on"];
+	const kept = face.field.text.trim() === "" ? screen.enter?.words : undefined;
+	const enter = face.row === inField ? `Enter ${kept ?? "take it"}` : "Enter choose";
 	const typing = screen.typing?.kind === "words" ? ["type to find"] : [];
-	return ["Up/Down move", enter, ...typing, "Esc back", "? help", "Tab more"].join("   ");
+	const all = ["Up/Down move", enter, ...typing, "Esc back", "? help", "Tab more"];
+	if (size.rows >= airFrom) return joinedPieces(all, size.columns, measure);
+	const few = [enter, "Esc back", "? help", "Tab more"].join("  ");
+	return [cutTo(few, size.columns, measure)];
+}
+
+/** Pieces in a row, three spaces apart, on as many lines as they take; none is broken. */
+function joinedPieces(pieces: readonly string[], columns: number, measure: Measure): string[] {
+	const lines: string[] = [];
+	for (const piece of pieces) {
+		const longer = [...lines.slice(-1), piece].join("   ");
+		if (measure(longer) > columns) lines.push(piece);
+		else lines.splice(-1, 1, longer);
+	}
+	return lines;
 }

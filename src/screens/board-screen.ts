@@ -1,12 +1,10 @@
 import type { Depending } from "../choose/judge.ts";
-import { factsOf } from "../parts/fact-list.ts";
 import { ruleById } from "../rules/all-rules.ts";
 import { findingAdvice, findingWords } from "../rules/finding-words.ts";
 import type { Finding } from "../rules/outcome.ts";
 import { howToFindOut } from "../sheet/how-to-find-out.ts";
 import { priceWords } from "../sheet/price-words.ts";
 import { dependingWords, missingWords, sentence, verdictWords } from "../sheet/reason-words.ts";
-import { boardFactWords } from "./board-fact-words.ts";
 import { plainScreen } from "./plain-screen.ts";
 import { heading, list, pairs, type Screen, text } from "./screen.ts";
 import { findingMark } from "./verdict-words.ts";
@@ -40,11 +38,10 @@ export function boardScreen(view: WalkView, boardId: string): Screen {
 			...(missing.length > 0
 				? [heading("Not known, and where to find it"), list(missing.map(({ what, how }) => `${what}: ${how}`))]
 				: []),
-			heading("Its facts"),
-			pairs(boardFactWords(judged.subject.board ?? board, judged.subject.assumed, factsOf("board"))),
 		],
 		choices: [
 			{ label: "Back to the shortlist", event: { type: "shortlist" } },
+			{ label: "All its facts", event: { type: "board", boardId: board.id, facts: true } },
 			{ label: "Type in another board from its page", event: { type: "describe-board" } },
 			{ label: "Make the sheet for the shop", event: { type: "sheet" } },
 		],
@@ -57,7 +54,10 @@ function ordered(findings: readonly Finding[]): readonly Finding[] {
 	const weight = ({ verdict, severity }: Finding) =>
 		verdict === "does-not-fit" ? 0 : verdict === "cannot-tell" ? 1 : severity === "plan-around" ? 2 : severity ? 3 : 4;
 	return findings
-		.filter(({ messageId }) => messageId !== "open" && messageId !== "notAsked" && messageId !== "noCap")
+		.filter(
+			({ messageId }) =>
+				messageId !== "open" && messageId !== "notAsked" && messageId !== "noCap" && messageId !== "notTheBoard",
+		)
 		.toSorted((one, other) => weight(one) - weight(other));
 }
 

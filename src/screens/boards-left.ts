@@ -34,6 +34,13 @@ export function boardsLeftBlocks(view: WalkView): readonly Block[] {
 	return [
 		text(leftWords(judgement)),
 		...(fallen.length > 0 ? [text("Your last answer took out:"), list(fallen.map(fellOutLine))] : []),
+		...(fallen.length > 0 && nothingLeft(judgement)
+			? [
+					text(
+						"No board is left now. You can go back and change this answer, or go on: the shortlist will show what to change.",
+					),
+				]
+			: []),
 		...(back.length > 0
 			? [text(`Your last answer brought back: ${namesOf(back.flatMap(({ boards }) => boards))}.`)]
 			: []),
@@ -44,16 +51,6 @@ export function boardsLeftBlocks(view: WalkView): readonly Block[] {
 export function fellOutLines(judgement: Judgement): readonly Block[] {
 	const groups = onlyInventedBoards(judgement) ? [] : fellOut(judgement);
 	return groups.length === 0 ? [text("Nothing has fallen out.")] : [list(groups.map(fellOutLine))];
-}
-
-/** Everything that fell out, grouped by why. */
-export function fellOutBlocks(judgement: Judgement): readonly Block[] {
-	const groups = fellOut(judgement);
-	if (groups.length === 0) return [text("Nothing has fallen out.")];
-	return groups.flatMap(({ ruleId, boards }) => [
-		text(`${ruleById(ruleId)?.asks ?? ruleId} No, for ${boards.length} ${boards.length === 1 ? "board" : "boards"}:`),
-		list(boards.map((judged) => `${judged.board.name}: ${failureWords(judged, ruleId)}`)),
-	]);
 }
 
 function fellOutLine({ ruleId, boards }: FellOut): string {

@@ -29,7 +29,8 @@ export function describeScreen(
 			...(fact.choices ?? []).map(({ value, label }) => ({ label, event: { type: "fact" as const, value } })),
 			{
 				label: "Not on the page",
-				key: "n",
+				isUnsure: true,
+				...(fact.choices ? {} : { key: "n" }),
 				detail: "It stays unknown; no board is judged by it",
 				apart: true,
 				event: { type: "not-on-page" },

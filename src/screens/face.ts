@@ -65,21 +65,23 @@ export function pressKey(screen: Screen, before: Face, key: Key, page: PageSize)
 	if (key.name === "help" || (key.name === "text" && key.text === "?"))
 		return keep({ helpOpen: !face.helpOpen, scroll: 0 });
 	if (face.helpOpen && (key.name === "escape" || key.name === "enter")) return keep({ helpOpen: false, scroll: 0 });
+	// What lies under the open help hears no key.
+	if (face.helpOpen && key.name !== "tab" && key.name !== "back-tab")
+		return keep({ scroll: scrolled(face, key, page) });
 	switch (key.name) {
 		case "page-down":
-			return keep({ scroll: Math.min(page.lastScroll, face.scroll + Math.max(1, page.textRows - 1)) });
 		case "page-up":
-			return keep({ scroll: Math.max(0, face.scroll - Math.max(1, page.textRows - 1)) });
+			return keep({ scroll: scrolled(face, key, page) });
 		case "tab":
 			return send({ type: "menu" });
 		case "back-tab":
 			return send({ type: "back" });
 		case "escape":
-			return face.field.text === "" ? send({ type: "back" }) : keep({ field: emptyField, row: 0 });
+			return face.field.text === "" ? send({ type: "back" }) : keep(typedFace(screen, face, emptyField));
 		case "enter":
 			return enter(screen, face);
 	}
-	const first = isTypedAnswer(screen) ? inField : 0;
+	const first = firstRow(screen, face);
 	const last = shownChoices(screen, face).length - 1;
 	if (key.name === "up") return keep({ row: Math.max(first, Math.min(face.row, last) - 1) });
 	if (key.name === "down") return keep({ row: Math.max(first, Math.min(last, face.row + 1)) });
@@ -89,23 +91,35 @@ export function pressKey(screen: Screen, before: Face, key: Key, page: PageSize)
 /** Where something can be typed, every letter is text, and editing keys edit. */
 function typed(screen: Screen, face: Face, key: Key): Press {
 	const text = key.name === "text" ? key.text : key.name === "space" ? " " : null;
-	if (text !== null) {
-		const field = typeInto(face.field, text);
-		return { face: { ...face, field, row: firstMatch(screen, { ...face, field }) }, event: null };
-	}
+	if (text !== null) return { face: typedFace(screen, face, typeInto(face.field, text)), event: null };
 	if (key.name === "text") return { face, event: null };
 	if (face.field.text === "") {
 		if (key.name === "left") return { face, event: { type: "back" } };
 		if (key.name === "home" || key.name === "end") return jumped(screen, face, key.name);
 	}
 	const field = editField(face.field, key.name);
-	return { face: field ? { ...face, field, row: firstMatch(screen, { ...face, field }) } : face, event: null };
+	return { face: field ? typedFace(screen, face, field) : face, event: null };
 }
 
 /** Typing puts the mark where Enter will act: on the first line with the words, or in the field. */
-function firstMatch(screen: Screen, face: Face): number {
+function typedFace(screen: Screen, before: Face, field: TextField): Face {
+	const face = { ...before, field };
+	return { ...face, row: firstRow(screen, face) };
+}
+
+/** The field can hold the mark where what is typed is the answer, or where no line has the words. */
+function firstRow(screen: Screen, face: Face): number {
 	if (isTypedAnswer(screen)) return inField;
-	return screen.typing?.kind === "words" ? 0 : face.row;
+	if (face.field.text.trim() === "") return 0;
+	const matches = screen.typing?.kind === "words" && shownChoices(screen, face).some(({ apart }) => !apart);
+	return screen.typing === null || matches ? 0 : inField;
+}
+
+/** The first line of text shown after a key; a page key leaves one line in sight. */
+function scrolled({ scroll }: Face, { name }: Key, { textRows, lastScroll }: PageSize): number {
+	const page = Math.max(1, textRows - 1);
+	const steps: Readonly<Record<string, number>> = { up: -1, down: 1, "page-up": -page, "page-down": page };
+	return Math.max(0, Math.min(lastScroll, scroll + (steps[name] ?? 0)));
 }
 
 /** Where nothing can be typed, a digit moves the mark and a few letters are commands. */
@@ -139,17 +153,13 @@ function jumped(screen: Screen, face: Face, name: "home" | "end"): Press {
 }
 
 /**
- * Enter takes what was typed where that is the answer; else it chooses the marked line. Words that no line has go to
- * the walk, which says what was expected; so does an empty field.
+ * Enter takes what was typed where the mark stands in the field; else it chooses the marked line. Words that no line
+ * has go to the walk, which says what was expected; so does an empty field.
  */
 function enter(screen: Screen, face: Face): Press {
 	const shown = shownChoices(screen, face);
+	const row = Math.max(firstRow(screen, face), Math.min(face.row, shown.length - 1));
 	const text = face.field.text.trim();
-	const kind = screen.typing?.kind;
-	const isAnswer = kind === "value" ? face.row === inField : kind === "free";
-	const matchesNone = kind === "words" && !shown.some(({ apart }) => !apart);
-	if (text !== "" && (isAnswer || matchesNone)) return { face, event: { type: "text", text } };
-	if (face.row === inField) return { face, event: screen.enter?.event ?? { type: "text", text } };
-	const marked = shown[Math.min(face.row, shown.length - 1)];
-	return { face, event: marked?.event ?? screen.enter?.event ?? null };
+	if (row === inField) return { face, event: (text === "" && screen.enter?.event) || { type: "text", text } };
+	return { face, event: shown[row]?.event ?? screen.enter?.event ?? null };
 }

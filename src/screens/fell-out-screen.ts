@@ -1,18 +1,34 @@
-import { fellOutBlocks, leftWords } from "./boards-left.ts";
+import type { BoardJudgement } from "../choose/judge.ts";
+import { ruleById } from "../rules/all-rules.ts";
+import { verdictWords } from "../sheet/reason-words.ts";
+import { fellOutLines, leftWords } from "./boards-left.ts";
 import { plainScreen } from "./plain-screen.ts";
-import { type Screen, text } from "./screen.ts";
+import { type Choice, heading, type Screen, text } from "./screen.ts";
 import type { WalkView } from "./walk-view.ts";
 
-/** Every board that fell out, grouped by why; each can be opened. */
+/** Every board: those left first, then those that fell out with why; found by typing, opened one by one. */
 export function fellOutScreen(view: WalkView): Screen {
 	const judgement = view.judgement();
+	const left = judgement.boards.filter(({ verdict }) => verdict !== "does-not-fit");
+	const fallen = judgement.boards.filter(({ verdict }) => verdict === "does-not-fit");
 	return plainScreen(view, {
 		id: "fell-out",
-		title: "Boards that fell out, and why",
-		body: [text(leftWords(judgement)), ...fellOutBlocks(judgement)],
-		choices: judgement.boards
-			.filter(({ verdict }) => verdict === "does-not-fit")
-			.map(({ board }) => ({ label: `Open ${board.name}`, event: { type: "board" as const, boardId: board.id } })),
+		title: "Boards left, and why others fell out",
+		body: [
+			text(leftWords(judgement)),
+			...(fallen.length > 0 ? [heading("What fell out, and why"), ...fellOutLines(judgement)] : []),
+		],
+		choices: [...left, ...fallen].map(choiceOf),
+		typing: { kind: "words", words: "or some letters of a name" },
 		enter: { words: "go back", event: { type: "back" } },
 	});
+}
+
+function choiceOf({ board, verdict, dependsOn, failedRuleIds }: BoardJudgement): Choice {
+	const rules = failedRuleIds.map((id) => ruleById(id)?.label ?? id).join(", ");
+	return {
+		label: board.name,
+		detail: verdict === "does-not-fit" ? `Fell out: ${rules}` : verdictWords({ verdict, dependsOn }),
+		event: { type: "board", boardId: board.id },
+	};
 }

@@ -1,3 +1,4 @@
+import { onlyInventedBoards } from "../choose/only-invented-boards.ts";
 import type { Answer, AnswerValue } from "../parts/answers-file.ts";
 import { allQuestions, questionById } from "../questions/all-questions.ts";
 import { type Option, type Question, tierNames } from "../questions/define-question.ts";
@@ -58,7 +59,9 @@ function choicesOf(question: Question, answer: Answer | undefined, view: WalkVie
 		return {
 			label: option.label,
 			...(option.explanation ? { detail: option.explanation } : {}),
-			...(question.isWish ? { count: countWords(question, option, view) } : {}),
+			...(question.isWish && !onlyInventedBoards(view.judgement())
+				? { count: countWords(question, option, view) }
+				: {}),
 			...(chosen ? { chosen } : {}),
 			event: { type: "answer", value: option.value },
 		};
@@ -75,7 +78,8 @@ function choicesOf(question: Question, answer: Answer | undefined, view: WalkVie
 		: [];
 	const notSure: Choice = {
 		label: "Not sure",
-		key: "n",
+		isUnsure: true,
+		...(question.read ? { key: "n" } : {}),
 		detail: question.notSure.replace(/\.$/, ""),
 		apart: true,
 		...(answer && answer.status !== "answered" ? { chosen: true } : {}),

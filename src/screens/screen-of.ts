@@ -1,4 +1,5 @@
 import type { WalkContext, WalkState } from "../walk/walk-state.ts";
+import { boardFactsScreen } from "./board-facts-screen.ts";
 import { boardScreen } from "./board-screen.ts";
 import { describeScreen } from "./describe-screen.ts";
 import { fellOutScreen } from "./fell-out-screen.ts";
@@ -37,7 +38,7 @@ export function screenOf(context: WalkContext, state: WalkState): Screen | null 
 		case "shortlist":
 			return shortlistScreen(view);
 		case "board":
-			return boardScreen(view, place.boardId);
+			return place.facts ? boardFactsScreen(view, place.boardId) : boardScreen(view, place.boardId);
 		case "sheet":
 			return sheetScreen(view);
 		case "menu":

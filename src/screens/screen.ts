@@ -17,6 +17,8 @@ export interface Choice {
 	readonly chosen?: boolean;
 	/** Stands apart, after an "or": not sure, describe it. */
 	readonly apart?: boolean;
+	/** Says "I do not know". */
+	readonly isUnsure?: boolean;
 	/** A letter that picks this line wherever it stands. */
 	readonly key?: string;
 	readonly event: WalkEvent;

@@ -19,8 +19,8 @@ export function sheetScreen(view: WalkView): Screen {
 		],
 		isMenu: true,
 		choices: [
-			{ label: "Write it as board-sheet.md", event: { type: "write-sheet", to: "board-sheet.md" } },
-			{ label: "Write it as board-sheet.txt", event: { type: "write-sheet", to: "board-sheet.txt" } },
+			{ label: "Write it as board-sheet.md", event: { type: "write-sheet", to: "board-sheet.md", orNext: true } },
+			{ label: "Write it as board-sheet.txt", event: { type: "write-sheet", to: "board-sheet.txt", orNext: true } },
 			{ label: "Back to the shortlist", event: { type: "shortlist" } },
 			{ label: "Leave", event: { type: "leave" } },
 		],

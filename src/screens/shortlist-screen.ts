@@ -1,3 +1,4 @@
+import { allQuestions } from "../questions/all-questions.ts";
 import { wayOutWords } from "../sheet/make-sheet.ts";
 import type { SheetBoard } from "../sheet/sheet.ts";
 import { leftWords, nothingLeft } from "./boards-left.ts";
@@ -10,6 +11,9 @@ export function shortlistScreen(view: WalkView): Screen {
 	const judgement = view.judgement();
 	const { waysOut } = view.advice();
 	const { shortlist, partsDisagree } = view.sheet();
+	const unasked = allQuestions.filter(
+		({ id, applies }) => applies(judgement.build.facts) && !view.state.answers[id],
+	).length;
 	const open: readonly Choice[] = shortlist.map(({ boardId, name }) => ({
 		label: `Look at ${name}`,
 		event: { type: "board", boardId },
@@ -36,14 +40,20 @@ export function shortlistScreen(view: WalkView): Screen {
 				: []),
 		],
 		choices: [
+			...(unasked > 0
+				? [{ label: `Go on with the questions: ${unasked} left`, event: { type: "go-on" as const } }]
+				: []),
 			{ label: "Make the sheet for the shop", event: { type: "sheet" } },
 			...open,
 			{ label: "Type in a board from its page", event: { type: "describe-board" } },
-			{ label: "Boards that fell out, and why", event: { type: "fell-out" } },
+			{ label: "See each board, and why some fell out", event: { type: "fell-out" } },
 			{ label: "Change an answer", event: { type: "review" } },
 			{ label: "Leave", event: { type: "leave" } },
 		],
-		enter: { words: "make the sheet", event: { type: "sheet" } },
+		enter:
+			unasked > 0
+				? { words: "go on with the questions", event: { type: "go-on" } }
+				: { words: "make the sheet", event: { type: "sheet" } },
 	});
 }
 

@@ -37,7 +37,7 @@ export function tierEndScreen(view: WalkView, tier: Tier): Screen {
 		],
 		choices: [
 			{ label: following[tier], event: { type: "next" } },
-			{ label: "See why each board fell out", event: { type: "fell-out" } },
+			{ label: "See each board", event: { type: "fell-out" } },
 			{ label: "Change an answer", event: { type: "review" } },
 		],
 		enter: { words: "go on", event: { type: "next" } },

@@ -9,6 +9,6 @@ export function howToFindOut(path: string): { what: string; how: string; ofBoard
 	const fact = factAt(root as PartKind, keys.join("."));
 	if (!fact) return null;
 	const ofBoard = root === "board";
-	const owner = ofBoard ? "" : `Your ${partWords[root] ?? root}: `;
-	return { what: `${owner}${fact.title}`, how: fact.whereToFind, ofBoard };
+	const owner = ofBoard ? "" : ` of your ${partWords[root] ?? root}`;
+	return { what: `${fact.title}${owner}`, how: fact.whereToFind, ofBoard };
 }

@@ -4,7 +4,7 @@ import { onlyInventedBoards } from "../choose/only-invented-boards.ts";
 import type { Answers } from "../parts/answers-file.ts";
 import type { Build } from "../parts/build.ts";
 import { allQuestions } from "../questions/all-questions.ts";
-import type { QuestionContext } from "../questions/define-question.ts";
+import type { Question, QuestionContext } from "../questions/define-question.ts";
 import { cautions } from "../reference/cautions.ts";
 import { type SourceId, sourceById } from "../reference/sources.ts";
 import { allRules, ruleById } from "../rules/all-rules.ts";
@@ -15,6 +15,7 @@ import { howToFindOut } from "./how-to-find-out.ts";
 import { priceWords } from "./price-words.ts";
 import { reasonWords, roleWords, scoreWords, verdictWords } from "./reason-words.ts";
 import type { Sheet, SheetAnswer, SheetBoard, SheetNeed, SheetOpen } from "./sheet.ts";
+import { shortFacts } from "./short-facts.ts";
 import { groundWords, sourceWords } from "./source-words.ts";
 
 /** Makes the requirement sheet. Without any board in the market it is the sheet "what to look for". */
@@ -26,7 +27,7 @@ export function makeSheet(judgement: Judgement, advice: Advice, answers: Answers
 		title: "What to look for in a board",
 		asOf: context.asOf,
 		market: judgement.market.version,
-		hasInventedParts: judgement.market.parts.board.some(({ invented }) => invented === true),
+		hasInventedParts: shortlist.some(({ invented }) => invented),
 		inShort: inShort(judgement, advice, shortlist),
 		partsDisagree: advice.buildFindings.map(({ finding, certain }) => ({
 			text: certain ? findingWords(finding) : `It may be that: ${findingWords(finding)}`,
@@ -46,10 +47,9 @@ export function makeSheet(judgement: Judgement, advice: Advice, answers: Answers
 	};
 }
 
-/** Rules whose demand is a wish that may be given up without harm. */
+/** Demands that cost no board its place: something would do instead, or the wish may be given up. */
 function isNiceToHave(ruleId: string, { facts }: Build): boolean {
-	const wish = facts.wishes[ruleId];
-	return wish === "would-like";
+	return facts.wishes[ruleId] === "would-like" || ruleById(ruleId)?.severity !== "stops";
 }
 
 function needsOf(build: Build): readonly SheetNeed[] {
@@ -73,8 +73,8 @@ function needTexts(rule: Rule, build: Build): string | null {
 	if (texts.length === 1) return texts[0] || null;
 	const differing = texts.filter((text) => text !== "");
 	return differing.length > 3
-		? "Depends on answers that are still open; settle them first."
-		: `Depends on an open answer: ${differing.join(" Or: ")}`;
+		? "This depends on answers that are still open; find those out first."
+		: `Find out first: ${differing.join(" Or: ")}`;
 }
 
 function boardOf(entry: ShortlistEntry, judgement: Judgement, { asOf }: QuestionContext): SheetBoard {
@@ -85,11 +85,12 @@ function boardOf(entry: ShortlistEntry, judgement: Judgement, { asOf }: Question
 		name: judged?.board.name ?? entry.boardId,
 		invented: judged?.board.invented === true,
 		role: entry.role,
-		roleWords: roleWords(entry.role),
+		roleWords: roleWords(entry),
 		verdictWords: verdictWords(entry),
 		score: { low: Math.round(low), mid: Math.round(mid), high: Math.round(high) },
 		scoreWords: scoreWords(entry),
 		priceWords: priceWords(judged?.subject.board, asOf),
+		facts: judged ? shortFacts(judged.subject.board ?? judged.board) : "",
 		for: entry.for.map(reasonWords),
 		against: entry.against.map(reasonWords),
 		unknown: entry.unknown.map(reasonWords),
@@ -118,13 +119,11 @@ function inShort(
 		];
 	const left = counts.all - counts.doesNotFit;
 	const best = shortlist[0];
-	if (!best) return [`None of the ${counts.all} boards fits. Below stands what to give up.`];
-	const open =
-		counts.cannotTell > 0
-			? `, ${counts.cannotTell} ${counts.cannotTell === 1 ? "depends" : "depend"} on something not known yet`
-			: "";
+	if (!best) return [`None of the ${counts.all} boards fits. Below stands what to change.`];
+	const leftWords = `${left} of ${counts.all} boards ${left === 1 ? "is" : "are"} left`;
+	const open = counts.cannotTell > 0 ? `; for ${counts.cannotTell} of them something is not known yet` : "";
 	return [
-		`${left} of ${counts.all} boards ${left === 1 ? "is" : "are"} left: ${counts.fits} ${counts.fits === 1 ? "fits" : "fit"}${open}.`,
+		`${leftWords}${counts.fits === 0 ? ", but whether any of them fits is not known yet" : open}.`,
 		`${best.roleWords}: ${best.name}, ${best.priceWords}, ${best.scoreWords}.`,
 		entries[0]?.verdict === "fits"
 			? "Check the points below before you pay."
@@ -153,9 +152,7 @@ function beforeYouPay(
 		"Ask until when the board can go back, and whether that is after the day you will build.",
 		"See what is in the box: the shield for the back, screws for M.2 drives, drive cables, aerials.",
 		...[...byAdvice].map(([advice, names]) => `${[...new Set(names)].join(", ")}: ${advice}`),
-		...(market.parts.board.length > 0
-			? [`Prices were seen up to the day they are dated; today's may differ (this sheet is of ${asOf}).`]
-			: []),
+		...(market.parts.board.length > 0 ? [`Look at today's prices: those here were noted before ${asOf}.`] : []),
 	];
 }
 
@@ -178,7 +175,7 @@ function openOf(
 	context: QuestionContext,
 ): readonly SheetOpen[] {
 	const questions = allQuestions
-		.filter(({ id }) => answerOf(id, answers, context).value.startsWith("Not sure"))
+		.filter((question) => saidOf(question, answers, context) === null)
 		.map(({ label, howToFindOut: how, notSure }): SheetOpen => ({ what: label, how: `${how} Until then: ${notSure}` }));
 	const facts = advice.shortlist.flatMap(({ boardId, unknown }) => {
 		const judged = judgedOf(boardId, judgement);
@@ -201,16 +198,16 @@ function missingOf(reason: Reason): readonly string[] {
 function answerOf(questionId: string, answers: Answers, context: QuestionContext): SheetAnswer {
 	const question = allQuestions.find(({ id }) => id === questionId);
 	const answer = answers[questionId];
-	const value =
-		question &&
-		answer?.status === "answered" &&
-		answer.value !== undefined &&
-		question.expected(answer.value, context) === null
-			? question.says(answer.value, context)
-			: answer
-				? "Not sure"
-				: "Not sure (not asked yet)";
+	const said = question ? saidOf(question, answers, context) : null;
+	const value = said ?? (answer ? "Not sure" : "Not sure (not asked yet)");
 	return { questionId, label: question?.label ?? questionId, value, by: answer?.by ?? "" };
+}
+
+/** The answer in words; null where it is not sure, not given, or no longer one the question can have. */
+function saidOf({ id, expected, says }: Question, answers: Answers, context: QuestionContext): string | null {
+	const answer = answers[id];
+	const value = answer?.status === "answered" ? answer.value : undefined;
+	return value !== undefined && expected(value, context) === null ? says(value, context) : null;
 }
 
 /** The sources of every rule that had something to say, and of the facts that were assumed. */

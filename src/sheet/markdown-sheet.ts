@@ -33,5 +33,6 @@ export function escaped(text: string): string {
 	return text
 		.replace(/\s*\n\s*/g, " ")
 		.replace(/[\\`*_{}[\]<>#|~&]/g, "\\$&")
-		.replace(/^(\s*)([-+=]|\d+[.)])/, "$1\\$2");
+		.replace(/^(\s*)([-+=])/, "$1\\$2")
+		.replace(/^(\s*\d+)([.)])/, "$1\\$2");
 }

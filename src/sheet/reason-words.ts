@@ -8,7 +8,7 @@ import { howToFindOut } from "./how-to-find-out.ts";
 
 /** A reason as a sentence. */
 export function reasonWords(reason: Reason): string {
-	if (reason.kind === "finding") return findingReasonWords(reason.finding);
+	if (reason.kind === "finding") return findingReasonWords(reason.finding, reason.certain);
 	if (reason.kind === "depends") return dependingWords(reason.depending);
 	const { value, measure } = reason.part;
 	const words = sentence(criterionWords(reason.part));
@@ -16,22 +16,24 @@ export function reasonWords(reason: Reason): string {
 	return wide ? `${words.slice(0, -1)}; not all facts for this are known.` : words;
 }
 
-/** "Board size: fits with ATX and smaller; not with Mini-ITX only." */
+/** "Board size: yes with a case for ATX and smaller; no with a case for Mini-ITX only." */
 export function dependingWords({ ruleId, fitsWith, notWith }: Depending): string {
-	return `${ruleById(ruleId)?.label ?? ruleId}: fits with ${fitsWith.join(" or ")}; not with ${notWith.join(" or ")}.`;
+	return `${ruleById(ruleId)?.label ?? ruleId}: yes with ${fitsWith.join(" or ")}; no with ${notWith.join(" or ")}.`;
 }
 
 /** A board that is left can fail a rule only if an open answer turns out so. */
-function findingReasonWords(finding: Finding): string {
+function findingReasonWords(finding: Finding, certain: boolean): string {
 	const missing = missingWords(finding);
 	if (missing !== null) return `${ruleById(finding.ruleId)?.label ?? finding.ruleId}: ${missing}`;
-	return finding.verdict === "does-not-fit" ? `It may be that: ${findingWords(finding)}` : findingWords(finding);
+	return certain && finding.verdict !== "does-not-fit"
+		? findingWords(finding)
+		: `It may be that: ${findingWords(finding)}`;
 }
 
 /** "not known: ...", with the missing facts named; null where the finding says it in its own words. */
 export function missingWords({ messageId, missing }: Pick<Finding, "messageId" | "missing">): string | null {
 	if (messageId !== "missing") return null;
-	const facts = missing.map((path) => howToFindOut(path)?.what.toLowerCase() ?? `your ${partWords[path] ?? path}`);
+	const facts = missing.map((path) => lowerFirst(howToFindOut(path)?.what) ?? `your ${partWords[path] ?? path}`);
 	return `not known: ${facts.join(", ")}.`;
 }
 
@@ -44,11 +46,12 @@ const roles: Readonly<Record<Role, string>> = {
 	"best-match": "Best match to your answers",
 	"lowest-price": "Lowest price that fits",
 	"also-good": "Also good",
-	"check-first": "Perhaps better: check this first",
+	"check-first": "May fit: find out first",
 };
 
-export function roleWords(role: Role): string {
-	return roles[role];
+/** The role in words; a board of which it is not known whether it fits is never said to. */
+export function roleWords({ role, verdict }: Pick<ShortlistEntry, "role" | "verdict">): string {
+	return role === "lowest-price" && verdict !== "fits" ? "Lowest price still possible" : roles[role];
 }
 
 /** Whole points; a range only where something unknown makes one, and how often it fits where that is open. */
@@ -65,6 +68,11 @@ export function scoreWords({ score: { low, mid, high }, ways }: Pick<ShortlistEn
 /** The verdict of a board that is left, with what it hangs on. */
 export function verdictWords({ verdict, dependsOn }: Pick<ShortlistEntry, "verdict" | "dependsOn">): string {
 	if (verdict === "fits") return "Fits";
-	const labels = dependsOn.map((id) => questionById(id)?.label.toLowerCase() ?? id);
+	const labels = dependsOn.map((id) => lowerFirst(questionById(id)?.label) ?? id);
 	return labels.length > 0 ? `Can't tell: depends on your ${labels.join(" and your ")}` : "Can't tell yet";
+}
+
+/** A title inside a sentence: its first letter small, unless it begins an abbreviation such as USB. */
+function lowerFirst(title: string | undefined): string | undefined {
+	return title?.replace(/^[A-Z](?![A-Z0-9])/, (letter) => letter.toLowerCase());
 }

@@ -23,7 +23,7 @@ export function sheetDocument(sheet: Sheet): readonly DocumentBlock[] {
 	const when = (blocks: readonly DocumentBlock[], head: DocumentBlock) => (blocks.length > 0 ? [head, ...blocks] : []);
 	return [
 		paragraph(
-			`Made with boardwalk on ${sheet.asOf}, from: ${sheet.market}.${sheet.hasInventedParts ? " The boards of the demonstration market are invented; none can be bought." : ""}`,
+			`Made with boardwalk on ${sheet.asOf}, from: ${sheet.market}.${sheet.hasInventedParts ? " Boards marked as invented cannot be bought." : ""}`,
 		),
 		...when(
 			sheet.inShort.map((text) => paragraph(text)),
@@ -59,7 +59,7 @@ export function sheetDocument(sheet: Sheet): readonly DocumentBlock[] {
 			section("With care"),
 		),
 		...when(
-			sheet.answers.map(({ label, value, by }) => item(by ? `${value} (${by})` : value, label)),
+			sheet.answers.map(({ label, value, by }) => item(by && by !== "builder" ? `${value} (${by})` : value, label)),
 			section("Your answers"),
 		),
 		...when(
@@ -74,6 +74,7 @@ function boardBlocks(board: SheetBoard): readonly DocumentBlock[] {
 	return [
 		{ kind: "subsection", text: `${board.roleWords}: ${board.name}${board.invented ? " (invented)" : ""}` },
 		item(board.verdictWords, "Fit"),
+		...(board.facts ? [item(board.facts, "Which one")] : []),
 		item(board.priceWords, "Price"),
 		item(board.scoreWords, "Score"),
 		...lines("For it", board.for),

@@ -19,6 +19,8 @@ export interface SheetBoard {
 	readonly score: { readonly low: number; readonly mid: number; readonly high: number };
 	readonly scoreWords: string;
 	readonly priceWords: string;
+	/** By which one knows it in the shop: maker, size, socket, memory. */
+	readonly facts: string;
 	readonly for: readonly string[];
 	readonly against: readonly string[];
 	readonly unknown: readonly string[];

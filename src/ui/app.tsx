@@ -18,15 +18,15 @@ export interface AppProps {
 export function App({ screenId, isMenu, arranged, signs }: AppProps) {
 	const { setCursorPosition } = useCursor();
 	setCursorPosition(arranged.cursor);
-	const { place, title, message, text, choices, field, side, footer, mainColumns, sideColumns, filler } = arranged;
-	const hasGap = text.lines.length > 0 && choices.lines.length > 0;
+	const { place, title, message, text, between, choices, field, side, footer } = arranged;
+	const { mainColumns, sideColumns, air, filler } = arranged;
 	return (
 		<Box flexDirection="column">
 			<Box flexDirection="row" columnGap={2}>
 				<Box flexDirection="column" width={mainColumns} flexShrink={0}>
-					<Header place={place} title={title} message={message} />
+					<Header place={place} title={title} message={message} air={air} />
 					<TextWindow text={text} />
-					{hasGap ? <Text> </Text> : null}
+					{between === null ? null : <Text dimColor>{between === "" ? " " : between}</Text>}
 					{field ? (
 						<Text>
 							{field.prompt}
@@ -47,7 +47,7 @@ export function App({ screenId, isMenu, arranged, signs }: AppProps) {
 					</Box>
 				) : null}
 			</Box>
-			<Box height={filler + 1} flexShrink={0} />
+			<Box height={filler + air} flexShrink={0} />
 			{lines(footer).map(({ key, line }) => (
 				<Text key={key} dimColor>
 					{line}

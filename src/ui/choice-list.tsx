@@ -8,7 +8,7 @@ export function ChoiceList({ choices, signs }: { readonly choices: Window<DrawnC
 		<Box flexDirection="column" flexShrink={0}>
 			{choices.lines.flatMap(({ lines, labelLines, marked }, entry) =>
 				lines.map((line, index) => {
-					const mark = index === 0 && marked ? `${signs.mark} ` : index === 0 && hasMore(choices, entry) ? "~ " : "  ";
+					const mark = index === 0 && marked ? `${signs.mark} ` : "  ";
 					const words = mark + line;
 					const key = `${entry}.${index}`;
 					if (index >= labelLines)
@@ -28,9 +28,4 @@ export function ChoiceList({ choices, signs }: { readonly choices: Window<DrawnC
 			)}
 		</Box>
 	);
-}
-
-/** The first and last line shown carry a wave where the list goes on beyond them. */
-function hasMore({ lines, above, below }: Window<DrawnChoice>, entry: number): boolean {
-	return (entry === 0 && above) || (entry === lines.length - 1 && below);
 }

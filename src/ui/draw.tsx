@@ -12,7 +12,7 @@ export interface DrawOptions {
 }
 
 /** Something that draws screens on a terminal until it is stopped. */
-export interface Drawing {
+interface Drawing {
 	/** Draws; tells how far page keys scroll on what is now on screen. */
 	readonly show: (screen: Screen, face: Face, ascii: boolean) => PageSize;
 	/** Forgets what is on screen, so that the next show draws all of it. */

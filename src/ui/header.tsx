@@ -2,7 +2,7 @@ import { Box, Text } from "ink";
 import type { Arrangement } from "../screens/arrange.ts";
 
 /** Where one is, the question, and a word about what was just done or typed. */
-export function Header({ place, title, message }: Pick<Arrangement, "place" | "title" | "message">) {
+export function Header({ place, title, message, air }: Pick<Arrangement, "place" | "title" | "message" | "air">) {
 	return (
 		<Box flexDirection="column" flexShrink={0}>
 			<Text dimColor>{place}</Text>
@@ -16,7 +16,7 @@ export function Header({ place, title, message }: Pick<Arrangement, "place" | "t
 					{line}
 				</Text>
 			))}
-			<Text> </Text>
+			{air > 0 ? <Text> </Text> : null}
 		</Box>
 	);
 }

@@ -2,7 +2,7 @@ import type { OwnPart } from "../parts/answers-file.ts";
 import type { Market } from "../parts/market.ts";
 import { type PartKind, partKindNames } from "../parts/part-kinds.ts";
 
-/** The market with the person's own parts in front; an own part takes the place of a market part of the same id. */
+/** The market with the person's own parts at the end of each list; an own part takes the place of a market part of the same id. */
 export function marketOf(market: Market, ownParts: readonly OwnPart[]): Market {
 	if (ownParts.length === 0) return market;
 	const parts = Object.fromEntries(
@@ -10,7 +10,7 @@ export function marketOf(market: Market, ownParts: readonly OwnPart[]): Market {
 			const own = ownParts.filter((part) => part.kind === kind).map(({ part }) => part);
 			const ownIds = new Set(own.map(({ id }) => id));
 			const others = (market.parts[kind] as readonly { id: string }[]).filter(({ id }) => !ownIds.has(id));
-			return [kind, [...own, ...others]];
+			return [kind, [...others, ...own]];
 		}),
 	) as unknown as Market["parts"];
 	return { ...market, parts };

@@ -73,7 +73,8 @@ function lastQuestionPlace(questions: readonly Question[], tier: Tier): Place {
 	return last ? { at: "question", id: last.id } : { at: "start" };
 }
 
-function partsDisagree(context: WalkContext, state: WalkState): boolean {
+/** Whether the parts disagree with each other, whatever the board. */
+export function partsDisagree(context: WalkContext, state: WalkState): boolean {
 	const market = marketOf(context.market, state.ownParts);
 	const none = { ...market, parts: { ...market.parts, board: [] } };
 	return judge(none, foldAnswers(state.answers, { ...context, market })).buildFindings.length > 0;

@@ -4,11 +4,11 @@ import { partKinds } from "../parts/part-kinds.ts";
 import { currencyOf } from "../questions/about/budget.ts";
 import { questionById } from "../questions/all-questions.ts";
 import { answerFor, type DescribeContext, putFact, typedFacts } from "../questions/describe/described-parts.ts";
-import { finishDraft, type TypedFact } from "../questions/describe/typed-fact.ts";
+import { finishDraft, type PartDraft, type TypedFact } from "../questions/describe/typed-fact.ts";
 import { foldAnswers } from "../questions/fold-answers.ts";
 import { readTyped } from "../questions/read-typed.ts";
 import { marketOf, takenIds } from "./market-of.ts";
-import { placeAfter, placeBefore, placeToStart } from "./places.ts";
+import { partsDisagree, placeAfter, placeBefore, placeToStart } from "./places.ts";
 import type { WalkEffect, WalkEvent } from "./walk-event.ts";
 import type { Place, WalkContext, WalkState } from "./walk-state.ts";
 
@@ -49,7 +49,7 @@ export function update(context: WalkContext, before: WalkState, event: WalkEvent
 			return [{ ...state, notice: event.words }, []];
 		case "board":
 			return findPart(marketOf(context.market, state.ownParts), "board", event.boardId)
-				? [visit(state, { at: "board", boardId: event.boardId }), []]
+				? [visit(state, { at: "board", boardId: event.boardId, ...(event.facts ? { facts: true } : {}) }), []]
 				: [state, []];
 		case "change":
 			return questionById(event.questionId)
@@ -58,13 +58,18 @@ export function update(context: WalkContext, before: WalkState, event: WalkEvent
 		case "describe-board":
 			return [{ ...visit(state, { at: "describe", kind: "board", questionId: null, index: 0 }), draft: {} }, []];
 		case "write-sheet":
-			return [state, event.to.trim() === "" ? [] : [{ type: "write-sheet", to: event.to.trim() }]];
+			return [
+				state,
+				event.to.trim() === "" ? [] : [{ type: "write-sheet", to: event.to.trim(), orNext: event.orNext === true }],
+			];
 		case "written":
 			return [{ ...state, notice: `The sheet is written: ${event.path}` }, []];
 		case "not-written":
 			return [{ ...state, problem: event.problem }, []];
 		case "next":
 			return [next(context, state), []];
+		case "go-on":
+			return [{ ...state, place: placeToStart(context, state), returnTo: [] }, []];
 		case "back":
 			return [back(context, state), []];
 		default:
@@ -135,13 +140,25 @@ function atDescription(
 ): Step {
 	const fact = factsToDescribe(context, state)[place.index];
 	if (!fact) return [state, []];
-	if (event.type === "not-on-page") return described(context, state, place);
-	if (event.type === "fact")
+	if (event.type === "not-on-page")
+		return described(context, { ...state, draft: withoutFact(state.draft, fact.path) }, place);
+	if (event.type === "fact") {
+		const isChoice = fact.choices?.some(({ value }) => JSON.stringify(value) === JSON.stringify(event.value));
+		if (!isChoice) return [state, []];
 		return described(context, { ...state, draft: putFact(fact, state.draft, event.value) }, place);
+	}
 	if (event.type !== "text") return [state, []];
 	const reading = readFact(fact, event.text);
 	if ("problem" in reading) return [{ ...state, problem: reading.problem }, []];
 	return described(context, { ...state, draft: putFact(fact, state.draft, reading.value) }, place);
+}
+
+/** The draft with nothing at a dotted path, and no empty group left over. */
+function withoutFact(draft: PartDraft, path: string): PartDraft {
+	const [key = "", ...rest] = path.split(".");
+	const { [key]: value, ...others } = draft;
+	const inner = rest.length > 0 && value !== undefined ? withoutFact(value as PartDraft, rest.join(".")) : {};
+	return Object.keys(inner).length > 0 ? { ...others, [key]: inner } : others;
 }
 
 function readFact(fact: TypedFact, text: string) {
@@ -170,7 +187,7 @@ function described(context: WalkContext, state: WalkState, place: Extract<Place,
 
 function next(context: WalkContext, state: WalkState): WalkState {
 	const [returnTo, ...rest] = state.returnTo;
-	if (returnTo) return { ...state, place: returnTo, returnTo: rest };
+	if (returnTo) return { ...state, place: stillThere(context, state, returnTo), returnTo: rest };
 	if (state.place.at === "start") return go(state, placeToStart(context, state));
 	return go(state, placeAfter(context, state, state.place));
 }
@@ -182,8 +199,13 @@ function back(context: WalkContext, state: WalkState): WalkState {
 		if (place.questionId !== null) return { ...state, place: { at: "question", id: place.questionId }, draft: {} };
 	}
 	const [returnTo, ...rest] = state.returnTo;
-	if (returnTo) return { ...state, place: returnTo, returnTo: rest };
+	if (returnTo) return { ...state, place: stillThere(context, state, returnTo), returnTo: rest };
 	return go(state, placeBefore(context, state, place));
+}
+
+/** Parts that disagreed may agree by now; there is then nothing to come back to. */
+function stillThere(context: WalkContext, state: WalkState, place: Place): Place {
+	return place.at === "parts-disagree" && !partsDisagree(context, state) ? placeAfter(context, state, place) : place;
 }
 
 function go(state: WalkState, place: Place): WalkState {

@@ -6,6 +6,8 @@ export type WalkEvent =
 	/** Go on: from the start, a tier's end, an answered question that is kept. */
 	| { readonly type: "next" }
 	| { readonly type: "back" }
+	/** On to the first question nobody has dealt with. */
+	| { readonly type: "go-on" }
 	| { readonly type: "answer"; readonly value: AnswerValue }
 	| { readonly type: "not-sure" }
 	/** Something typed: read by the question, or by the fact being described. */
@@ -18,9 +20,10 @@ export type WalkEvent =
 	| { readonly type: "change"; readonly questionId: string }
 	| { readonly type: "fell-out" }
 	| { readonly type: "shortlist" }
-	| { readonly type: "board"; readonly boardId: string }
+	| { readonly type: "board"; readonly boardId: string; readonly facts?: boolean }
 	| { readonly type: "sheet" }
-	| { readonly type: "write-sheet"; readonly to: string }
+	/** `orNext`: where the file is there already, the next free name: sheet-2.md. */
+	| { readonly type: "write-sheet"; readonly to: string; readonly orNext?: boolean }
 	| { readonly type: "written"; readonly path: string }
 	| { readonly type: "not-written"; readonly problem: string }
 	/** Everything that can be reached from anywhere. */
@@ -36,7 +39,7 @@ export type WalkEvent =
 /** What the outside must do after an event. */
 export type WalkEffect =
 	| { readonly type: "save" }
-	| { readonly type: "write-sheet"; readonly to: string }
+	| { readonly type: "write-sheet"; readonly to: string; readonly orNext: boolean }
 	/** Another walk is to be taken up in place of this one. */
 	| { readonly type: "open"; readonly file: string }
 	| { readonly type: "keep-settings"; readonly settings: WalkSettings }

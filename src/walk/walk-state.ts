@@ -23,7 +23,8 @@ export type Place =
 	| { readonly at: "review" }
 	| { readonly at: "fell-out" }
 	| { readonly at: "shortlist" }
-	| { readonly at: "board"; readonly boardId: string }
+	/** `facts`: all facts of the board instead of what was checked. */
+	| { readonly at: "board"; readonly boardId: string; readonly facts?: boolean }
 	| { readonly at: "sheet" }
 	| { readonly at: "menu" }
 	| { readonly at: "saved-walks" }

@@ -82,8 +82,8 @@ test.each([
 });
 
 test("sixteen digits, leading zeros kept", () => {
-	const prints = Array.from({ length: 2000 }, (_, number) => fingerprintOf(number));
+	const prints = Array.from({ length: 2000 }, (_, number) => fingerprintOf(`board ${number * 7919}`));
 	expect(prints.filter((print) => !/^[0-9a-f]{16}$/.test(print))).toEqual([]);
-	expect(prints.some((print) => print.startsWith("00"))).toBe(true);
+	expect(prints.some((print) => print.startsWith("0"))).toBe(true);
 	expect(new Set(prints).size).toBe(2000);
 });

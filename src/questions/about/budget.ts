@@ -14,7 +14,7 @@ export const budget: Question = {
 	label: "Most the board may cost",
 	why: "Boards above your limit are taken out, so that you do not fall for one you cannot pay.",
 	whereToFind:
-		"Take what you have in all, and take off what the other parts cost. Many builders give the board 10 to 15 parts of 100 (common practice, no source).",
+		"Take your whole budget, and take off what the other parts cost. Many builders give the board 10 to 15 percent of it (common practice, no source).",
 	changes: "A board that costs more than the sum is taken out. The price never counts in the score.",
 	notSure: "No board is taken out for its price.",
 	howToFindOut: "Add up what the other parts cost and see what is left.",

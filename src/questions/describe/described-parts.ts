@@ -113,8 +113,8 @@ const boardFacts = ({ currency, processorName }: DescribeContext): readonly Type
 	},
 	pick("form", "Which board size does it name?", boardForms),
 	pick("memory.type", "Which memory does it take?", memoryTypes),
-	whole("memory.slots", "How many memory slots has it?", 1, 16),
-	plugs("power.processorPlugs", "Which processor power plugs has it?", [
+	whole("memory.slots", "How many memory slots does it have?", 1, 16),
+	plugs("power.processorPlugs", "Which processor power plugs does it have?", [
 		["4-pin"],
 		["8-pin"],
 		["8-pin", "4-pin"],
@@ -170,12 +170,12 @@ const lists: { readonly [K in DescribedKind]: (context: DescribeContext) => read
 	memory: () => [
 		pick("type", "Which type is it?", memoryTypes),
 		whole("modules", "How many modules?", 1, 16),
-		whole("gbPerModule", "How many GB has one module?", 1, 512, "GB"),
+		whole("gbPerModule", "How many GB does one module have?", 1, 512, "GB"),
 		words("name", "What is it called?", "the whole name, as the label prints it"),
 	],
 	supply: () => [
 		words("name", "What is the supply called?", "the whole name, as the label prints it"),
-		plugs("processorPlugs", "Which plugs marked CPU has it?", [
+		plugs("processorPlugs", "Which plugs marked CPU does it have?", [
 			["4-pin"],
 			["8-pin"],
 			["8-pin", "4-pin"],

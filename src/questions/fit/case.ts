@@ -26,7 +26,7 @@ export const pcCase = partQuestion({
 	},
 	possibilities: () =>
 		kindsOfCase.map(({ label, boardForms }) => ({
-			label,
+			label: `a case for ${label}`,
 			sets: (facts) =>
 				withHave(facts, "case", {
 					state: "have",

@@ -14,11 +14,11 @@ export const graphicsCard = partQuestion({
 	notSure: "Both ways are kept in mind: with a card and without.",
 	howToFindOut: "Think of what you will play or work on; its page says whether it wants a graphics card.",
 	specials: {
-		none: { label: "No card", explanation: "The processor makes the picture" },
+		none: { label: "No card", explanation: "The processor makes the picture, if it can" },
 		open: { label: "Yes, but not chosen yet", explanation: "The card gives the picture, whichever it will be" },
 	},
 	possibilities: () => [
-		{ label: "with a card", sets: (facts) => withHave(facts, "graphicsCard", { state: "open" }) },
-		{ label: "without a card", sets: (facts) => withHave(facts, "graphicsCard", { state: "none" }) },
+		{ label: "a graphics card", sets: (facts) => withHave(facts, "graphicsCard", { state: "open" }) },
+		{ label: "no graphics card", sets: (facts) => withHave(facts, "graphicsCard", { state: "none" }) },
 	],
 });

@@ -26,7 +26,8 @@ export const memory = partQuestion({
 				withHave(facts, "memory", {
 					state: "have",
 					ownership: "planned",
-					part: { id: "some-memory", name: `${type} memory`, type, modules: 2 },
+					// One module is the least there can be: what does not take that takes no memory at all.
+					part: { id: "some-memory", name: `${type} memory`, type, modules: 1 },
 				}),
 		})),
 });

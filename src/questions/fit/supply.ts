@@ -25,7 +25,7 @@ export const supply = partQuestion({
 	},
 	possibilities: () =>
 		kindsOfSupply.map(({ label, processorPlugs }) => ({
-			label,
+			label: `a supply with ${label}`,
 			sets: (facts) =>
 				withHave(facts, "supply", {
 					state: "have",

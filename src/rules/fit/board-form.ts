@@ -48,6 +48,8 @@ export const boardForm = defineRule({
 		bySize: ({ form, depthMm, maxDepthMm }: { form: string; depthMm: number; maxDepthMm: number }) =>
 			`The case does not list ${form}, but has room for ${maxDepthMm} mm and the board is ${depthMm} mm deep.`,
 		depthUnknown: ({ form }: { form: string }) => `${form} is no fixed size, and the board's depth in mm is not known.`,
+		caseDepthUnknown: ({ form }: { form: string }) =>
+			`The case lists ${form}, which is no fixed size, and its room in mm is not known.`,
 		noCutOuts: () => "The board has its plugs on the back; the case has no cut-outs for them.",
 		cutOutsUnknown: () => "The board has its plugs on the back; whether the case has cut-outs for them is not known.",
 		need: ({ forms }: { forms: readonly string[] }) =>
@@ -57,6 +59,7 @@ export const boardForm = defineRule({
 		smallerHoles: () =>
 			"Look into the case for standoffs at these holes; take out any that would touch the bare board.",
 		depthUnknown: () => "Ask the seller for the board's depth in mm and hold it against the case maker's page.",
+		caseDepthUnknown: () => "Look on the case maker's page for the deepest board in mm.",
 		cutOutsUnknown: () => "Look for the board's name or pattern on the case maker's page.",
 	},
 	check(facts): Outcome {
@@ -88,6 +91,8 @@ function byList(form: BoardForm, forms: readonly BoardForm[], { depthMm, maxDept
 	if (forms.includes(form)) {
 		if (form === "E-ATX" && depthMm === undefined && maxDepthMm !== undefined)
 			return cannotTell(["board.depthMm"], "depthUnknown", { form });
+		if (form === "E-ATX" && maxDepthMm === undefined && (depthMm ?? boardForms[form].depthMm) > boardForms.ATX.depthMm)
+			return cannotTell(["case.boardMaxDepthMm"], "caseDepthUnknown", { form });
 		return pass("listed", { form });
 	}
 	const hosts = forms.filter((listed) => isWithin(form, listed));

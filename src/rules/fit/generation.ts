@@ -2,12 +2,15 @@ import type { Board } from "../../parts/board.ts";
 import { canonicalName } from "../../parts/canonical-name.ts";
 import { defineRule } from "../define-rule.ts";
 import { compareFirmware } from "../firmware-version.ts";
-import { cannotTell, fail, type Outcome, pass, planAround } from "../outcome.ts";
+import { cannotTell, fail, goodToKnow, type Outcome, pass, planAround } from "../outcome.ts";
 
-interface FirmwareFacts {
-	readonly fromVersion: string;
+/** What is known of the firmware on this board and of what this processor wants of it. */
+interface BoardFirmware {
 	readonly oldestInShops: string | undefined;
+	readonly releases: readonly string[];
 	readonly flashWithoutProcessor: boolean | undefined;
+	readonly safeFrom: string | undefined;
+	readonly droppedFrom: string | undefined;
 	readonly processor: string;
 }
 
@@ -31,7 +34,9 @@ export const generation = defineRule({
 		"board.supportList.rows",
 		"board.firmware.oldestInShops",
 		"board.recovery.flashWithoutProcessor",
+		"board.firmware.releases",
 		"platform.generations",
+		"platform.dropsOlderFrom",
 	],
 	messages: {
 		listed: ({ processor }: { processor: string }) => `The board's support list names the ${processor}.`,
@@ -47,54 +52,91 @@ export const generation = defineRule({
 			`It needs firmware ${from}, which the box may not hold yet; the board can update without a processor.`,
 		needsUpdate: ({ from, processor }: { from: string; processor: string }) =>
 			`It needs firmware ${from} before it starts with the ${processor}, and nobody knows what the box holds.`,
+		safeLater: ({ safe, oldest }: { safe: string; oldest: string }) =>
+			`It starts, but firmware ${safe} protects this processor, and a box may still hold ${oldest}.`,
+		dropped: ({ version }: { version: string }) =>
+			`Firmware ${version} and newer no longer runs this processor, and it is out already.`,
+		mayDrop: ({ version }: { version: string }) =>
+			`On this chipset firmware ${version} and newer no longer runs this processor.`,
+		nearlyListed: ({ processor, listed }: { processor: string; listed: string }) =>
+			`The support list names "${listed}", which may or may not be your ${processor}.`,
 		noList: ({ processor }: { processor: string }) =>
 			`No support list was read for this board, and no table here says whether it runs the ${processor}.`,
 		need: ({ processor }: { processor: string }) =>
 			`The board maker's support list names the ${processor}; note from which firmware.`,
 	},
 	advice: {
+		safeLater: ({ safe }: { safe: string }) =>
+			`Update to ${safe} after a plain first start, before you switch on the memory profile or let it work hard.`,
+		dropped: ({ version }: { version: string }) =>
+			`Ask for a box with firmware older than ${version}, and never update to it or beyond.`,
+		mayDrop: ({ version }: { version: string }) => `Do not update to ${version} or beyond.`,
+		nearlyListed: () => "Look at the list again, letter by letter, or ask the maker.",
 		updatesAlone: () =>
 			"Update before the first start, with the power on throughout: a stopped update can leave the board dead. Take the file for this very board and revision.",
-		needsUpdate: () =>
-			"Ask the shop for a box with this firmware, or let the shop update it; else borrow an older processor that the board runs.",
+		needsUpdate: ({ from }: { from: string }) =>
+			`Ask the shop for a box with firmware ${from} or newer, or let the shop update it; else borrow an older processor that the board runs.`,
 		noList: () => "Open the board maker's support page, processor list, and look for your processor's name.",
 	},
 	check(facts): Outcome {
 		const name = facts["processor.name"];
-		const firmware = {
+		const generationName = facts["processor.generation"];
+		const sameGeneration = ({ generation }: { generation: string }) =>
+			generationName !== undefined && canonicalName(generation) === canonicalName(generationName);
+		const row = facts["platform.generations"]?.find(sameGeneration);
+		const firmware: BoardFirmware = {
 			oldestInShops: facts["board.firmware.oldestInShops"],
+			releases: facts["board.firmware.releases"]?.map(({ version }) => version) ?? [],
 			flashWithoutProcessor: facts["board.recovery.flashWithoutProcessor"],
+			safeFrom: row?.safeFrom,
+			droppedFrom: facts["platform.dropsOlderFrom"]?.find(sameGeneration)?.version,
 			processor: name,
 		};
 		const rows = facts["board.supportList.rows"];
 		if (rows) return byList(rows, firmware);
 		const chipset = facts["board.chipset"];
-		const wanted = facts["processor.generation"];
-		const row =
-			wanted === undefined
-				? undefined
-				: facts["platform.generations"]?.find(({ generation }) => canonicalName(generation) === canonicalName(wanted));
-		if (!row || !chipset || !wanted) return cannotTell(["board.supportList"], "noList", { processor: name });
-		if (row.served === "no") return fail("notServed", { chipset, generation: row.generation });
-		if (row.served === "yes" || !row.startsFrom) return pass("served", { chipset, generation: row.generation });
-		return byFirmware({ ...firmware, fromVersion: row.startsFrom });
+		if (!row || !chipset) return cannotTell(["board.supportList"], "noList", { processor: name });
+		const served = { chipset, generation: row.generation };
+		if (row.served === "no") return fail("notServed", served);
+		return row.served === "from firmware" && row.startsFrom
+			? byFirmware(row.startsFrom, firmware)
+			: withCare(pass("served", served), firmware);
 	},
 	needs: ({ "processor.name": processor }) => (processor ? { messageId: "need", data: { processor } } : null),
 });
 
 type SupportRows = NonNullable<Board["supportList"]>["rows"];
 
-function byList(rows: SupportRows, firmware: Omit<FirmwareFacts, "fromVersion">): Outcome {
-	const row = rows.find(({ processor }) => canonicalName(processor) === canonicalName(firmware.processor));
-	if (!row) return fail("notListed", { processor: firmware.processor });
-	if (!row.fromVersion) return pass("listed", { processor: firmware.processor });
-	return byFirmware({ ...firmware, fromVersion: row.fromVersion });
+function byList(rows: SupportRows, firmware: BoardFirmware): Outcome {
+	const { processor } = firmware;
+	const wanted = canonicalName(processor);
+	const row = rows.find((listed) => canonicalName(listed.processor) === wanted);
+	if (row)
+		return row.fromVersion ? byFirmware(row.fromVersion, firmware) : withCare(pass("listed", { processor }), firmware);
+	const near = rows.find((listed) => {
+		const name = canonicalName(listed.processor);
+		return name.includes(wanted) || wanted.includes(name);
+	});
+	return near
+		? cannotTell(["board.supportList"], "nearlyListed", { processor, listed: near.processor })
+		: fail("notListed", { processor });
 }
 
-function byFirmware({ fromVersion, oldestInShops, flashWithoutProcessor, processor }: FirmwareFacts): Outcome {
+function byFirmware(fromVersion: string, firmware: BoardFirmware): Outcome {
+	const { oldestInShops, flashWithoutProcessor, processor } = firmware;
 	const order = oldestInShops === undefined ? null : compareFirmware(oldestInShops, fromVersion);
 	if (oldestInShops !== undefined && order !== null && order >= 0)
-		return pass("newEnough", { from: fromVersion, oldest: oldestInShops });
+		return withCare(pass("newEnough", { from: fromVersion, oldest: oldestInShops }), firmware);
 	if (flashWithoutProcessor) return planAround("updatesAlone", { from: fromVersion });
 	return planAround("needsUpdate", { from: fromVersion, processor });
+}
+
+/** A board that starts may still hold firmware that does not protect the processor, or be updated past it. */
+function withCare(otherwise: Outcome, { oldestInShops, releases, safeFrom, droppedFrom }: BoardFirmware): Outcome {
+	const isBefore = (version: string, limit: string) => (compareFirmware(version, limit) ?? 0) < 0;
+	if (droppedFrom !== undefined && releases.some((version) => !isBefore(version, droppedFrom)))
+		return planAround("dropped", { version: droppedFrom });
+	if (safeFrom !== undefined && oldestInShops !== undefined && isBefore(oldestInShops, safeFrom))
+		return planAround("safeLater", { safe: safeFrom, oldest: oldestInShops });
+	return droppedFrom === undefined ? otherwise : goodToKnow("mayDrop", { version: droppedFrom });
 }

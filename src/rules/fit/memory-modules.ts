@@ -17,6 +17,8 @@ export const memoryModules = defineRule({
 		"memory.modules",
 		"board.memory.maxGb",
 		"memory.gbPerModule",
+		"board.memory.maxGbPerModule",
+		"processor.memory.types",
 		"board.memory.form",
 		"memory.form",
 		"board.memory.registered",
@@ -33,6 +35,10 @@ export const memoryModules = defineRule({
 			`You have ${modules} modules; the board has ${slots} ${slots === 1 ? "slot" : "slots"}.`,
 		tooLarge: ({ gb, maxGb }: { gb: number; maxGb: number }) =>
 			`You have ${gb} GB; the board takes at most ${maxGb} GB.`,
+		moduleTooLarge: ({ gbPerModule, mostGb }: { gbPerModule: number; mostGb: number }) =>
+			`Your modules have ${gbPerModule} GB each; the board takes modules of at most ${mostGb} GB.`,
+		needOpen: ({ types }: { types: readonly string[] }) =>
+			`${types.join(" or ")}: what your processor works with. Buy your memory of the type the board takes.`,
 		need: ({ type, slots }: { type: string; slots: number }) =>
 			slots > 0 ? `${type}, with at least ${slots} memory ${slots === 1 ? "slot" : "slots"}.` : `${type}.`,
 	},
@@ -53,6 +59,9 @@ export const memoryModules = defineRule({
 		const [maxGb, gbPerModule] = [facts["board.memory.maxGb"], facts["memory.gbPerModule"]];
 		const gb = (modules ?? 1) * (gbPerModule ?? 0);
 		if (maxGb !== undefined && gb > maxGb) return fail("tooLarge", { gb, maxGb });
+		const mostGb = facts["board.memory.maxGbPerModule"];
+		if (mostGb !== undefined && gbPerModule !== undefined && gbPerModule > mostGb)
+			return fail("moduleTooLarge", { gbPerModule, mostGb });
 		if (slots === undefined || modules === undefined)
 			return cannotTell([
 				...(slots === undefined ? ["board.memory.slots"] : []),
@@ -60,6 +69,8 @@ export const memoryModules = defineRule({
 			]);
 		return pass("goesIn", { type: board });
 	},
-	needs: ({ "memory.type": type, "memory.modules": modules }) =>
-		type ? { messageId: "need", data: { type, slots: modules ?? 0 } } : null,
+	needs: ({ "memory.type": type, "memory.modules": modules, "processor.memory.types": types }) => {
+		if (type) return { messageId: "need", data: { type, slots: modules ?? 0 } };
+		return types ? { messageId: "needOpen", data: { types } } : null;
+	},
 });

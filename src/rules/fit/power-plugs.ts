@@ -1,3 +1,4 @@
+import type { ProcessorPlug } from "../../parts/vocabulary.ts";
 import { fourPinProcessorPlugBudgetW, oneProcessorPlugBudgetW } from "../../reference/power-plugs.ts";
 import { defineRule } from "../define-rule.ts";
 import { cannotTell, fail, goodToKnow, type Outcome, pass, planAround } from "../outcome.ts";
@@ -19,7 +20,11 @@ export const powerPlugs = defineRule({
 	mayRead: ["board.power.mainPlug", "supply.mainPlug", "processor.peakW"],
 	messages: {
 		fed: ({ count }: { count: number }) =>
-			count === 1 ? "Its processor plug is fed." : `All ${count} processor plugs are fed.`,
+			count === 1
+				? "Its processor plug is fed."
+				: count === 2
+					? "Both processor plugs are fed."
+					: `All ${count} processor plugs are fed.`,
 		noPlug: () => "The board has no processor plug of its own; the main plug feeds it.",
 		otherMain: ({ board, supply }: { board: string; supply: string }) =>
 			`The board's main plug is ${board}; the supply's is ${supply}.`,
@@ -27,6 +32,8 @@ export const powerPlugs = defineRule({
 			`The board's processor plug (${plug}) stays unfed: the supply has no plug of this kind.`,
 		halfTooWeak: ({ peakW, budgetW }: { peakW: number; budgetW: number }) =>
 			`A 4-pin plug feeds half of the board's 8-pin: ${budgetW} W, and the processor takes up to ${peakW} W.`,
+		plugsWeak: ({ peakW, budgetW }: { peakW: number; budgetW: number }) =>
+			`The board's processor plugs carry ${budgetW} W, and the processor takes up to ${peakW} W.`,
 		halfFed: ({ budgetW }: { budgetW: number }) =>
 			`The supply's 4-pin plug feeds half of the board's 8-pin socket, ${budgetW} W.`,
 		secondUnfed: ({ budgetW }: { budgetW: number }) =>
@@ -35,11 +42,13 @@ export const powerPlugs = defineRule({
 			`The second processor plug stays empty; the first alone carries ${budgetW} W, and the processor takes up to ${peakW} W.`,
 		secondPeakUnknown: ({ budgetW }: { budgetW: number }) =>
 			`The second processor plug stays empty; the first alone carries ${budgetW} W. The processor's highest watts are not known.`,
-		need: ({ plugs }: { plugs: readonly string[] }) =>
-			`Its first processor plug must be one your supply has: ${plugs.join(", ")}.`,
+		needAny: () => "A 4-pin or an 8-pin processor plug: your supply's 8-pin feeds either, if it splits into 4+4.",
+		needFourPin: () =>
+			"A 4-pin processor plug: your supply has no 8-pin. For a board with an 8-pin plan another supply.",
 	},
 	advice: {
 		halfFed: () => "Better is a supply with an 8-pin (4+4) processor plug. Never use a graphics cable or an adapter.",
+		plugsWeak: () => "Take a board with more or larger processor plugs for this processor.",
 		secondNeeded: () =>
 			"A supply with two processor plugs is the clean way; no adapters, and only that supply's own cables.",
 		secondPeakUnknown: () => "Look for the processor's maximum power on its maker's page.",
@@ -63,11 +72,21 @@ export const powerPlugs = defineRule({
 			return peakW > budgetW ? fail("halfTooWeak", { peakW, budgetW }) : planAround("halfFed", { budgetW });
 		}
 		const eightPinSockets = sockets.filter((plug) => plug === "8-pin").length;
-		if (plugs.length >= sockets.length && eightPins >= eightPinSockets) return pass("fed", { count: sockets.length });
+		if (plugs.length >= sockets.length && eightPins >= eightPinSockets) return allFed(sockets, peakW);
 		const budgetW = first === "8-pin" ? oneProcessorPlugBudgetW : fourPinProcessorPlugBudgetW;
 		if (peakW === undefined) return goodToKnow("secondPeakUnknown", { budgetW });
 		return peakW > budgetW ? planAround("secondNeeded", { peakW, budgetW }) : goodToKnow("secondUnfed", { budgetW });
 	},
 	needs: ({ "supply.processorPlugs": plugs }) =>
-		plugs && plugs.length > 0 ? { messageId: "need", data: { plugs: [...new Set(plugs)] } } : null,
+		plugs && plugs.length > 0 ? { messageId: plugs.includes("8-pin") ? "needAny" : "needFourPin", data: {} } : null,
 });
+
+/** All plugs fed is not yet enough: they must carry the processor's highest watts. */
+function allFed(sockets: readonly ProcessorPlug[], peakW: number | undefined): Outcome {
+	const budgetW = sockets.reduce(
+		(sum, plug) => sum + (plug === "8-pin" ? oneProcessorPlugBudgetW : fourPinProcessorPlugBudgetW),
+		0,
+	);
+	if (peakW === undefined || peakW <= budgetW) return pass("fed", { count: sockets.length });
+	return planAround("plugsWeak", { peakW, budgetW });
+}

@@ -1,0 +1,23 @@
+import { factsOf } from "../parts/fact-list.ts";
+import { boardFactWords } from "./board-fact-words.ts";
+import { plainScreen } from "./plain-screen.ts";
+import { pairs, type Screen } from "./screen.ts";
+import type { WalkView } from "./walk-view.ts";
+
+/** Every fact that is known of a board. */
+export function boardFactsScreen(view: WalkView, boardId: string): Screen {
+	const judged = view.judgement().boards.find(({ board }) => board.id === boardId);
+	const name = judged ? judged.board.name : boardId;
+	return plainScreen(view, {
+		id: `board-facts:${boardId}`,
+		title: `All facts of ${name}`,
+		body: judged
+			? [pairs(boardFactWords(judged.subject.board ?? judged.board, judged.subject.assumed, factsOf("board")))]
+			: [],
+		choices: [
+			{ label: "Back to what was checked", event: { type: "back" } },
+			{ label: "Back to the shortlist", event: { type: "shortlist" } },
+		],
+		enter: { words: "back to what was checked", event: { type: "back" } },
+	});
+}

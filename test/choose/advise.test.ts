@@ -1,0 +1,303 @@
+import fc from "fast-check";
+import { describe, expect, test } from "vitest";
+import { type Advice, advise, criterionWords, type ShortlistEntry } from "../../src/choose/advise.ts";
+import { judge } from "../../src/choose/judge.ts";
+import type { Board } from "../../src/parts/board.ts";
+import { type ImportanceTier, importanceTiers } from "../../src/parts/build.ts";
+import { allQuestions } from "../../src/questions/all-questions.ts";
+import type { GivenBuild } from "../rules/rule-subject.ts";
+import { notSure } from "./demo.ts";
+import { buildOf, goodBoard, goodBuild, smallMarket } from "./small-market.ts";
+
+/** A board that scores by its aids alone: 0 is worth nothing, 1 60, 2 90, 3 100 points. */
+const withAids = (aids: 0 | 1 | 2 | 3, minor: number | null, facts: Partial<Board> = {}): Partial<Board> => {
+	const { price: _, ...unpriced } = goodBoard;
+	return {
+		...unpriced,
+		...(minor === null ? {} : { price: { minor, currency: "EUR" } }),
+		recovery: {
+			flashWithoutProcessor: aids >= 1,
+			faultDisplay: aids >= 2 ? "digits" : "none",
+			resetAtBack: aids >= 3,
+		},
+		...facts,
+	};
+};
+const aidsOnly = { "stage-load": "not-at-all", "spare-sockets": "not-at-all", rescue: "a-lot" } as const;
+const { priceCap: _, ...uncapped } = goodBuild;
+const build: GivenBuild = { ...uncapped, importance: aidsOnly };
+
+const adviceFor = (boards: readonly Partial<Board>[], given: Parameters<typeof buildOf> = [build]): Advice =>
+	advise(judge(smallMarket(boards), buildOf(...given)), {});
+const roles = ({ shortlist }: Advice) => shortlist.map(({ boardId, role }) => [boardId, role]);
+const order = ({ ranking }: Advice) => ranking.map(({ boardId }) => boardId);
+
+describe("roles", () => {
+	test("best match, lowest price, then the next best", () => {
+		const advice = adviceFor([withAids(1, 9000), withAids(3, 20_000), withAids(2, 15_000), withAids(0, 12_000)]);
+		expect(roles(advice)).toEqual([
+			["board-2", "best-match"],
+			["board-1", "lowest-price"],
+			["board-3", "also-good"],
+			["board-4", "also-good"],
+		]);
+	});
+
+	test("a best match that is the cheapest too stands there once", () => {
+		expect(roles(adviceFor([withAids(3, 9000), withAids(1, 20_000)]))).toEqual([
+			["board-1", "best-match"],
+			["board-2", "also-good"],
+		]);
+	});
+
+	test("one that would be better, if what is not known turns out well, is to be checked first", () => {
+		const { supportList: __, ...unlisted } = withAids(3, 9000) as Board;
+		const advice = adviceFor([unlisted, withAids(1, 12_000), withAids(2, 15_000)]);
+		expect(roles(advice)).toEqual([
+			["board-3", "best-match"],
+			["board-2", "lowest-price"],
+			["board-1", "check-first"],
+		]);
+		expect(advice.shortlist[2]).toMatchObject({ verdict: "cannot-tell", ways: { fit: 1, all: 1 } });
+	});
+
+	test("one that would be no better stands nowhere", () => {
+		const { supportList: __, ...unlisted } = withAids(1, 9000) as Board;
+		expect(roles(adviceFor([unlisted, withAids(2, 15_000)]))).toEqual([["board-2", "best-match"]]);
+	});
+
+	test("where none is known to fit, all that are left are compared", () => {
+		const unlisted = ([1, 3] as const).map((aids) => {
+			const { supportList: __, ...rest } = withAids(aids, 10_000 * aids) as Board;
+			return rest;
+		});
+		expect(roles(adviceFor(unlisted))).toEqual([
+			["board-2", "best-match"],
+			["board-1", "lowest-price"],
+		]);
+	});
+
+	test("at most five", () => {
+		const many = Array.from({ length: 9 }, (_, index) => withAids(2, 10_000 + index));
+		const advice = adviceFor(many);
+		expect(advice.shortlist).toHaveLength(5);
+		expect(advice.ranking).toHaveLength(9);
+		expect(advice.shortlist.map(({ boardId }) => boardId)).toEqual(order(advice).slice(0, 5));
+	});
+
+	test("nothing left", () => {
+		const advice = adviceFor([withAids(3, 9000, { socket: "Harbour 2" })]);
+		expect(advice).toMatchObject({
+			shortlist: [],
+			ranking: [],
+			waysOut: [{ giveUp: ["fit/socket"], boardIds: ["board-1"] }],
+		});
+	});
+
+	test("the lowest price is found though the best match has none", () => {
+		expect(roles(adviceFor([withAids(3, null), withAids(1, 9000), withAids(2, 15_000)]))).toEqual([
+			["board-1", "best-match"],
+			["board-2", "lowest-price"],
+			["board-3", "also-good"],
+		]);
+	});
+
+	test("prices in another currency are not compared", () => {
+		const dear = withAids(3, 15_000);
+		const yen = withAids(2, null, { price: { minor: 9000, currency: "JPY" } });
+		expect(roles(adviceFor([yen, dear]))).toEqual([
+			["board-2", "best-match"],
+			["board-1", "also-good"],
+		]);
+	});
+});
+
+describe("boards of one score", () => {
+	test("the cheaper comes first, one without a price last", () => {
+		expect(order(adviceFor([withAids(2, 15_000), withAids(2, null), withAids(2, 14_999)]))).toEqual([
+			"board-3",
+			"board-1",
+			"board-2",
+		]);
+	});
+
+	test("of one price: by name", () => {
+		const named = (name: string) => withAids(2, 15_000, { name });
+		expect(order(adviceFor([named("Polka"), named("Jig"), named("Mazurka")]))).toEqual([
+			"board-2",
+			"board-3",
+			"board-1",
+		]);
+	});
+
+	test("of one name too: by id, never by the order given", () => {
+		const twins = ["twin-b", "twin-a"].map((id) => withAids(2, 15_000, { id, name: "Twin" }));
+		expect(order(adviceFor(twins))).toEqual(["twin-a", "twin-b"]);
+		expect(order(adviceFor(twins.reverse()))).toEqual(["twin-a", "twin-b"]);
+	});
+
+	test("a score is compared in whole points: half a point is not worth money", () => {
+		const loads = {
+			...build,
+			processor: { ...(uncapped.processor as object), sustainedW: 120 },
+			importance: { "stage-load": "a-lot", rescue: "not-at-all", "spare-sockets": "not-at-all" } as const,
+		};
+		const stages = (coreStages: number, minor: number) => withAids(0, minor, { powerDelivery: { coreStages } });
+		// 100 A over 7 stages are worth 88.57 points, over 5 stages 80.
+		expect(order(adviceFor([stages(5, 9000), stages(7, 20_000)], [loads]))).toEqual(["board-2", "board-1"]);
+		// 100 A over 9 and over 10 stages are both worth 100.
+		expect(order(adviceFor([stages(10, 20_000), stages(9, 19_999)], [loads]))).toEqual(["board-2", "board-1"]);
+	});
+});
+
+describe("a board that fits only if an open answer turns out well", () => {
+	const ways = {
+		small: { case: { boardForms: ["Mini-ITX" as const] } },
+		large: { case: { boardForms: ["ATX" as const] } },
+	};
+	const open = { ...build, case: "unknown" as const };
+
+	test("counts with what to expect: nothing where it does not fit", () => {
+		// 100 points in one way of two are 50; 60 points in both are 60.
+		const advice = adviceFor([withAids(3, 9000), withAids(1, 15_000, { form: "Mini-ITX" })], [open, ways]);
+		expect(order(advice)).toEqual(["board-2", "board-1"]);
+		expect(advice.ranking.map(({ score }) => Math.round(score.mid))).toEqual([60, 100]);
+	});
+
+	test("says in how many ways, on which question it hangs, and which answers suit it", () => {
+		const [entry] = adviceFor([withAids(3, 9000)], [open, ways]).shortlist;
+		expect(entry).toMatchObject({
+			verdict: "cannot-tell",
+			ways: { fit: 1, all: 2 },
+			dependsOn: ["question/1"],
+			unknown: [{ kind: "depends", depending: { ruleId: "fit/board-form", fitsWith: ["large"], notWith: ["small"] } }],
+		});
+	});
+});
+
+describe("reasons", () => {
+	const entry = (facts: Partial<Board>, given = build): ShortlistEntry => {
+		const [first] = adviceFor([withAids(3, 9000, facts)], [given]).shortlist;
+		if (!first) throw new Error("the board does not fit");
+		return first;
+	};
+	const kinds = (reasons: ShortlistEntry["for"]) =>
+		reasons.map((reason) =>
+			reason.kind === "criterion"
+				? reason.part.criterionId
+				: reason.kind === "finding"
+					? reason.finding.messageId
+					: reason.kind,
+		);
+
+	test("what is good speaks for it, what is weak against it, what lies between is not said", () => {
+		const all = {
+			...build,
+			processor: { ...(uncapped.processor as object), sustainedW: 120 },
+			rearDevices: 5,
+			importance: { "stage-load": "a-lot", "spare-sockets": "somewhat", rescue: "a-little" } as const,
+		};
+		// 10 A a stage are worth 1, 6 sockets for 5 things 0.7, no aid nothing.
+		const strong = entry(
+			{
+				powerDelivery: { coreStages: 10 },
+				recovery: { flashWithoutProcessor: false, faultDisplay: "none", resetAtBack: false },
+			},
+			all,
+		);
+		expect(kinds(strong.for)).toEqual(["stage-load", "spare-sockets"]);
+		expect(kinds(strong.against)).toEqual(["rescue"]);
+		expect(strong.unknown).toEqual([]);
+		// 25 A a stage are worth 0.6.
+		const middling = entry({ powerDelivery: { coreStages: 4 } }, all);
+		expect(kinds(middling.for)).toEqual(["spare-sockets", "rescue"]);
+		expect(kinds(middling.against)).toEqual([]);
+	});
+
+	test("cautions speak against it, before what is weak", () => {
+		const cautioned = entry({
+			form: "microATX",
+			recovery: { flashWithoutProcessor: false, faultDisplay: "none", resetAtBack: false },
+		});
+		expect(kinds(cautioned.against)).toEqual(["smallerHoles", "rescue"]);
+	});
+
+	test("what is not known and could change its place", () => {
+		const unsure = entry({ recovery: {} });
+		expect(kinds(unsure.for)).toEqual([]);
+		expect(kinds(unsure.against)).toEqual([]);
+		expect(kinds(unsure.unknown)).toEqual(["rescue"]);
+		expect(unsure.score).toMatchObject({ low: 0, mid: 50, high: 100 });
+	});
+
+	test("a criterion in words", () => {
+		const [reason] = entry({}).for;
+		expect(reason?.kind === "criterion" && criterionWords(reason.part)).toBe(
+			"it has all of the 3 aids for a first start that goes wrong",
+		);
+		expect(reason?.kind === "criterion" && criterionWords({ ...reason.part, criterionId: "gone" })).toBe("gone");
+	});
+});
+
+test("counts, findings about the build and the next question come along", () => {
+	const judgement = judge(
+		smallMarket([goodBoard]),
+		buildOf({ ...goodBuild, graphicsCard: { lengthMm: 400 }, case: { boardForms: ["ATX"], cardMaxLengthMm: 300 } }),
+	);
+	const advice = advise(judgement, { "about/budget": notSure });
+	expect(advice.counts).toBe(judgement.counts);
+	expect(advice.buildFindings).toBe(judgement.buildFindings);
+	expect(advice.buildFindings).toHaveLength(1);
+	expect(advice.nextQuestion).toBe(allQuestions[1]?.id);
+	expect(advice.waysOut).toEqual([]);
+});
+
+test("a board that is no better in anything and no cheaper never comes before the other", () => {
+	const quality = fc.record({
+		stages: fc.integer({ min: 2, max: 20 }),
+		sockets: fc.integer({ min: 0, max: 12 }),
+		aids: fc.constantFrom(0 as const, 1 as const, 2 as const, 3 as const),
+		minor: fc.integer({ min: 5000, max: 30_000 }),
+	});
+	const drop = fc.record({
+		stages: fc.nat({ max: 3 }),
+		sockets: fc.nat({ max: 3 }),
+		aids: fc.nat({ max: 3 }),
+		minor: fc.constantFrom(0, 0, 1, 4000),
+	});
+	const tier = fc.constantFrom<ImportanceTier>(...importanceTiers);
+	const importance = fc.record({ "stage-load": tier, "spare-sockets": tier, rescue: tier }, { requiredKeys: [] });
+	const of = (
+		{ stages, sockets, aids, minor }: { stages: number; sockets: number; aids: number; minor: number },
+		name: string,
+	) =>
+		withAids(aids as 0, minor, {
+			name,
+			powerDelivery: { coreStages: stages },
+			rearUsb: [{ plug: "A", count: sockets }],
+		});
+	fc.assert(
+		fc.property(quality, drop, importance, fc.boolean(), (better, less, tiers, isFirst) => {
+			const worse = {
+				stages: Math.max(1, better.stages - less.stages),
+				sockets: Math.max(0, better.sockets - less.sockets),
+				aids: Math.max(0, better.aids - less.aids),
+				minor: better.minor + less.minor,
+			};
+			// The name is the last to decide: it speaks for the worse one.
+			const boards = [of(better, "Z"), of(worse, "A")];
+			const given = {
+				...build,
+				processor: { ...(uncapped.processor as object), sustainedW: 150 },
+				rearDevices: 5,
+				importance: tiers,
+			};
+			const { ranking } = adviceFor(isFirst ? boards : boards.reverse(), [given]);
+			const scores = ranking.map(({ score }) => score.mid);
+			const isTied = scores[0] === scores[1] && less.minor === 0;
+			const first = (isFirst ? "board-1" : "board-2") === ranking[0]?.boardId;
+			expect(first || isTied).toBe(true);
+		}),
+		{ numRuns: 300 },
+	);
+});

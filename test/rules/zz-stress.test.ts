@@ -1,0 +1,203 @@
+import fc from "fast-check";
+import { describe, expect, test } from "vitest";
+import type { Board } from "../../src/parts/board.ts";
+import type { BuildPartKind } from "../../src/parts/build.ts";
+import { allRules } from "../../src/rules/all-rules.ts";
+import type { Rule } from "../../src/rules/define-rule.ts";
+import type { Verdict } from "../../src/rules/outcome.ts";
+import { runRule } from "../../src/rules/run-rule.ts";
+import { type GivenSubject, partNames, subjectOf } from "./rule-subject.ts";
+
+/**
+ * A verdict must not be turned round by finding out more: what fits with a fact missing may never come out as "does not
+ * fit" once the fact is known, nor the other way round. Held for every rule over made-up facts, two or three values each.
+ */
+const valuesOf: Readonly<Record<string, readonly unknown[]>> = {
+	"board.socket": ["Kettle 7", "Harbour 2"],
+	"processor.socket": ["Kettle 7", "Harbour 2"],
+	"processor.generation": ["Dinghy", "Schooner"],
+	"board.chipset": ["Ladle 3"],
+	"board.supportList.rows": [[], [{ processor: partNames.processor }], [{ processor: "Piccolo", fromVersion: "F9" }]],
+	"board.firmware.oldestInShops": ["F8", "F9"],
+	"board.recovery.flashWithoutProcessor": [true, false],
+	"platform.generations": [
+		[{ generation: "Dinghy", served: "yes" }],
+		[{ generation: "Dinghy", served: "no" }],
+		[{ generation: "Dinghy", served: "from firmware", startsFrom: "F9" }],
+	],
+	"board.form": ["Mini-ITX", "ATX", "E-ATX"],
+	"case.boardForms": [["ATX", "Mini-ITX"], ["Mini-ITX"], ["E-ATX", "ATX"]],
+	"board.widthMm": [170, 305],
+	"board.depthMm": [170, 244, 330],
+	"case.boardMaxWidthMm": [200, 305],
+	"case.boardMaxDepthMm": [170, 280],
+	"board.connectorsOnBack": [true, false],
+	"case.backCutOuts": [true, false],
+	"board.memory.type": ["DDR4", "DDR5"],
+	"memory.type": ["DDR4", "DDR5"],
+	"board.memory.slots": [1, 2],
+	"memory.modules": [1, 2],
+	"board.memory.maxGb": [16, 64],
+	"memory.gbPerModule": [16, 32],
+	"board.memory.form": ["DIMM", "SO-DIMM"],
+	"memory.form": ["DIMM", "SO-DIMM"],
+	"board.memory.registered": [true, false],
+	"memory.registered": [true, false],
+	"board.power.processorPlugs": [[], ["4-pin"], ["8-pin"], ["8-pin", "8-pin"], ["4-pin", "8-pin"]],
+	"supply.processorPlugs": [[], ["4-pin"], ["8-pin"], ["8-pin", "4-pin"], ["8-pin", "8-pin"]],
+	"board.power.mainPlug": ["24-pin", "10-pin 12 V only"],
+	"supply.mainPlug": ["24-pin", "10-pin 12 V only"],
+	"processor.peakW": [100, 200, 300],
+	"processor.graphics": [true, false],
+	"board.pictureSockets": [[], ["HDMI"]],
+	"board.price": [
+		{ minor: 9000, currency: "EUR" },
+		{ minor: 19_000, currency: "EUR" },
+	],
+	"board.rearUsb": [[], [{ plug: "A", count: 2 }], [{ plug: "C", count: 1 }]],
+	"board.wireless.builtIn": [true, false],
+	"board.wireless.standard": ["Wi-Fi 7"],
+	"board.wireless.moduleSocket": ["ordinary", "none"],
+	"graphicsCard.lengthMm": [200, 300],
+	"case.cardMaxLengthMm": [250, 300],
+	"processor.name": [partNames.processor],
+	"graphicsCard.name": [partNames.graphicsCard],
+	"case.name": [partNames.case],
+};
+
+/**
+ * Facts that a rule takes for granted while nobody gives them, each for a reason. They stay as they are while others are
+ * found out; that each is still taken for granted is tested too.
+ */
+const takenForGranted: Readonly<Record<string, Readonly<Record<string, string>>>> = {
+	"fit/generation": {
+		"board.supportList.rows": "without a list the chipset's table decides, and a list decides against it",
+	},
+	"fit/board-form": {
+		"board.connectorsOnBack": "pages say it loudly where it is so",
+		"case.boardMaxWidthMm": "without figures the case's list decides",
+		"case.boardMaxDepthMm": "without figures the case's list decides",
+		"board.widthMm": "a board is no larger than its form",
+		"board.depthMm": "a board is no larger than its form; asked where the form is no fixed size",
+	},
+	"fit/memory-modules": {
+		"board.memory.maxGb": "boards take more than most people buy",
+		"memory.gbPerModule": "boards take more than most people buy",
+		"board.memory.form": "a desktop board takes DIMM",
+		"memory.form": "desktop modules are DIMM",
+		"memory.registered": "ordinary modules are not",
+	},
+	"fit/power-plugs": {
+		"supply.mainPlug": "most supplies have a 24-pin plug",
+		"board.power.mainPlug": "a desktop board has a 24-pin plug (assumed, and marked so)",
+	},
+};
+
+/** Wishes and limits are the person's own: one that is not given asks for nothing. */
+const settings = [
+	{},
+	{
+		priceCap: { minor: 18_000, currency: "EUR" },
+		wishes: { "features/rear-usb-c": "must", "features/wireless": "must" },
+	},
+	{ wishes: { "features/rear-usb-c": "would-like", "features/wireless": "dont-mind" } },
+] as const satisfies readonly GivenSubject[];
+
+type Known = Readonly<Record<string, unknown>>;
+const partKinds = Object.keys(partNames) as BuildPartKind[];
+
+/** Facts by path as a subject; a part of which nothing is known is one nobody has spoken of. */
+function subjectFrom(known: Known, states: Readonly<Record<string, "open" | "none" | "have">>, given: GivenSubject) {
+	const under = (root: string) => {
+		const entries = Object.entries(known).filter(([path]) => path.startsWith(`${root}.`));
+		return entries.reduce<object>((into, [path, value]) => putAt(into, path.split(".").slice(1), value), {});
+	};
+	const parts = Object.entries(states).map(([kind, state]) => [kind, state === "have" ? under(kind) : state] as const);
+	const generations = known["platform.generations"];
+	return subjectOf({
+		...given,
+		...Object.fromEntries(parts),
+		board: under("board") as Partial<Board>,
+		...(generations ? { platform: { generations } as GivenSubject["platform"] & object } : {}),
+	});
+}
+
+function putAt(into: object, [key = "", ...rest]: readonly string[], value: unknown): object {
+	const inner = ((into as Known)[key] ?? {}) as object;
+	return { ...into, [key]: rest.length === 0 ? value : putAt(inner, rest, value) };
+}
+
+const readBy = (rule: Rule) =>
+	[...new Set([...rule.reads, ...rule.mayRead])].filter((path) => path.includes(".") && !path.startsWith("wish."));
+
+function verdictOf(rule: Rule, known: Known, states: Parameters<typeof subjectFrom>[1], given: GivenSubject): Verdict {
+	return runRule(rule, subjectFrom(known, states, given)).verdict;
+}
+
+/** More and less of the same facts; a part may be had in both, or in neither as nobody has said. */
+const knowledgeFor = (rule: Rule, held: readonly string[]) =>
+	fc
+		.record({
+			all: fc.record(
+				Object.fromEntries(
+					readBy(rule).map((path) => [path, fc.constantFrom(...(valuesOf[path] as readonly unknown[]))]),
+				),
+			),
+			more: fc.record(Object.fromEntries(readBy(rule).map((path) => [path, fc.boolean()]))),
+			less: fc.record(Object.fromEntries(readBy(rule).map((path) => [path, fc.boolean()]))),
+			states: fc.record(
+				Object.fromEntries(partKinds.map((kind) => [kind, fc.constantFrom("have", "have", "have", "open", "none")])),
+			),
+			unsaid: fc.subarray(partKinds),
+			given: fc.constantFrom(...settings),
+		})
+		.map(({ all, more, less, states, unsaid, given }) => {
+			const only = (keep: (path: string) => boolean) =>
+				Object.fromEntries(Object.entries(all).filter(([path]) => keep(path))) as Known;
+			const isMore = (path: string) => more[path] === true;
+			const isUnsaid = (path: string) => unsaid.some((kind) => path.startsWith(`${kind}.`));
+			return {
+				given: given as GivenSubject,
+				more: only(isMore),
+				less: only((path) => isMore(path) && (held.includes(path) || (less[path] === true && !isUnsaid(path)))),
+				statesMore: states as Record<string, "have">,
+				// A part that is to be held as it is cannot be unsaid.
+				statesLess: Object.fromEntries(
+					Object.entries(states).filter(
+						([kind]) => !unsaid.includes(kind as BuildPartKind) || held.some((path) => path.startsWith(`${kind}.`)),
+					),
+				) as Record<string, "have">,
+			};
+		});
+
+const opposite = (one: Verdict, other: Verdict) =>
+	(one === "fits" && other === "does-not-fit") || (one === "does-not-fit" && other === "fits");
+
+test("every fact that a rule reads has values here", () => {
+	const unlisted = allRules.flatMap(readBy).filter((path) => !Object.hasOwn(valuesOf, path));
+	expect(unlisted).toEqual([]);
+	expect(Object.keys(valuesOf).filter((path) => !allRules.some((rule) => readBy(rule).includes(path)))).toEqual([]);
+});
+
+describe.each(allRules)("$id", (rule) => {
+	const granted = Object.keys(takenForGranted[rule.id] ?? {});
+
+	test("finding out more turns no verdict round", () => {
+		fc.assert(
+			fc.property(knowledgeFor(rule, granted), ({ more, less, statesMore, statesLess, given }) => {
+				const verdicts = [verdictOf(rule, less, statesLess, given), verdictOf(rule, more, statesMore, given)] as const;
+				expect(opposite(...verdicts), verdicts.join(", then ")).toBe(false);
+			}),
+			{ numRuns: 20000 },
+		);
+	});
+
+	test.each(granted)("%s is taken for granted indeed", (path) => {
+		const turned = fc.sample(knowledgeFor(rule, []), { numRuns: 6000, seed: 1 }).some(({ more, statesMore, given }) => {
+			const { [path]: dropped, ...less } = more;
+			if (dropped === undefined) return false;
+			return opposite(verdictOf(rule, less, statesMore, given), verdictOf(rule, more, statesMore, given));
+		});
+		expect(turned).toBe(true);
+	});
+});

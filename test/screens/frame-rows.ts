@@ -1,0 +1,32 @@
+import type { Arrangement } from "../../src/screens/arrange.ts";
+
+/** A row of a frame: its words, and how many cells it may take. */
+export interface FrameRow {
+	readonly words: string;
+	readonly columns: number;
+	readonly isMarked: boolean;
+}
+
+/**
+ * The rows of an arrangement's main column, top to bottom, as they are to be drawn (test/ui holds the drawing to it).
+ * Words of a list stand two cells to the right.
+ */
+export function frameRows(arranged: Arrangement, footerColumns: number): readonly FrameRow[] {
+	const { place, title, message, text, between, choices, field, footer, mainColumns, air, filler } = arranged;
+	const row = (words: string, columns = mainColumns, isMarked = false): FrameRow => ({ words, columns, isMarked });
+	const empty = (count: number) => Array.from({ length: count }, () => row(""));
+	return [
+		row(place),
+		...title.map((line) => row(line)),
+		...message.map((line) => row(line)),
+		...empty(air),
+		...text.lines.map((line) => row(line)),
+		...(between === null ? [] : [row(between)]),
+		...(field ? [row(field.prompt + field.text)] : []),
+		...choices.lines.flatMap(({ lines, marked }) =>
+			lines.map((line, index) => row(line, mainColumns - 2, marked && index === 0)),
+		),
+		...empty(filler + air),
+		...footer.map((line) => row(line, footerColumns)),
+	];
+}

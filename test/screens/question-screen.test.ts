@@ -1,0 +1,129 @@
+import { describe, expect, test } from "vitest";
+import { judge } from "../../src/choose/judge.ts";
+import { allQuestions } from "../../src/questions/all-questions.ts";
+import { type Tier, tierNames } from "../../src/questions/define-question.ts";
+import { foldAnswers } from "../../src/questions/fold-answers.ts";
+import { marketOf } from "../../src/walk/market-of.ts";
+import { startWalk } from "../../src/walk/walk-state.ts";
+import { demo, emptyMarket, quietAnswers, scenarios, walkThrough, walkWith } from "../walk/walk-in-demo.ts";
+import { blockTexts, listsOf, screenAt } from "./screen-words.ts";
+
+const states = [{ name: "nobody yet", state: startWalk() }, ...scenarios];
+
+describe.each(allQuestions)("$id", (question) => {
+	const { id, tier, isWish } = question;
+	const fresh = screenAt(demo, startWalk(), { at: "question", id });
+
+	test("asks in its own words, says where it stands in its tier", () => {
+		const ofTier = allQuestions.filter((asked) => asked.tier === tier);
+		expect(fresh.title).toBe(question.ask);
+		expect(fresh.place).toBe(`${tierNames[tier]}, question ${ofTier.indexOf(question) + 1} of ${ofTier.length}`);
+		expect(fresh.body.flatMap(blockTexts)).toEqual([question.hint]);
+	});
+
+	test("helps with why, where, what it changes and what not sure does", () => {
+		const texts = fresh.help.map((block) => [block.kind, ...blockTexts(block)]);
+		expect(texts).toEqual([
+			["heading", "Why we ask"],
+			["text", question.why],
+			["heading", "Where to find it"],
+			["text", question.whereToFind],
+			["heading", "What your answer changes"],
+			["text", question.changes],
+			["heading", "If you are not sure"],
+			["text", question.notSure],
+		]);
+	});
+
+	test("lists every option, and not sure last, apart and not chosen", () => {
+		const options = question.options(demo);
+		expect(fresh.choices.slice(0, options.length).map(({ label, event }) => [label, event])).toEqual(
+			options.map(({ label, value }) => [label, { type: "answer", value }]),
+		);
+		expect(fresh.choices.at(-1)).toMatchObject({ label: "Not sure", apart: true, event: { type: "not-sure" } });
+		expect(fresh.choices.filter(({ chosen }) => chosen)).toEqual([]);
+		expect(fresh.enter).toBeNull();
+	});
+
+	test.each(states)("shows beside each wish what a judgement with it leaves, for $name", ({ state }) => {
+		const context = { ...demo, market: marketOf(demo.market, state.ownParts) };
+		const { choices } = screenAt(demo, state, { at: "question", id });
+		const counts = choices.map(({ count }) => count);
+		const judged = question.options(context).map(({ value }) => {
+			const answers = { ...state.answers, [id]: { status: "answered", value } as const };
+			const { boards } = judge(context.market, foldAnswers(answers, context));
+			return `leaves ${boards.filter(({ verdict }) => verdict !== "does-not-fit").length} of ${boards.length} boards`;
+		});
+		expect(counts.filter((count) => count !== undefined)).toEqual(isWish ? judged : []);
+	});
+});
+
+describe("an answer given before", () => {
+	const state = walkWith(quietAnswers);
+
+	test("is said, marked, and kept by Enter alone", () => {
+		const screen = screenAt(demo, state, { at: "question", id: "fit/case" });
+		expect(screen.body.flatMap(blockTexts)).toContain("Your answer so far: Larkspur Wardrobe.");
+		expect(screen.choices.filter(({ chosen }) => chosen).map(({ label }) => label)).toEqual(["Larkspur Wardrobe"]);
+		expect(screen.enter?.event).toEqual({ type: "next" });
+	});
+
+	test("of not sure is marked too", () => {
+		const unsure = walkThrough([{ type: "not-sure" }], { ...state, place: { at: "question", id: "fit/case" } }).state;
+		const screen = screenAt(demo, unsure, { at: "question", id: "fit/case" });
+		expect(screen.choices.filter(({ chosen }) => chosen).map(({ label }) => label)).toEqual(["Not sure"]);
+		expect(screen.body.flatMap(blockTexts)).toContain("Your answer so far: not sure.");
+	});
+
+	test("that is no longer possible here is told to be so", () => {
+		const screen = screenAt(emptyMarket, state, { at: "question", id: "fit/case" });
+		expect(screen.body.flatMap(blockTexts).join(" ")).toContain("no longer possible here");
+		expect(screen.choices.filter(({ chosen }) => chosen)).toEqual([]);
+	});
+});
+
+describe("beside the question", () => {
+	const sideOf = (before: object, given: Parameters<typeof walkThrough>[0]) => {
+		const { state } = walkThrough(given, { ...startWalk(), ...before });
+		return screenAt(demo, state).side;
+	};
+	const at = (id: string) => ({ place: { at: "question", id } }) as const;
+	const processor = { type: "answer", value: { part: "tallowfinch-deckhand" } } as const;
+
+	test("stands how many boards are left, and which the last answer took out and why", () => {
+		const side = sideOf(at("fit/processor"), [processor]);
+		const { boards } = judge(
+			demo.market,
+			foldAnswers({ "fit/processor": { status: "answered", value: processor.value } }, demo),
+		);
+		const left = boards.filter(({ verdict }) => verdict !== "does-not-fit");
+		expect(side[0]).toMatchObject({ text: expect.stringMatching(`^${left.length} of ${boards.length} boards left`) });
+		const told = listsOf(side).flat().join(" ");
+		for (const { board, verdict } of boards) expect(told.includes(`${board.name}`)).toBe(verdict === "does-not-fit");
+		expect(told).toMatch(/^Socket: /);
+	});
+
+	test("stands which boards a new answer brought back", () => {
+		const state = walkWith({ "fit/processor": { part: "tallowfinch-deckhand" } });
+		const side = sideOf({ ...state, ...at("fit/processor") }, [{ type: "not-sure" }]);
+		expect(side.flatMap(blockTexts).join(" ")).toMatch(/Your last answer brought back: .*Oddment Button/);
+	});
+
+	test("stands nothing about the last answer before there is one", () => {
+		expect(sideOf(at("fit/processor"), [])).toHaveLength(1);
+		expect(sideOf(at("about/budget"), [{ type: "not-sure" }])).toHaveLength(1);
+	});
+});
+
+test("a question that is not asked any more says so and is no dead end", () => {
+	const screen = screenAt(demo, startWalk(), { at: "question", id: "fit/horoscope" });
+	expect(screen.title).toMatch(/no longer/);
+});
+
+test("every tier's questions are counted to their end", () => {
+	const places = allQuestions.map(({ id }) => screenAt(demo, startWalk(), { at: "question", id }).place);
+	for (const tier of new Set(allQuestions.map((asked) => asked.tier)) as Set<Tier>) {
+		const ofTier = places.filter((place) => place.startsWith(`${tierNames[tier]},`));
+		expect(ofTier).toEqual(ofTier.map((_, index) => `${tierNames[tier]}, question ${index + 1} of ${ofTier.length}`));
+	}
+});

@@ -1,0 +1,214 @@
+import fc from "fast-check";
+import { describe, expect, test } from "vitest";
+import { answersFile, type OwnPart } from "../../src/parts/answers-file.ts";
+import { partKindNames, partKinds } from "../../src/parts/part-kinds.ts";
+import { allQuestions, questionById } from "../../src/questions/all-questions.ts";
+import { tiers } from "../../src/questions/define-question.ts";
+import { screenOf } from "../../src/screens/screen-of.ts";
+import { marketOf } from "../../src/walk/market-of.ts";
+import { savedWalk, takeUpWalk } from "../../src/walk/saved-walk.ts";
+import type { WalkEvent } from "../../src/walk/walk-event.ts";
+import type { Place, WalkState } from "../../src/walk/walk-state.ts";
+import { demo, emptyMarket, scenarios, walkAt, walkThrough } from "./walk-in-demo.ts";
+
+const boardIds = demo.market.parts.board.map(({ id }) => id);
+const questionIds = allQuestions.map(({ id }) => id);
+
+/** Things people and files could hand in where something else belongs. */
+const nonsense = fc.oneof(
+	fc.jsonValue({ maxDepth: 2 }),
+	fc.constantFrom(null, undefined, Number.NaN, -1, "", "none", "open", "must", "a-lot", "__proto__", ["8-pin"], {}),
+	fc.constantFrom({ part: "" }, { part: "__proto__" }, { minor: 1.5, currency: "EUR" }, { minor: 5, currency: "eur" }),
+);
+
+const knownValue = fc.constantFrom(
+	...allQuestions.flatMap((question) => question.options(demo).map(({ value }) => value)),
+	{ minor: 17_500, currency: "EUR" },
+	"no-limit",
+	6,
+);
+
+const typed = fc.oneof(
+	fc.string({ unit: "grapheme", maxLength: 30 }),
+	fc.constantFrom("", " ", "1", "200", "5", "yes", "no", "none", "n", "ATX, matx", "HDMI", "300 mm", "EUR 12", "1.20"),
+	fc.constantFrom("larkspur", "Wardrobe", "\u001b]52;c;aGk=\u0007Rook", "\u202eevil", "1e9", "-4", "9".repeat(200)),
+);
+
+const anyEvent: fc.Arbitrary<WalkEvent> = fc.oneof(
+	{
+		weight: 5,
+		arbitrary: fc.constantFrom<WalkEvent>(
+			{ type: "next" },
+			{ type: "back" },
+			{ type: "go-on" },
+			{ type: "not-sure" },
+			{ type: "not-on-page" },
+			{ type: "describe" },
+			{ type: "describe-board" },
+			{ type: "review" },
+			{ type: "fell-out" },
+			{ type: "shortlist" },
+			{ type: "sheet" },
+			{ type: "menu" },
+			{ type: "saved-walks" },
+			{ type: "settings" },
+		),
+	},
+	{ weight: 4, arbitrary: fc.record({ type: fc.constant("answer"), value: fc.oneof(knownValue, nonsense) }) },
+	{ weight: 4, arbitrary: fc.record({ type: fc.constant("text"), text: typed }) },
+	{
+		weight: 2,
+		arbitrary: fc.record({
+			type: fc.constant("fact"),
+			value: fc.oneof(nonsense, fc.constantFrom(true, false, "ATX", "DDR5", "yes", "no", ["4-pin"])),
+		}),
+	},
+	{
+		weight: 2,
+		arbitrary: fc.record({
+			type: fc.constant("change"),
+			questionId: fc.oneof(fc.constantFrom(...questionIds), fc.string(), fc.constant("constructor")),
+		}),
+	},
+	{
+		weight: 2,
+		arbitrary: fc.record({
+			type: fc.constant("board"),
+			boardId: fc.oneof(fc.constantFrom(...boardIds, "my-board"), fc.string()),
+		}),
+	},
+	fc.record({ type: fc.constant("write-sheet"), to: typed }),
+	fc.record({ type: fc.constant("written"), path: typed }),
+	fc.record({ type: fc.constant("not-written"), problem: typed }),
+	fc.record({ type: fc.constant("tell"), words: typed }),
+	fc.record({ type: fc.constant("open"), file: typed }),
+	fc.constantFrom<WalkEvent>({ type: "set", setting: { colour: "never" } }),
+) as fc.Arbitrary<WalkEvent>;
+
+const anyPlace: fc.Arbitrary<Place> = fc.oneof(
+	fc.constantFrom<Place>(
+		{ at: "start" },
+		{ at: "parts-disagree" },
+		{ at: "review" },
+		{ at: "fell-out" },
+		{ at: "shortlist" },
+		{ at: "sheet" },
+		{ at: "menu" },
+		{ at: "saved-walks" },
+		{ at: "settings" },
+	),
+	fc.constantFrom(...questionIds, "no/question").map((id): Place => ({ at: "question", id })),
+	fc.constantFrom(...tiers).map((tier): Place => ({ at: "tier-end", tier })),
+	fc.constantFrom(...boardIds, "no-board").map((boardId): Place => ({ at: "board", boardId })),
+	fc.record({ kind: fc.constantFrom(...partKindNames), index: fc.nat(14), asked: fc.boolean() }).map(
+		({ kind, index, asked }): Place => ({
+			at: "describe",
+			kind,
+			index,
+			questionId: asked ? (allQuestions.find((question) => question.partKind === kind)?.id ?? null) : null,
+		}),
+	),
+);
+
+const anyStart: fc.Arbitrary<WalkState> = fc
+	.record({ place: anyPlace, from: fc.constantFrom(undefined, ...scenarios.map(({ state }) => state)) })
+	.map(({ place, from }) => walkAt(place, from));
+
+function expectSound(state: WalkState): void {
+	for (const { kind, part } of state.ownParts)
+		expect(partKinds[kind].schema.safeParse(part), JSON.stringify(part)).toMatchObject({ success: true });
+	const inside = { ...demo, market: marketOf(demo.market, state.ownParts) };
+	for (const [id, answer] of Object.entries(state.answers)) {
+		const question = questionById(id);
+		expect(question, id).toBeDefined();
+		if (answer.status === "answered")
+			expect(question?.expected(answer.value as never, inside), `${id}: ${JSON.stringify(answer)}`).toBeNull();
+		else expect(answer.status).toBe("not-sure");
+	}
+	expect(state.returnTo.length).toBeLessThanOrEqual(8);
+}
+
+describe("whatever is done, in whatever order", () => {
+	test("nothing throws, no state is changed, and all that is kept is sound", () => {
+		fc.assert(
+			fc.property(anyStart, fc.array(anyEvent, { maxLength: 40 }), (start, events) => {
+				// Every state on the way is frozen: see walkThrough.
+				expectSound(walkThrough(events, start).state);
+			}),
+			{ numRuns: 200 },
+		);
+	});
+
+	test("a part told fact by fact, in any words, is one that a file may hold", () => {
+		const told = fc.oneof(
+			{ weight: 3, arbitrary: typed.map((text): WalkEvent => ({ type: "text", text })) },
+			{
+				weight: 3,
+				arbitrary: fc
+					.oneof(nonsense, fc.constantFrom(true, "ATX", "E-ATX", "DDR4", "yes", ["8-pin", "4-pin"]))
+					.map((value): WalkEvent => ({ type: "fact", value })),
+			},
+			{ weight: 2, arbitrary: fc.constant<WalkEvent>({ type: "not-on-page" }) },
+			fc.constant<WalkEvent>({ type: "back" }),
+		);
+		const described = allQuestions.flatMap(({ id, partKind }) =>
+			partKind ? [{ kind: partKind, questionId: id }] : [],
+		);
+		const place = fc
+			.constantFrom(...described, { kind: "board" as const, questionId: null })
+			.map((part): Place => ({ at: "describe", index: 0, ...part }));
+		fc.assert(
+			fc.property(place, fc.array(told, { minLength: 8, maxLength: 40 }), (from, events) => {
+				const rest = Array.from({ length: 14 }, (): WalkEvent => ({ type: "not-on-page" }));
+				const { state } = walkThrough([...events, ...rest], walkAt(from, scenarios[0]?.state));
+				expectSound(state);
+				expect(screenOf(demo, state)?.title).toMatch(/\S/);
+			}),
+			{ numRuns: 150 },
+		);
+	});
+
+	test("from any place, the walk ends at one that has a screen, or is left", () => {
+		fc.assert(
+			fc.property(anyStart, fc.array(anyEvent, { maxLength: 6 }), fc.boolean(), (start, events, isEmpty) => {
+				const context = isEmpty ? emptyMarket : demo;
+				const { state } = walkThrough(events, start, context);
+				const screen = screenOf(context, state);
+				expect(screen === null).toBe(state.place.at === "left");
+				if (screen) {
+					expect(screen.title).toMatch(/\S/);
+					expect({ problem: screen.problem, notice: screen.notice }).toEqual({
+						problem: state.problem,
+						notice: state.notice,
+					});
+				}
+			}),
+			{ numRuns: 120 },
+		);
+	});
+
+	test("from any place, going back again and again comes to rest at the start", () => {
+		fc.assert(
+			fc.property(anyStart, fc.array(anyEvent, { maxLength: 8 }), (start, events) => {
+				const { state } = walkThrough(events, start);
+				const backs = Array.from({ length: 60 }, (): WalkEvent => ({ type: "back" }));
+				expect(walkThrough(backs, state).state.place).toEqual({ at: "start" });
+			}),
+			{ numRuns: 60 },
+		);
+	});
+
+	test("what is saved can be read again, and gives the same walk", () => {
+		fc.assert(
+			fc.property(fc.array(anyEvent, { maxLength: 40 }), (events) => {
+				const { state } = walkThrough(events);
+				const file = answersFile.parse(JSON.parse(JSON.stringify(savedWalk(demo, state))));
+				const taken = takeUpWalk(demo, file);
+				expect({ faults: taken.faults, warnings: taken.warnings }).toEqual({ faults: [], warnings: [] });
+				expect(taken.state.answers).toEqual(state.answers);
+				expect(taken.state.ownParts).toEqual(state.ownParts as readonly OwnPart[]);
+			}),
+			{ numRuns: 100 },
+		);
+	});
+});
