@@ -106,7 +106,7 @@ const pieced: readonly { readonly start: RegExp; readonly isWhole: (rest: string
 	// A mouse report in the old form: ESC [ M and three bytes.
 	{ start: /^\[M$/, isWhole: (rest) => rest.length >= 3 && !rest.includes("\u001b") },
 	// Control sequences longer than any key's: reports of mouse, cursor and terminal.
-	{ start: /^\[\[?[0-?]*[ -/]*$/, isWhole: (rest) => /[@-~]$/.test(rest) && !rest.includes("\u001b") },
+	{ start: /^(?:\[\[?[0-?]*[ -/]*|O[\d;]+)$/, isWhole: (rest) => /[@-~]$/.test(rest) && !rest.includes("\u001b") },
 	// Sequences with a payload, such as a terminal's answer about its colours.
 	{ start: /^[\]PX^_]$/, isWhole: (rest) => rest.endsWith("\u0007") || rest.endsWith("\u001b\\") },
 ];
@@ -151,7 +151,8 @@ function keySieve(press: (key: Pressed) => void): (text: string | undefined, key
 		if (name === "paste-start" || pasted !== null) {
 			pasted = name === "paste-start" ? "" : pasted + (isEnter ? " " : (text ?? ""));
 			piece = null;
-			later(pasteMs, endPaste);
+			// Ctrl+C, pressed again and again, gets out of a paste without an end.
+			if (sequence !== "\u0003") later(pasteMs, endPaste);
 			return;
 		}
 		if (isPiece(sequence)) return;

@@ -74,6 +74,8 @@ export function openSession(args: Arguments, streams: Streams, today: string): W
 	function carryOut(effect: WalkEffect): void {
 		switch (effect.type) {
 			case "save": {
+				// Who only looked in leaves no walk behind to be offered next time.
+				if (!session.isKept() && Object.keys(state.answers).length === 0 && state.ownParts.length === 0) break;
 				const problem = session.save(savedWalk(context, state));
 				if (problem) state = { ...state, notice: problem };
 				break;
@@ -190,6 +192,11 @@ class Keeper {
 		if (this.failed) return null;
 		this.failed = true;
 		return `Your answers cannot be kept (${reason}). The walk goes on; write the sheet before you leave.`;
+	}
+
+	/** Whether anything was written so far. */
+	isKept(): boolean {
+		return this.saved;
 	}
 
 	farewell(): string {

@@ -11,12 +11,14 @@ export interface KeptSettings {
 	readonly keep: (settings: WalkSettings) => string | null;
 }
 
+/** What was told of damaged files, by folder: settings are opened more than once, and the word must not be lost. */
+const toldOf = new Map<string, string>();
+
 /** Opens the settings in a folder. A damaged file is set aside and the defaults hold; nothing here throws. */
 export function openSettings(folder: string | null): KeptSettings {
 	const unkept = (why: string): KeptSettings => ({ settings: defaultSettings, warning: null, keep: () => why });
 	if (folder === null) return unkept("there is no home folder to keep settings in");
 	const path = join(folder, "settings.json");
-	let warning: string | null = null;
 	let store: Conf<Record<string, unknown>>;
 	try {
 		store = open(folder);
@@ -26,14 +28,15 @@ export function openSettings(folder: string | null): KeptSettings {
 		try {
 			renameSync(path, aside);
 			store = open(folder);
-			warning = `The settings were damaged; the file lies in ${aside}, and the usual settings hold.`;
+			const told = `The settings were damaged; the file lies in ${aside}, and the usual settings hold.`;
+			toldOf.set(folder, told);
 		} catch {
 			return unkept(`${path} is damaged and cannot be set aside`);
 		}
 	}
 	return {
 		settings: readSettings(store.store),
-		warning,
+		warning: toldOf.get(folder) ?? null,
 		keep: (settings) => {
 			try {
 				store.set({ ...settings });

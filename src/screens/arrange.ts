@@ -111,6 +111,8 @@ export function arrange(screen: Screen, face: Face, size: ScreenSize, measure: M
 	const between = isWhole ? (gapRow > 0 ? "" : null) : cutTo(windowWords(text, choices, shown.length), width, measure);
 	const field = fieldRows > 0 ? fieldOf(screen, face, width, measure) : null;
 	const fieldTop = above + text.lines.length + (between === null ? 0 : 1);
+	const height = above + fieldRows + room;
+	const side = beside ? cutLines(blockLines(screen.side, sideColumns, measure), height, sideGoesOn) : null;
 	const markedTop = choices.lines.findIndex(({ marked }) => marked);
 	const markedRow = rowsOf(choices.lines.slice(0, Math.max(0, markedTop)));
 	const inTheField = field !== null && (face.row === inField || face.field.text !== "");
@@ -122,7 +124,7 @@ export function arrange(screen: Screen, face: Face, size: ScreenSize, measure: M
 		between,
 		choices,
 		field,
-		side: beside ? cutLines(blockLines(screen.side, sideColumns, measure), room + fieldRows + above, sideGoesOn) : null,
+		side,
 		mainColumns: width,
 		sideColumns,
 		footer,
@@ -131,7 +133,7 @@ export function arrange(screen: Screen, face: Face, size: ScreenSize, measure: M
 			: { x: 0, y: markedTop >= 0 ? fieldTop + fieldRows + markedRow : Math.max(0, above - 1) },
 		lastScroll: Math.max(0, fullText.length - (space - choiceRows)),
 		air,
-		filler: space - text.lines.length - rowsOf(choices.lines),
+		filler: height - Math.max(side?.length ?? 0, fieldTop + fieldRows + rowsOf(choices.lines)),
 	};
 }
 

@@ -16,12 +16,14 @@ export function describeScreen(
 	const fact = facts[place.index];
 	const { noun } = partKinds[place.kind];
 	if (!fact) return plainScreen(view, { id: "describe", title: `Nothing is asked about this ${noun}` });
+	const entered = view.state.entered[place.index];
 	const words = factAt(place.kind, fact.path);
 	return plainScreen(view, {
 		id: `describe:${place.kind}:${place.index}`,
 		place: `Your ${noun}, fact ${place.index + 1} of ${facts.length}`,
 		title: fact.ask,
 		body: [
+			...(entered === undefined ? [] : [text(`Entered so far: ${entered}`)]),
 			text(`Where to find it: ${words?.whereToFind ?? "its page or label"}`),
 			...(fact.example && !fact.choices ? [text(`For example: ${fact.example}`)] : []),
 		],
@@ -36,6 +38,7 @@ export function describeScreen(
 				event: { type: "not-on-page" },
 			},
 		],
+		enter: entered === undefined ? null : { words: "keep it", event: { type: "next" } },
 		typing: fact.read
 			? fact.choices
 				? { kind: "free", words: fact.example ?? "or type it" }

@@ -27,12 +27,13 @@ function blockLines(block: DocumentBlock): string[] {
 
 /**
  * Text in which no character has a meaning for Markdown: special ASCII characters are escaped with a backslash
- * (CommonMark 0.31.2, section 2.4 "Backslash escapes"), line breaks become spaces.
+ * (CommonMark 0.31.2, section 2.4 "Backslash escapes"), line breaks become spaces, and none stand at the ends.
  */
 export function escaped(text: string): string {
 	return text
-		.replace(/\s*\n\s*/g, " ")
+		.replace(/\s*[\r\n]\s*/g, " ")
+		.trim()
 		.replace(/[\\`*_{}[\]<>#|~&]/g, "\\$&")
-		.replace(/^(\s*)([-+=])/, "$1\\$2")
-		.replace(/^(\s*\d+)([.)])/, "$1\\$2");
+		.replace(/^[-+=]/, "\\$&")
+		.replace(/^(\d+)([.)])/, "$1\\$2");
 }

@@ -15,8 +15,6 @@ export interface DrawOptions {
 interface Drawing {
 	/** Draws; tells how far page keys scroll on what is now on screen. */
 	readonly show: (screen: Screen, face: Face, ascii: boolean) => PageSize;
-	/** Forgets what is on screen, so that the next show draws all of it. */
-	readonly forget: () => void;
 	readonly stop: () => void;
 }
 
@@ -40,9 +38,6 @@ export function startDrawing({ stream, size }: DrawOptions): Drawing {
 			if (instance) instance.rerender(app);
 			else instance = render(app, { stdout: stream, exitOnCtrlC: false, patchConsole: false, maxFps: 60 });
 			return { textRows: arranged.text.lines.length, lastScroll: arranged.lastScroll };
-		},
-		forget() {
-			instance?.clear();
 		},
 		stop() {
 			instance?.unmount();

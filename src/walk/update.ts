@@ -1,4 +1,5 @@
 import type { Answer, OwnPart } from "../parts/answers-file.ts";
+import { cleanLine } from "../parts/clean-text.ts";
 import { findPart } from "../parts/market.ts";
 import { partKinds } from "../parts/part-kinds.ts";
 import { currencyOf } from "../questions/about/budget.ts";
@@ -56,7 +57,10 @@ export function update(context: WalkContext, before: WalkState, event: WalkEvent
 				? [visit(state, { at: "question", id: event.questionId }), []]
 				: [state, []];
 		case "describe-board":
-			return [{ ...visit(state, { at: "describe", kind: "board", questionId: null, index: 0 }), draft: {} }, []];
+			return [
+				{ ...visit(state, { at: "describe", kind: "board", questionId: null, index: 0 }), draft: {}, entered: {} },
+				[],
+			];
 		case "write-sheet":
 			return [
 				state,
@@ -67,6 +71,8 @@ export function update(context: WalkContext, before: WalkState, event: WalkEvent
 		case "not-written":
 			return [{ ...state, problem: event.problem }, []];
 		case "next":
+			// Going on from a fact that was entered before keeps it.
+			if (place.at === "describe") return place.index in state.entered ? described(context, state, place) : [state, []];
 			return [next(context, state), []];
 		case "go-on":
 			return [{ ...state, place: placeToStart(context, state), returnTo: [] }, []];
@@ -92,6 +98,7 @@ function atQuestion(context: WalkContext, state: WalkState, id: string, event: W
 				...state,
 				place: { at: "describe", kind: question.partKind, questionId: id, index: 0 },
 				draft: {},
+				entered: {},
 			},
 			[],
 		];
@@ -140,17 +147,17 @@ function atDescription(
 ): Step {
 	const fact = factsToDescribe(context, state)[place.index];
 	if (!fact) return [state, []];
-	if (event.type === "not-on-page")
-		return described(context, { ...state, draft: withoutFact(state.draft, fact.path) }, place);
+	const enter = (draft: PartDraft, words: string): Step =>
+		described(context, { ...state, draft, entered: { ...state.entered, [place.index]: words } }, place);
+	if (event.type === "not-on-page") return enter(withoutFact(state.draft, fact.path), "not on the page");
 	if (event.type === "fact") {
-		const isChoice = fact.choices?.some(({ value }) => JSON.stringify(value) === JSON.stringify(event.value));
-		if (!isChoice) return [state, []];
-		return described(context, { ...state, draft: putFact(fact, state.draft, event.value) }, place);
+		const choice = fact.choices?.find(({ value }) => JSON.stringify(value) === JSON.stringify(event.value));
+		return choice ? enter(putFact(fact, state.draft, event.value), choice.label) : [state, []];
 	}
 	if (event.type !== "text") return [state, []];
 	const reading = readFact(fact, event.text);
 	if ("problem" in reading) return [{ ...state, problem: reading.problem }, []];
-	return described(context, { ...state, draft: putFact(fact, state.draft, reading.value) }, place);
+	return enter(putFact(fact, state.draft, reading.value), cleanLine(event.text));
 }
 
 /** The draft with nothing at a dotted path, and no empty group left over. */
@@ -175,7 +182,12 @@ function described(context: WalkContext, state: WalkState, place: Extract<Place,
 		return [{ ...state, place: { ...place, index: index + 1 } }, []];
 	const market = marketOf(context.market, state.ownParts);
 	const part = finishDraft(state.draft, partKinds[kind].noun, takenIds(market, kind));
-	const after: WalkState = { ...state, ownParts: [...state.ownParts, { kind, part } as OwnPart], draft: {} };
+	const after: WalkState = {
+		...state,
+		ownParts: [...state.ownParts, { kind, part } as OwnPart],
+		draft: {},
+		entered: {},
+	};
 	if (questionId !== null)
 		return answered(context, { ...after, place: { at: "question", id: questionId } }, questionId, {
 			status: "answered",
@@ -196,7 +208,8 @@ function back(context: WalkContext, state: WalkState): WalkState {
 	const { place } = state;
 	if (place.at === "describe") {
 		if (place.index > 0) return { ...state, place: { ...place, index: place.index - 1 } };
-		if (place.questionId !== null) return { ...state, place: { at: "question", id: place.questionId }, draft: {} };
+		if (place.questionId !== null)
+			return { ...state, place: { at: "question", id: place.questionId }, draft: {}, entered: {} };
 	}
 	const [returnTo, ...rest] = state.returnTo;
 	if (returnTo) return { ...state, place: stillThere(context, state, returnTo), returnTo: rest };

@@ -43,6 +43,8 @@ export interface WalkState {
 	readonly returnTo: readonly Place[];
 	/** Facts typed so far of the part being described. */
 	readonly draft: PartDraft;
+	/** What was entered for each of its facts, in words, by place in the list; shown when one goes back to it. */
+	readonly entered: Readonly<Record<number, string>>;
 	/** Answers before the last one, to show what it took out. */
 	readonly answersBefore: Answers | null;
 	/** What was wrong with the last thing typed. */
@@ -69,6 +71,7 @@ export function startWalk(answers: Answers = {}, ownParts: readonly OwnPart[] = 
 		place: { at: "start" },
 		returnTo: [],
 		draft: {},
+		entered: {},
 		answersBefore: null,
 		problem: null,
 		notice: null,

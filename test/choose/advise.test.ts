@@ -39,13 +39,18 @@ describe("roles", () => {
 			["board-2", "best-match"],
 			["board-1", "lowest-price"],
 			["board-3", "also-good"],
-			["board-4", "also-good"],
 		]);
 	});
 
+	test("one that costs more and is worth less stands nowhere", () => {
+		const advice = adviceFor([withAids(3, 9000), withAids(1, 20_000)]);
+		expect(roles(advice)).toEqual([["board-1", "best-match"]]);
+		expect(order(advice)).toEqual(["board-1", "board-2"]);
+	});
+
 	test("a best match that is the cheapest too stands there once", () => {
-		expect(roles(adviceFor([withAids(3, 9000), withAids(1, 20_000)]))).toEqual([
-			["board-1", "best-match"],
+		expect(roles(adviceFor([withAids(2, 9000), withAids(3, 20_000), withAids(3, 9000)]))).toEqual([
+			["board-3", "best-match"],
 			["board-2", "also-good"],
 		]);
 	});
@@ -61,9 +66,12 @@ describe("roles", () => {
 		expect(advice.shortlist[2]).toMatchObject({ verdict: "cannot-tell", ways: { fit: 1, all: 1 } });
 	});
 
-	test("one that would be no better stands nowhere", () => {
+	test("one of which it is not known whether it fits fills a short list, last", () => {
 		const { supportList: __, ...unlisted } = withAids(1, 9000) as Board;
-		expect(roles(adviceFor([unlisted, withAids(2, 15_000)]))).toEqual([["board-2", "best-match"]]);
+		expect(roles(adviceFor([unlisted, withAids(2, 15_000)]))).toEqual([
+			["board-2", "best-match"],
+			["board-1", "check-first"],
+		]);
 	});
 
 	test("where none is known to fit, all that are left are compared", () => {

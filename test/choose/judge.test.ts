@@ -227,12 +227,15 @@ describe("open questions", () => {
 			{
 				ruleId: "fit/board-form",
 				questionId: "fit/case",
-				fitsWith: ["ATX and smaller", "E-ATX and smaller"],
-				notWith: ["Mini-ITX only", "microATX and smaller"],
+				fitsWith: ["a case for ATX and smaller", "a case for E-ATX and smaller"],
+				notWith: ["a case for Mini-ITX only", "a case for microATX and smaller"],
 			},
 		]);
 		expect(of("fernquill-lighthouse")?.depending).toMatchObject([
-			{ fitsWith: ["E-ATX and smaller"], notWith: ["Mini-ITX only", "microATX and smaller", "ATX and smaller"] },
+			{
+				fitsWith: ["a case for E-ATX and smaller"],
+				notWith: ["a case for Mini-ITX only", "a case for microATX and smaller", "a case for ATX and smaller"],
+			},
 		]);
 		expect(of("oddment-button")).toMatchObject({
 			verdict: "does-not-fit",

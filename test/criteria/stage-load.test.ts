@@ -87,9 +87,9 @@ test.each([
 });
 
 test.each([
-	[{ low: 10, high: 10, missing: [] }, "each power stage carries about 10 A under load, where 15 to 20 A is usual"],
-	[{ low: 9.6, high: 10.4, missing: [] }, "each power stage carries about 10 A under load, where 15 to 20 A is usual"],
-	[{ low: 5, high: 40, missing: [] }, "each power stage carries 5 to 40 A under load, where 15 to 20 A is usual"],
+	[{ low: 10, high: 10, missing: [] }, "each power stage carries about 10 A under load; up to 20 A is normal"],
+	[{ low: 9.6, high: 10.4, missing: [] }, "each power stage carries about 10 A under load; up to 20 A is normal"],
+	[{ low: 5, high: 40, missing: [] }, "each power stage carries 5 to 40 A under load; up to 20 A is normal"],
 ])("%o in words", (measure, words) => {
 	expect(stageLoad.says(measure)).toBe(words);
 });

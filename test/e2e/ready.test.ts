@@ -293,8 +293,8 @@ describe("ready, with an npm of the test's own in a checkout of the test's own",
 		console.log("npm talks");
 		appendFileSync("npm-ran", process.argv.slice(2).join(" ") + "\\n");
 		const { devDependencies } = JSON.parse(readFileSync("package.json", "utf8"));
-		for (const scope of ["@biomejs", "@types"]) mkdirSync("node_modules/" + scope, { recursive: true });
 		for (const name of Object.keys(devDependencies)) {
+			mkdirSync("node_modules/" + name.replace(/[^/]*$/, ""), { recursive: true });
 			symlinkSync(${JSON.stringify(join(root, "node_modules"))} + "/" + name, "node_modules/" + name);
 		}`;
 

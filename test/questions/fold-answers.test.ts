@@ -67,12 +67,12 @@ describe("what sets nothing", () => {
 
 describe("possible worlds", () => {
 	test("one way to turn out each", () => {
-		expect(labels({ ...settled, "fit/graphics-card": notSure })).toEqual(["with a card", "without a card"]);
+		expect(labels({ ...settled, "fit/graphics-card": notSure })).toEqual(["a graphics card", "no graphics card"]);
 		expect(labels({ ...settled, "fit/case": notSure })).toEqual([
-			"Mini-ITX only",
-			"microATX and smaller",
-			"ATX and smaller",
-			"E-ATX and smaller",
+			"a case for Mini-ITX only",
+			"a case for microATX and smaller",
+			"a case for ATX and smaller",
+			"a case for E-ATX and smaller",
 		]);
 	});
 
@@ -84,12 +84,12 @@ describe("possible worlds", () => {
 	test("two open questions: every pair, in the order asked", () => {
 		const open = labels({ ...settled, "fit/graphics-card": notSure, "fit/supply": notSure });
 		expect(open).toEqual([
-			"with a card, one 4-pin processor plug",
-			"with a card, one 8-pin processor plug",
-			"with a card, two 8-pin processor plugs",
-			"without a card, one 4-pin processor plug",
-			"without a card, one 8-pin processor plug",
-			"without a card, two 8-pin processor plugs",
+			"a graphics card, a supply with one 4-pin processor plug",
+			"a graphics card, a supply with one 8-pin processor plug",
+			"a graphics card, a supply with two 8-pin processor plugs",
+			"no graphics card, a supply with one 4-pin processor plug",
+			"no graphics card, a supply with one 8-pin processor plug",
+			"no graphics card, a supply with two 8-pin processor plugs",
 		]);
 	});
 
@@ -103,7 +103,7 @@ describe("possible worlds", () => {
 	});
 
 	test("what would exceed 64 stays simply unknown", () => {
-		// 4 cases, 2 ways with a card, 3 kinds of memory are 24 worlds; 3 kinds of supply would make them 72.
+		// 4 cases, 2 ways a graphics card, 3 kinds of memory are 24 worlds; 3 kinds of supply would make them 72.
 		const { worlds } = fold({});
 		expect(worlds).toHaveLength(24);
 		expect(new Set(worlds.map(({ facts }) => facts.supply.state))).toEqual(new Set(["unknown"]));

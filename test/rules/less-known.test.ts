@@ -23,8 +23,10 @@ const valuesOf: Readonly<Record<string, readonly unknown[]>> = {
 	"platform.generations": [
 		[{ generation: "Dinghy", served: "yes" }],
 		[{ generation: "Dinghy", served: "no" }],
-		[{ generation: "Dinghy", served: "from firmware", startsFrom: "F9" }],
+		[{ generation: "Dinghy", served: "from firmware", startsFrom: "F9", safeFrom: "F10" }],
 	],
+	"board.firmware.releases": [[{ version: "F9" }], [{ version: "F8" }, { version: "F12" }]],
+	"platform.dropsOlderFrom": [[{ generation: "Dinghy", version: "F12" }]],
 	"board.form": ["Mini-ITX", "ATX", "E-ATX"],
 	"case.boardForms": [["ATX", "Mini-ITX"], ["Mini-ITX"], ["E-ATX", "ATX"]],
 	"board.widthMm": [170, 305],
@@ -39,6 +41,8 @@ const valuesOf: Readonly<Record<string, readonly unknown[]>> = {
 	"memory.modules": [1, 2],
 	"board.memory.maxGb": [16, 64],
 	"memory.gbPerModule": [16, 32],
+	"board.memory.maxGbPerModule": [16, 64],
+	"processor.memory.types": [["DDR4"], ["DDR4", "DDR5"]],
 	"board.memory.form": ["DIMM", "SO-DIMM"],
 	"memory.form": ["DIMM", "SO-DIMM"],
 	"board.memory.registered": [true, false],
@@ -83,6 +87,7 @@ const takenForGranted: Readonly<Record<string, Readonly<Record<string, string>>>
 	"fit/memory-modules": {
 		"board.memory.maxGb": "boards take more than most people buy",
 		"memory.gbPerModule": "boards take more than most people buy",
+		"board.memory.maxGbPerModule": "boards take larger modules than most people buy",
 		"board.memory.form": "a desktop board takes DIMM",
 		"memory.form": "desktop modules are DIMM",
 		"memory.registered": "ordinary modules are not",

@@ -114,6 +114,20 @@ describe("every screen of every walk", () => {
 		expect(found.slice(0, 10)).toEqual([]);
 	});
 
+	test("has no sign outside ASCII in our own words and the demonstration's", () => {
+		const plain = allScreens.filter(({ name }) => !name.startsWith("hard names"));
+		const odd = plain.flatMap(({ name, screen }) =>
+			facesOf(screen)
+				.slice(0, 2)
+				.flatMap(([, face]) => {
+					const arranged = lay(screen, face, { columns: 80, rows: 24 });
+					const words = [...frameRows(arranged, 80).map((row) => row.words), ...(arranged.side ?? [])];
+					return words.filter((line) => /[^ -~]/.test(line)).map((line) => `${name}: ${line}`);
+				}),
+		);
+		expect(odd.slice(0, 10)).toEqual([]);
+	});
+
 	test.each([[0], [1], [2], [5], [11]])("%s rows, or columns as few, never throw", (few) => {
 		for (const { screen } of quiet)
 			for (const size of [

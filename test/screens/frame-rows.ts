@@ -14,8 +14,8 @@ export interface FrameRow {
 export function frameRows(arranged: Arrangement, footerColumns: number): readonly FrameRow[] {
 	const { place, title, message, text, between, choices, field, footer, mainColumns, air, filler } = arranged;
 	const row = (words: string, columns = mainColumns, isMarked = false): FrameRow => ({ words, columns, isMarked });
-	const empty = (count: number) => Array.from({ length: count }, () => row(""));
-	return [
+	const empty = (count: number) => Array.from({ length: Math.max(0, count) }, () => row(""));
+	const main = [
 		row(place),
 		...title.map((line) => row(line)),
 		...message.map((line) => row(line)),
@@ -26,6 +26,10 @@ export function frameRows(arranged: Arrangement, footerColumns: number): readonl
 		...choices.lines.flatMap(({ lines, marked }) =>
 			lines.map((line, index) => row(line, mainColumns - 2, marked && index === 0)),
 		),
+	];
+	return [
+		...main,
+		...empty((arranged.side?.length ?? 0) - main.length),
 		...empty(filler + air),
 		...footer.map((line) => row(line, footerColumns)),
 	];

@@ -30,7 +30,10 @@ export function everyPlace(context: WalkContext, state: WalkState): readonly Pla
 		{ at: "review" },
 		{ at: "fell-out" },
 		{ at: "shortlist" },
-		...marketOf(context.market, state.ownParts).parts.board.map(({ id }): Place => ({ at: "board", boardId: id })),
+		...marketOf(context.market, state.ownParts).parts.board.flatMap(({ id }): Place[] => [
+			{ at: "board", boardId: id },
+			{ at: "board", boardId: id, facts: true },
+		]),
 		{ at: "sheet" },
 		{ at: "menu" },
 		{ at: "saved-walks" },

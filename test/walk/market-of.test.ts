@@ -11,9 +11,9 @@ test("without parts of one's own the market is the very same", () => {
 	expect(marketOf(demo.market, [])).toBe(demo.market);
 });
 
-test("own parts come first, in their order, and nothing else moves", () => {
+test("own parts come last, in their order, and nothing else moves", () => {
 	const { parts } = marketOf(demo.market, [board("one", "One"), board("two", "Two")]);
-	expect(parts.board.map(({ id }) => id)).toEqual(["one", "two", ...demo.market.parts.board.map(({ id }) => id)]);
+	expect(parts.board.map(({ id }) => id)).toEqual([...demo.market.parts.board.map(({ id }) => id), "one", "two"]);
 	for (const kind of partKindNames) if (kind !== "board") expect(parts[kind]).toEqual(demo.market.parts[kind]);
 });
 

@@ -198,6 +198,15 @@ describe("going on with a walk", () => {
 		expect(walkThrough([next], walkWith(quietAnswers)).state.place).toEqual({ at: "shortlist" });
 	});
 
+	test("from wherever one was looked to the first open question, with no way back left over", () => {
+		const { "fit/memory": _memory, ...others } = quietAnswers;
+		const looking = walkThrough([review, { type: "fell-out" }], { ...walkWith(others), place: { at: "start" } }).state;
+		expect(walkThrough([{ type: "go-on" }], looking).state).toEqual({
+			...walkWith(others),
+			place: question("fit/memory"),
+		});
+	});
+
 	test("without answering keeps the answer given before", () => {
 		const before = { ...walkWith(quietAnswers), place: question("fit/case") };
 		const { state, effects } = walkThrough([next], before);
@@ -311,6 +320,13 @@ describe("a look at something and back", () => {
 		).state;
 		expect(second.place).toEqual({ at: "board", boardId: "oddment-thimble" });
 		expect(walkThrough([{ type: "shortlist" }], second).state).toEqual(before);
+	});
+
+	test("a board's facts are a look at it, and lead back to it", () => {
+		const board = walkThrough([{ type: "board", boardId: "oddment-button" }], walkAt({ at: "shortlist" })).state;
+		const facts = walkThrough([{ type: "board", boardId: "oddment-button", facts: true }], board).state;
+		expect(facts.place).toEqual({ at: "board", boardId: "oddment-button", facts: true });
+		expect(walkThrough([back], facts).state).toEqual(board);
 	});
 
 	test("a board that is not there is not gone to", () => {

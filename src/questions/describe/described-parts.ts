@@ -127,7 +127,8 @@ const boardFacts = ({ currency, processorName }: DescribeContext): readonly Type
 	},
 	{
 		...whole("rearUsb", "How many small oval ones (USB-C) are at the back?", 0, 20),
-		put: (draft, value) => usbRows(draft, "C", value),
+		// Where the flat ones are not known the list would not be whole, and a list that stands counts as whole.
+		put: (draft, value) => (draft["rearUsb"] === undefined ? draft : usbRows(draft, "C", value)),
 	},
 	yesOrNo("wireless.builtIn", "Is wireless (Wi-Fi) built in?"),
 	{

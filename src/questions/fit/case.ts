@@ -2,11 +2,16 @@ import type { BoardForm } from "../../parts/vocabulary.ts";
 import { partQuestion, withHave } from "../part-question.ts";
 
 /** What a case may turn out to take, by the largest board; smaller forms are listed with the larger. */
-const kindsOfCase: readonly { readonly label: string; readonly boardForms: readonly BoardForm[] }[] = [
+const kindsOfCase: readonly {
+	readonly label: string;
+	readonly boardForms: readonly BoardForm[];
+	readonly boardMaxDepthMm?: number;
+}[] = [
 	{ label: "Mini-ITX only", boardForms: ["Mini-ITX"] },
 	{ label: "microATX and smaller", boardForms: ["microATX", "Mini-ITX"] },
 	{ label: "ATX and smaller", boardForms: ["ATX", "microATX", "Mini-ITX"] },
-	{ label: "E-ATX and smaller", boardForms: ["E-ATX", "ATX", "microATX", "Mini-ITX"] },
+	// The whole depth of the form, 13 in; a case that takes less of it is described, not left open.
+	{ label: "E-ATX and smaller", boardForms: ["E-ATX", "ATX", "microATX", "Mini-ITX"], boardMaxDepthMm: 330 },
 ];
 
 export const pcCase = partQuestion({
@@ -25,13 +30,13 @@ export const pcCase = partQuestion({
 		open: { label: "I will choose a case to suit the board", explanation: "No board is taken out for its size" },
 	},
 	possibilities: () =>
-		kindsOfCase.map(({ label, boardForms }) => ({
+		kindsOfCase.map(({ label, boardForms, ...room }) => ({
 			label: `a case for ${label}`,
 			sets: (facts) =>
 				withHave(facts, "case", {
 					state: "have",
 					ownership: "planned",
-					part: { id: "a-case", name: `a case for ${label}`, boardForms: [...boardForms] },
+					part: { id: "a-case", name: `a case for ${label}`, boardForms: [...boardForms], ...room },
 				}),
 		})),
 });

@@ -113,13 +113,18 @@ function byList(rows: SupportRows, firmware: BoardFirmware): Outcome {
 	const row = rows.find((listed) => canonicalName(listed.processor) === wanted);
 	if (row)
 		return row.fromVersion ? byFirmware(row.fromVersion, firmware) : withCare(pass("listed", { processor }), firmware);
-	const near = rows.find((listed) => {
-		const name = canonicalName(listed.processor);
-		return name.includes(wanted) || wanted.includes(name);
-	});
+	const near = rows.find((listed) => sharesWords(listed.processor, processor));
 	return near
 		? cannotTell(["board.supportList"], "nearlyListed", { processor, listed: near.processor })
 		: fail("notListed", { processor });
+}
+
+/** Whether all words of one name stand in the other: a maker's name in front, or watts behind, make no other part. */
+function sharesWords(one: string, other: string): boolean {
+	const wordsOf = (name: string) => new Set(name.toLowerCase().match(/[\p{L}\p{N}+]+/gu) ?? []);
+	const [a, b] = [wordsOf(one), wordsOf(other)];
+	const [few, many] = a.size <= b.size ? [a, b] : [b, a];
+	return few.size > 0 && [...few].every((word) => many.has(word));
 }
 
 function byFirmware(fromVersion: string, firmware: BoardFirmware): Outcome {

@@ -28,8 +28,8 @@ testRule(boardForm, {
 			"bySize",
 			{ form: "E-ATX", depthMm: 272, maxDepthMm: 272 },
 		],
-		"a deep board of a listed form, where the case gives no depth": [
-			{ board: { form: "E-ATX" }, case: { boardForms: ["E-ATX"] } },
+		"a board of a listed form that is no deeper than ATX, where the case gives no depth": [
+			{ board: { form: "E-ATX", depthMm: 244 }, case: { boardForms: ["E-ATX"] } },
 			"listed",
 			{ form: "E-ATX" },
 		],
@@ -86,6 +86,18 @@ testRule(boardForm, {
 		],
 	},
 	cannotTell: {
+		"a millimetre deeper than ATX, and the case that lists it gives no depth": [
+			{ board: { form: "E-ATX", depthMm: 245 }, case: { boardForms: ["E-ATX"] } },
+			["case.boardMaxDepthMm"],
+			"caseDepthUnknown",
+			{ form: "E-ATX" },
+		],
+		"of no known depth, and the case that lists it gives none either": [
+			{ board: { form: "E-ATX" }, case: { boardForms: ["E-ATX"] } },
+			["case.boardMaxDepthMm"],
+			"caseDepthUnknown",
+			{ form: "E-ATX" },
+		],
 		"no form on the board's page": [{ board: {}, case: { boardForms: ["ATX"] } }, ["board.form"]],
 		"no list on the case's page": [{ board: { form: "ATX" }, case: {} }, ["case.boardForms"]],
 		"nobody has said which case": [{ board: { form: "ATX" } }, ["case"]],

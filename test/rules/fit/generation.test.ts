@@ -14,6 +14,17 @@ const row = (served: "yes" | "no" | "from firmware", startsFrom?: string) => ({
 
 testRule(generation, {
 	fits: {
+		"the oldest firmware in shops is exactly the one that protects it": [
+			{
+				board: { chipset: "Ladle 3", firmware: { oldestInShops: "1.34" } },
+				processor,
+				platform: {
+					generations: [{ generation: "Schooner", served: "from firmware", startsFrom: "1.20", safeFrom: "1.34" }],
+				},
+			},
+			"newEnough",
+			{ from: "1.20", oldest: "1.34" },
+		],
 		"the board's list names it, in another spelling": [
 			{ board: listed(), processor },
 			"listed",
@@ -57,6 +68,38 @@ testRule(generation, {
 		"no processor": [{ board: listed(), processor: "none" }, "none", { part: "processor" }],
 	},
 	cautions: {
+		"it starts, but a box may hold one version less than protects it": [
+			{
+				board: { chipset: "Ladle 3", firmware: { oldestInShops: "1.33" } },
+				processor,
+				platform: {
+					generations: [{ generation: "Schooner", served: "from firmware", startsFrom: "1.20", safeFrom: "1.34" }],
+				},
+			},
+			"plan-around",
+			"safeLater",
+			{ safe: "1.34", oldest: "1.33" },
+		],
+		"a version is out that no longer runs it": [
+			{
+				board: { chipset: "Ladle 3", firmware: { releases: [{ version: "2.40" }, { version: "2.50" }] } },
+				processor,
+				platform: { ...row("yes"), dropsOlderFrom: [{ generation: "Schooner", version: "2.50" }] },
+			},
+			"plan-around",
+			"dropped",
+			{ version: "2.50" },
+		],
+		"no version that drops it is out yet": [
+			{
+				board: { chipset: "Ladle 3", firmware: { releases: [{ version: "2.40" }] } },
+				processor,
+				platform: { ...row("yes"), dropsOlderFrom: [{ generation: "Schooner", version: "2.50" }] },
+			},
+			"good-to-know",
+			"mayDrop",
+			{ version: "2.50" },
+		],
 		"one version too old, but it updates without a processor": [
 			{
 				board: {
@@ -121,6 +164,12 @@ testRule(generation, {
 		],
 	},
 	cannotTell: {
+		"the list names it with more words": [
+			{ board: { supportList: { rows: [{ processor: "Tallow Deckhand 6 (65 W)" }] } }, processor },
+			["board.supportList"],
+			"nearlyListed",
+			{ processor: "Deckhand 6", listed: "Tallow Deckhand 6 (65 W)" },
+		],
 		"nobody has said which processor": [{ board: listed() }, ["processor"]],
 		"neither list nor row": [
 			{ board: { chipset: "Ladle 3" }, processor },

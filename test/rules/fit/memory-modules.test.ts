@@ -8,6 +8,11 @@ testRule(memoryModules, {
 	fits: {
 		"as many modules as slots, as many GB as it takes": [{ board, memory }, "goesIn", { type: "DDR5" }],
 		"the size of a module not known": [{ board, memory: { type: "DDR5", modules: 2 } }, "goesIn", { type: "DDR5" }],
+		"each module as large as a slot takes": [
+			{ board: { memory: { ...board.memory, maxGbPerModule: 32 } }, memory },
+			"goesIn",
+			{ type: "DDR5" },
+		],
 		"both say SO-DIMM": [
 			{ board: { memory: { ...board.memory, form: "SO-DIMM" } }, memory: { ...memory, form: "SO-DIMM" } },
 			"goesIn",
@@ -48,6 +53,11 @@ testRule(memoryModules, {
 			"tooLarge",
 			{ gb: 64, maxGb: 63 },
 		],
+		"each module larger than a slot takes": [
+			{ board: { memory: { ...board.memory, maxGbPerModule: 31 } }, memory },
+			"moduleTooLarge",
+			{ gbPerModule: 32, mostGb: 31 },
+		],
 		"one module alone is too large": [
 			{ board: { memory: { type: "DDR5", maxGb: 31 } }, memory: { type: "DDR5", gbPerModule: 32 } },
 			"tooLarge",
@@ -83,6 +93,10 @@ testRule(memoryModules, {
 		"one module": [{ memory: { ...memory, modules: 1 } }, "DDR5, with at least 1 memory slot."],
 		"number not known": [{ memory: { type: "DDR4" } }, "DDR4."],
 		"type not known": [{ memory: { modules: 2 } }, null],
-		"to be bought to suit": [{ memory: "open" }, null],
+		"to be bought to suit, and nothing known of the processor": [{ memory: "open" }, null],
+		"to be bought to suit the processor too": [
+			{ memory: "open", processor: { memory: { types: ["DDR4", "DDR5"] } } },
+			"DDR4 or DDR5: what your processor works with. Buy your memory of the type the board takes.",
+		],
 	},
 });

@@ -10,6 +10,16 @@ const supply = (...processorPlugs: ("4-pin" | "8-pin")[]) => ({ processorPlugs }
 
 testRule(powerPlugs, {
 	fits: {
+		"its only plug fed, at what it carries": [
+			{ board: board("8-pin"), supply: supply("8-pin"), processor: { peakW: eightPinW } },
+			"fed",
+			{ count: 1 },
+		],
+		"both plugs fed, at what they carry together": [
+			{ board: board("8-pin", "4-pin"), supply: supply("8-pin", "4-pin"), processor: { peakW: eightPinW + fourPinW } },
+			"fed",
+			{ count: 2 },
+		],
 		"its one plug is fed": [{ board: board("8-pin"), supply: supply("8-pin") }, "fed", { count: 1 }],
 		"both plugs are fed": [{ board: board("8-pin", "4-pin"), supply: supply("8-pin", "4-pin") }, "fed", { count: 2 }],
 		"an 8-pin plug splits for a 4-pin socket": [
@@ -36,6 +46,18 @@ testRule(powerPlugs, {
 		"no supply": [{ board: board("8-pin"), supply: "none" }, "none", { part: "supply" }],
 	},
 	cautions: {
+		"its only plug fed, one watt more than it carries": [
+			{ board: board("8-pin"), supply: supply("8-pin"), processor: { peakW: eightPinW + 1 } },
+			"plan-around",
+			"plugsWeak",
+			{ peakW: eightPinW + 1, budgetW: eightPinW },
+		],
+		"a 4-pin board under a heavy processor": [
+			{ board: board("4-pin"), supply: supply("8-pin"), processor: { peakW: 250 } },
+			"plan-around",
+			"plugsWeak",
+			{ peakW: 250, budgetW: fourPinW },
+		],
 		"half fed, at what a 4-pin carries": [
 			{ board: board("8-pin"), supply: supply("4-pin"), processor: { peakW: fourPinW } },
 			"plan-around",
@@ -121,13 +143,13 @@ testRule(powerPlugs, {
 		],
 	},
 	needs: {
-		"two plugs of one kind are named once": [
-			{ supply: supply("8-pin", "8-pin") },
-			"Its first processor plug must be one your supply has: 8-pin.",
-		],
-		"two kinds": [
+		"an 8-pin plug feeds either": [
 			{ supply: supply("8-pin", "4-pin") },
-			"Its first processor plug must be one your supply has: 8-pin, 4-pin.",
+			"A 4-pin or an 8-pin processor plug: your supply's 8-pin feeds either, if it splits into 4+4.",
+		],
+		"a 4-pin plug only": [
+			{ supply: supply("4-pin") },
+			"A 4-pin processor plug: your supply has no 8-pin. For a board with an 8-pin plan another supply.",
 		],
 		"no processor plug": [{ supply: supply() }, null],
 		"to be bought to suit": [{ supply: "open" }, null],

@@ -1,0 +1,322 @@
+import { existsSync, readFileSync, writeFileSync } from "node:fs";
+import { join } from "node:path";
+import { afterEach, beforeEach, describe, expect, test } from "vitest";
+import quietDesk from "../../data/scenarios/quiet-desk.json" with { type: "json" };
+import { functionKeys, reports } from "../cli/hostile-keys.ts";
+import { type Home, keys, newHome, pty, RealTerminal, type StartOptions, skipped } from "./real-terminal.ts";
+
+if (!pty) console.warn(skipped);
+
+test("a pseudo-terminal is there, at least where it must be", () => {
+	if (process.env["BOARDWALK_CI"] === "1") expect(pty).not.toBeNull();
+});
+
+let home: Home;
+const running: RealTerminal[] = [];
+beforeEach(() => {
+	home = newHome();
+});
+afterEach(() => {
+	for (const terminal of running.splice(0)) terminal.kill();
+	home.remove();
+});
+
+function start(options: Omit<StartOptions, "home"> = {}): RealTerminal {
+	const terminal = new RealTerminal({ home, ...options });
+	running.push(terminal);
+	return terminal;
+}
+
+/** The walk of a person who answered everything, opened on the screen with all answers. */
+async function startInReview(): Promise<{ terminal: RealTerminal; file: string }> {
+	const file = join(home.desk, "mine.json");
+	writeFileSync(file, JSON.stringify(quietDesk));
+	const terminal = start({ words: ["--answers", file], rows: 40 });
+	await terminal.waitFor("Go on");
+	terminal.press(keys.down + keys.enter);
+	await terminal.waitFor("All your answers");
+	return { terminal, file };
+}
+
+/** Goes from the start to the first question of Fit, where letters find a line. */
+async function startInList(options: Omit<StartOptions, "home"> = {}): Promise<RealTerminal> {
+	const terminal = start(options);
+	await terminal.waitFor("Start");
+	terminal.press(`${keys.enter}0${keys.enter}`);
+	await terminal.waitFor("Fit, question 1");
+	return terminal;
+}
+
+const down = (times: number) => (times < 0 ? keys.up.repeat(-times) : keys.down.repeat(times));
+
+describe.skipIf(!pty)("from the start to a written sheet", () => {
+	test("takes 60 key presses at most through Fit, and each screen says what comes next", async () => {
+		const terminal = start();
+		let pressed = 0;
+		const press = async (keysPressed: readonly string[], wanted: string | RegExp) => {
+			for (const key of keysPressed) terminal.press(key);
+			pressed += keysPressed.length;
+			await terminal.waitFor(wanted);
+		};
+		await press([], "Let's find the right board");
+		await press([keys.enter], "How much may the board cost");
+		await press([..."200", keys.enter], "Which processor");
+		await press([..."deckh", keys.enter], "Which case");
+		await press([..."barn", keys.enter], "graphics card?");
+		await press([..."no card", keys.enter], "memory already");
+		await press([keys.down, keys.enter], "power supply already");
+		await press([keys.down, keys.down, keys.enter], "Fit is done");
+		await press([keys.tab], "Where to?");
+		await press([..."5", keys.enter], "The sheet for shop and bench");
+		await press([keys.enter], "The sheet is written");
+		expect(pressed).toBeLessThanOrEqual(60);
+		const sheet = join(home.desk, "board-sheet.md");
+		expect(readFileSync(sheet, "utf8")).toContain("Tallowfinch Deckhand");
+		await press([keys.escape], "Fit is done");
+		(await press(["q"], (t: RealTerminal) => t.exitCode !== null)) as unknown;
+		expect(terminal.isAlternate()).toBe(false);
+		const joined = terminal.history().replaceAll("\n", "");
+		expect(joined).toContain(`The sheet: ${sheet}`);
+		expect(joined).toContain(`Your answers are kept in ${join(home.walks, "walk-")}`);
+		expect(Object.keys(home.keptWalks()[0]?.answers ?? {})).toHaveLength(6);
+	});
+});
+
+describe.skipIf(!pty)("keys in one chunk", () => {
+	test("Down and Enter pick the right line 200 times of 200", async () => {
+		const { terminal, file } = await startInReview();
+		const asked = ["quality/stage-load", "quality/rescue"] as const;
+		const values = ["a-lot", "somewhat", "a-little", "not-at-all", null] as const;
+		const answers = () => JSON.parse(readFileSync(file, "utf8")).answers;
+		const rowOf = (id: string) => values.indexOf(answers()[id].value ?? null);
+		// The mark stands on the first line of all answers; both questions are the last two.
+		const lines = Object.keys(quietDesk.answers).length;
+		let row = 0;
+		let right = 0;
+		for (let round = 0; round < 200; round++) {
+			const which = round % 3 === 0 ? 0 : 1;
+			const id = asked[which];
+			const before = rowOf(id);
+			const wanted = (before + 1 + (round % 4)) % values.length;
+			const reviewRow = lines - 2 + which;
+			terminal.press(down(reviewRow - row) + keys.enter + down(wanted - before) + keys.enter);
+			row = reviewRow;
+			await terminal.waitFor(() => rowOf(id) === wanted);
+			right++;
+		}
+		expect(right).toBe(200);
+		await terminal.waitFor("All your answers");
+	});
+
+	test("three arrows move by three, fifty to the end, and Up back again", async () => {
+		const terminal = start({ rows: 40 });
+		await terminal.waitFor("Start");
+		terminal.press(keys.tab);
+		await terminal.waitFor("Where to?");
+		terminal.press(keys.down.repeat(3));
+		await terminal.waitFor((t) => t.marked() === "The shortlist so far");
+		terminal.press(keys.down.repeat(50));
+		await terminal.waitFor((t) => t.marked() === "Save and leave");
+		terminal.press(keys.up.repeat(2));
+		await terminal.waitFor((t) => t.marked() === "The sheet for shop and bench");
+	});
+
+	test("the real cursor stands on the marked line", async () => {
+		const terminal = start();
+		await terminal.waitFor("Start");
+		terminal.press(keys.down);
+		await terminal.waitFor((t) => t.marked() === "Settings");
+		await terminal.waitFor((t) => t.rows()[t.cursor().y]?.startsWith("❯ Settings") === true && t.cursor().x === 0);
+	});
+
+	test("Esc and the rest of an arrow 10 ms apart are an arrow", async () => {
+		const terminal = await startInList();
+		terminal.press(down(2));
+		await terminal.waitFor((t) => t.marked()?.includes("Bosun") === true);
+		terminal.press("\u001b");
+		await new Promise((resolve) => setTimeout(resolve, 10));
+		terminal.press("[A");
+		await terminal.waitFor((t) => t.marked()?.includes("Helmswoman") === true);
+		expect(terminal.text()).toContain("Fit, question 1");
+		expect(terminal.text()).toMatch(/Find:\s*\n/);
+		terminal.press(keys.escape);
+		await terminal.waitFor("About you");
+	});
+});
+
+describe.skipIf(!pty)("typing", () => {
+	test("a paste of two lines is one line of text, and its Enter answers nothing", async () => {
+		const terminal = start();
+		await terminal.waitFor("Start");
+		terminal.press(keys.enter);
+		await terminal.waitFor("How much");
+		expect(terminal.takesPaste()).toBe(true);
+		terminal.press(`${keys.pasteStart}18\r0 and\nmore\u0003${keys.pasteEnd}`);
+		await terminal.waitFor("Type: 18 0 and more");
+		expect(terminal.text()).toContain("How much may the board cost");
+		terminal.press(`${keys.escape}`);
+		await terminal.waitFor(/Type:\s*\n/);
+		terminal.press(`190${keys.enter}`);
+		await terminal.waitFor("Fit, question 1");
+		expect(home.keptWalks()[0]?.answers["about/budget"]?.value).toEqual({ minor: 19000, currency: "EUR" });
+	});
+
+	test("what was not understood stays in the field for mending, with the reason", async () => {
+		const terminal = start();
+		await terminal.waitFor("Start");
+		terminal.press(`${keys.enter}two hundred${keys.enter}`);
+		await terminal.waitFor((t) => t.rows().some((line) => line.includes("Type: two hundred")) && t.rows().length > 0);
+		await terminal.waitFor(/such as 180/);
+		expect(existsSync(home.walks)).toBe(false);
+		terminal.press(`\u0015${"180"}${keys.enter}`);
+		await terminal.waitFor("Fit, question 1");
+	});
+});
+
+/** Bytes by a seeded generator (a multiplicative congruence modulo 2^31 - 1), without those that may end the walk. */
+function randomBytes(seed: number, count: number): string {
+	const left = new Set(["\u0003", "\u001a", "\r", "\n", "q", "Q", "s", "S"]);
+	let state = seed;
+	let bytes = "";
+	while (bytes.length < count) {
+		state = (state * 48_271) % 2_147_483_647;
+		const byte = String.fromCharCode(state % 256);
+		if (!left.has(byte)) bytes += byte;
+	}
+	return bytes;
+}
+
+describe.skipIf(!pty)("hostile keys", () => {
+	test("function keys with Ctrl, Alt and Shift, and reports of all kinds, type nothing and end nothing", async () => {
+		const terminal = await startInList();
+		for (const sequence of functionKeys()) terminal.press(sequence);
+		for (const [, bytes] of reports.slice(0, -1)) terminal.press(bytes);
+		// F1 in some of its forms opens and closes the help.
+		terminal.press(`${keys.pageUp}x`);
+		await terminal.waitFor((t) => t.text().includes("Find: x") || t.text().includes("Esc close"));
+		if (terminal.text().includes("Esc close")) terminal.press("?x");
+		await terminal.waitFor("Find: x");
+		expect(terminal.text()).toContain("Fit, question 1");
+		expect(terminal.text()).toMatch(/Find: x\s*\n/);
+		expect(terminal.exitCode).toBeNull();
+	});
+
+	test("random bytes end nothing, and Ctrl+C is heard after them", async () => {
+		const terminal = await startInList();
+		for (let seed = 1; seed <= 20; seed++)
+			terminal.press(Buffer.from(randomBytes(seed, 200), "latin1").toString("latin1"));
+		terminal.press("\f");
+		await terminal.waitFor(/Tab more|Esc close/);
+		expect(terminal.exitCode).toBeNull();
+		while (terminal.exitCode === null) {
+			terminal.press(keys.interrupt);
+			await new Promise((resolve) => setTimeout(resolve, 50));
+		}
+		expect(terminal.exitCode).toBe(130);
+		expect(terminal.isAlternate()).toBe(false);
+	});
+});
+
+const sgr = /\u001b\[[\d;]*m/;
+
+describe.skipIf(!pty)("what the environment wishes", () => {
+	test("CI set does not blank a real terminal, and the mark has its colour all the same", async () => {
+		const terminal = start({ environment: { CI: "1", CONTINUOUS_INTEGRATION: "1" } });
+		await terminal.waitFor("❯ Start");
+		expect(terminal.sent).toMatch(sgr);
+	});
+
+	test("colours are named ones only", async () => {
+		const terminal = await startInList({ environment: { COLORTERM: "truecolor" } });
+		const used = new Set([...terminal.sent.matchAll(/\u001b\[([\d;]*)m/g)].map(([, code]) => code));
+		expect(used.size).toBeGreaterThan(2);
+		for (const code of used) expect(code).toMatch(/^(0|1|2|22|3[0-79]|9[0-7])?$/);
+	});
+
+	test.each<[string, Omit<StartOptions, "home">]>([
+		["NO_COLOR", { environment: { NO_COLOR: "1" } }],
+		["NO_COLOR where colour is forced", { environment: { NO_COLOR: "1", FORCE_COLOR: "3" } }],
+		["--no-color", { words: ["--no-color"] }],
+	])("%s sends no colour", async (_, options) => {
+		const terminal = await startInList(options);
+		expect(terminal.sent).not.toMatch(sgr);
+		expect(terminal.marked()).not.toBeNull();
+	});
+
+	test.each<[string, Omit<StartOptions, "home">]>([
+		["--ascii", { words: ["--ascii"] }],
+		["LANG=C", { environment: { LANG: "C" } }],
+		["LC_ALL before LANG", { environment: { LC_ALL: "POSIX" } }],
+	])("%s sends ASCII only", async (_, options) => {
+		const terminal = await startInList(options);
+		terminal.press(keys.tab);
+		await terminal.waitFor("> Back to where I was");
+		expect([...terminal.sent].filter((sign) => sign > "~")).toEqual([]);
+	});
+
+	test("a dumb terminal, and one of no known size, are asked line by line", async () => {
+		for (const options of [{ environment: { TERM: "dumb" } }, { columns: 39 }, { rows: 11 }]) {
+			const terminal = start(options);
+			await terminal.waitFor(/\n> *$/m);
+			expect(terminal.isAlternate()).toBe(false);
+			terminal.press("q\r");
+			expect(await terminal.ended()).toBe(1);
+		}
+	});
+});
+
+describe.skipIf(!pty)("the size of the terminal", () => {
+	test("may change at any time, and leaves no ghost", async () => {
+		const terminal = await startInList();
+		terminal.press(down(1));
+		await terminal.waitFor((t) => t.marked()?.includes("Helmswoman") === true);
+		const sizes = [
+			[60, 20],
+			[120, 40],
+			[40, 12],
+			[39, 12],
+			[40, 11],
+			[20, 4],
+			[80, 24],
+			[100, 18],
+		] as const;
+		for (const [columns, rows] of sizes) {
+			terminal.resize(columns, rows);
+			if (columns < 40 || rows < 12) {
+				await terminal.waitFor(/This\s+window\s+is\s+too\s+small/);
+				// Keys rest where nobody sees what they do.
+				terminal.press(down(1) + keys.enter);
+				continue;
+			}
+			const one = (pattern: RegExp) => (t: RealTerminal) => t.rows().filter((line) => pattern.test(line)).length === 1;
+			await terminal.waitFor((t) => one(/Which processor/)(t) && one(/Tab more/)(t) && one(/^❯ /)(t));
+			expect(terminal.marked()).toContain("Helmswoman");
+			expect(terminal.rows()[rows - 2]).toContain("Tab more");
+			expect(terminal.rows()[rows - 1]).toBe("");
+			expect(terminal.text()).not.toContain("too small");
+		}
+		terminal.press(keys.enter);
+		await terminal.waitFor("Which case");
+		expect(home.keptWalks()[0]?.answers["fit/processor"]?.value).toEqual({ part: "tallowfinch-helmswoman" });
+	});
+
+	test("a frame never reaches the last row: nothing wipes the terminal after the first drawing", async () => {
+		const { terminal } = await startInReview();
+		for (const key of [keys.down, keys.pageDown, "?", keys.pageDown, "?", keys.tab, keys.down, keys.escape])
+			terminal.press(key);
+		await terminal.waitFor("All your answers");
+		terminal.press(keys.enter);
+		await terminal.waitFor("question");
+		expect(terminal.sent).not.toContain("\u001b[3J");
+		expect(terminal.sent.split("\u001b[2J")).toHaveLength(2);
+	});
+
+	test("Ctrl+L draws all of it again", async () => {
+		const terminal = start();
+		await terminal.waitFor("Start");
+		const before = terminal.text();
+		const length = terminal.sent.length;
+		terminal.press("\f");
+		await terminal.waitFor((t) => t.sent.slice(length).includes("Let's find") && t.text() === before);
+	});
+});

@@ -1,0 +1,114 @@
+import {
+	existsSync,
+	mkdirSync,
+	mkdtempSync,
+	readdirSync,
+	readFileSync,
+	rmSync,
+	symlinkSync,
+	utimesSync,
+	writeFileSync,
+} from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { afterEach, beforeEach, describe, expect, test } from "vitest";
+import { keptWalks, newWalkFile } from "../../src/files/saved-walks.ts";
+
+const today = "2026-11-25";
+let folder = "";
+beforeEach(() => {
+	folder = mkdtempSync(join(tmpdir(), "kept-"));
+});
+afterEach(() => rmSync(folder, { recursive: true, force: true }));
+
+const sound = (asOf: string, answers: object = {}) =>
+	JSON.stringify({
+		schema: "boardwalk/answers@1",
+		asOf,
+		market: { version: "demo", fingerprint: "abc" },
+		answers,
+		parts: [],
+	});
+
+/** Writes a file that was last changed some minutes ago. */
+function write(name: string, text: string, minutesAgo = 0): string {
+	const file = join(folder, name);
+	writeFileSync(file, text);
+	const then = new Date(Date.UTC(2026, 10, 25, 12, 0) - minutesAgo * 60_000);
+	utimesSync(file, then, then);
+	return file;
+}
+
+describe("a new walk's name", () => {
+	test("is the day, with a number where it is taken", () => {
+		expect(newWalkFile(folder, today)).toBe(join(folder, "walk-2026-11-25.json"));
+		write("walk-2026-11-25.json", "");
+		expect(newWalkFile(folder, today)).toBe(join(folder, "walk-2026-11-25-2.json"));
+		write("walk-2026-11-25-2.json", "");
+		write("walk-2026-11-25-4.json", "");
+		expect(newWalkFile(folder, today)).toBe(join(folder, "walk-2026-11-25-3.json"));
+	});
+});
+
+describe("walks in a folder", () => {
+	test("are listed with the last written first, in words", () => {
+		const older = write("walk-2026-11-24.json", sound("2026-11-24", { "about/budget": { status: "not-sure" } }), 60);
+		const newer = write("walk-2026-11-01.json", sound("2026-11-01"), 5);
+		const { walks, setAside } = keptWalks(folder, today);
+		expect(setAside).toEqual([]);
+		expect(walks.map(({ file }) => file)).toEqual([newer, older]);
+		expect(walks[0]?.words).toMatch(/^0 of \d+ answered, next comes About you, 24 days ago$/);
+		expect(walks[1]?.words).toMatch(/^1 of \d+ answered, next comes Fit, yesterday$/);
+	});
+
+	test("are none where there is no folder", () => {
+		expect(keptWalks(join(folder, "none"), today)).toEqual({ walks: [], setAside: [] });
+	});
+
+	test("are twenty at most", () => {
+		for (let index = 0; index < 25; index++) write(`walk-${index}.json`, sound("2026-11-20"), index);
+		const { walks } = keptWalks(folder, today);
+		expect(walks).toHaveLength(20);
+		expect(walks[0]?.file).toBe(join(folder, "walk-0.json"));
+	});
+
+	test("locks and half-written files beside them are passed over", () => {
+		write("walk-1.json.lock", "123");
+		write("walk-1.json.0123456789ab.tmp", "{");
+		write("notes.txt", "mine");
+		expect(keptWalks(folder, today)).toEqual({ walks: [], setAside: [] });
+		expect(readdirSync(folder)).toHaveLength(3);
+	});
+
+	test.each([
+		["cut short", sound(today).slice(0, 60)],
+		["empty", ""],
+		["of another kind", '{"schema": "something/else"}'],
+		["with a value that cannot be", sound("yesterday")],
+		["not even text", "\u0000\u0001\ufffd"],
+		["a list", "[]"],
+	])("a damaged one (%s) is set aside, whole, and told", (_, text) => {
+		const file = write("walk-1.json", text);
+		const good = write("walk-2.json", sound(today));
+		const { walks, setAside } = keptWalks(folder, today);
+		expect(setAside).toEqual([`${file}.damaged`]);
+		expect(readFileSync(`${file}.damaged`, "utf8")).toBe(text);
+		expect(existsSync(file)).toBe(false);
+		expect(walks.map((walk) => walk.file)).toEqual([good]);
+	});
+
+	test("a second damaged one of the same name replaces no first one", () => {
+		write("walk-1.json.damaged", "first");
+		const file = write("walk-1.json", "second");
+		expect(keptWalks(folder, today).setAside).toEqual([`${file}.damaged-2`]);
+		expect(readFileSync(`${file}.damaged`, "utf8")).toBe("first");
+		expect(readFileSync(`${file}.damaged-2`, "utf8")).toBe("second");
+	});
+
+	test("what cannot be read at all stays where it is", () => {
+		mkdirSync(join(folder, "folder.json"));
+		symlinkSync(join(folder, "nowhere"), join(folder, "gone.json"));
+		expect(keptWalks(folder, today)).toEqual({ walks: [], setAside: [] });
+		expect(readdirSync(folder).sort()).toEqual(["folder.json", "gone.json"]);
+	});
+});

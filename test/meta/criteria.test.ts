@@ -1,0 +1,105 @@
+import { existsSync, readdirSync } from "node:fs";
+import { fileURLToPath } from "node:url";
+import { describe, expect, test } from "vitest";
+import { allCriteria } from "../../src/criteria/all-criteria.ts";
+import { piecewiseLinear } from "../../src/maths/piecewise-linear.ts";
+import { factAt } from "../../src/parts/fact-list.ts";
+import { partKindNames } from "../../src/parts/part-kinds.ts";
+import { allQuestions } from "../../src/questions/all-questions.ts";
+import { allSources } from "../../src/reference/sources.ts";
+
+const root = fileURLToPath(new URL("../..", import.meta.url));
+
+test("every criterion's file is in the list, and every criterion in the list has a file and a test of its name", () => {
+	const files = readdirSync(`${root}src/criteria`)
+		.map((file) => file.replace(/\.ts$/, ""))
+		.filter((file) => file !== "all-criteria" && file !== "define-criterion");
+	expect(allCriteria.map(({ id }) => id).sort()).toEqual(files.sort());
+	for (const id of files) expect(existsSync(`${root}test/criteria/${id}.test.ts`), id).toBe(true);
+});
+
+test("at most eight: more cannot be weighed against each other", () => {
+	expect(allCriteria.length).toBeLessThanOrEqual(8);
+	expect(new Set(allCriteria.map(({ id }) => id)).size).toBe(allCriteria.length);
+});
+
+test("every fact of a board has one owner, or it would count twice", () => {
+	const paths = allCriteria.flatMap(({ reads }) => reads).filter((path) => path.startsWith("board."));
+	expect(new Set(paths).size).toBe(paths.length);
+	const isInside = (path: string) => paths.some((other) => path.startsWith(`${other}.`));
+	expect(paths.filter(isInside)).toEqual([]);
+});
+
+test("the price is never scored", () => {
+	expect(allCriteria.flatMap(({ reads }) => reads).filter((path) => /price|offers/i.test(path))).toEqual([]);
+});
+
+describe.each(allCriteria)("$id", (criterion) => {
+	test.each(criterion.reads)("%s is a fact", (path) => {
+		const [part = "", ...keys] = path.split(".");
+		if (keys.length === 0) expect(path).toBe("rearDevices");
+		else {
+			expect(partKindNames).toContain(part);
+			expect(factAt(part as (typeof partKindNames)[number], keys.join("."))).toBeDefined();
+		}
+	});
+
+	test("reads something of the board", () => {
+		expect(criterion.reads.join()).toMatch(/\bboard\./);
+	});
+
+	const measures = criterion.scale.map(([measure]) => measure);
+	const values = criterion.scale.map(([, value]) => value);
+
+	test("its scale rises in the measure, and goes one way in value, from nothing to all or back", () => {
+		for (const [index, measure] of measures.entries())
+			if (index > 0) expect(measure).toBeGreaterThan(measures[index - 1] as number);
+		const steps = values.slice(1).map((value, index) => value - (values[index] as number));
+		expect(steps.every((step) => step > 0) || steps.every((step) => step < 0)).toBe(true);
+		expect([Math.min(...values), Math.max(...values)]).toEqual([0, 1]);
+	});
+
+	test("beyond its ends money buys nothing", () => {
+		const [least, most] = [measures[0] as number, measures.at(-1) as number];
+		for (const far of [1, 10, 1e6]) {
+			expect(piecewiseLinear(criterion.scale, least - far)).toBe(values[0]);
+			expect(piecewiseLinear(criterion.scale, most + far)).toBe(values.at(-1));
+		}
+	});
+
+	test("gives less and less for the same step toward its best end", () => {
+		// A step that is worth more the further one goes would reward what nobody asked for.
+		const slopes = criterion.scale.slice(1).map(([measure, value], index) => {
+			const [before, valueBefore] = criterion.scale[index] as readonly [number, number];
+			return Math.abs((value - valueBefore) / (measure - before));
+		});
+		const towardBest = values[0] === 0 ? slopes : slopes.reverse();
+		// Stage load falls from 30 to 45 A no faster than before: both lie beyond what any board should do.
+		expect(towardBest.at(-1)).toBeLessThanOrEqual(Math.max(...towardBest));
+		expect(towardBest.at(-1)).toBe(Math.min(...towardBest));
+	});
+
+	test("is asked by its consequence, with both ends, and says on what grounds", () => {
+		expect(criterion.asks).toMatch(/^How much would .*\?$/);
+		expect(criterion.why).toMatch(/^[A-Z].*\.$/);
+		expect(criterion.grounds).toMatch(/^\S.*\.$/);
+		expect(criterion.ends.worst).toMatch(/^[a-z].*[^.]$/);
+		expect(criterion.ends.best).toMatch(/^[a-z].*[^.]$/);
+		expect(criterion.name).toMatch(/^[a-z].*[^.]$/);
+		expect(criterion.unit).not.toBe("");
+		expect(allSources().map(({ id }) => id)).toContain(criterion.source);
+	});
+
+	test("one question asks how much it matters", () => {
+		expect(allQuestions.filter(({ ask }) => ask === criterion.asks)).toHaveLength(1);
+	});
+
+	test("of nothing known it says nothing, or a range that names what is missing", () => {
+		const measure = criterion.measure({});
+		if (measure) {
+			expect(measure.low).toBeLessThanOrEqual(measure.high);
+			expect(measure.missing.length).toBeGreaterThan(0);
+			for (const path of measure.missing) expect(criterion.reads).toContain(path);
+		}
+	});
+});

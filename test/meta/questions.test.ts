@@ -1,0 +1,134 @@
+import { readdirSync } from "node:fs";
+import { fileURLToPath } from "node:url";
+import { describe, expect, test } from "vitest";
+import { advise } from "../../src/choose/advise.ts";
+import { judge } from "../../src/choose/judge.ts";
+import type { Answers } from "../../src/parts/answers-file.ts";
+import { emptyBuildFacts } from "../../src/parts/build.ts";
+import { partKindNames } from "../../src/parts/part-kinds.ts";
+import { allQuestions } from "../../src/questions/all-questions.ts";
+import { foldAnswers } from "../../src/questions/fold-answers.ts";
+import { allRules } from "../../src/rules/all-rules.ts";
+import { needOf } from "../../src/rules/run-rule.ts";
+import { answered, demoContext, notSure, scenarios, valuesFor } from "../choose/demo.ts";
+
+const folder = fileURLToPath(new URL("../../src/questions", import.meta.url));
+/** Folders of questions are named for their tiers; describe/ holds how parts are typed in. */
+const files = readdirSync(folder, { recursive: true, encoding: "utf8" })
+	.map((path) => path.replaceAll("\\", "/"))
+	.filter((path) => path.includes("/") && path.endsWith(".ts") && !path.startsWith("describe/"))
+	.map((path) => path.replace(/\.ts$/, ""));
+
+test("every question's file is in the list, and every question in the list has a file of its name", () => {
+	expect(allQuestions.map(({ id }) => id).sort()).toEqual(files.sort());
+});
+
+test("ids are told apart, also from those that questions formerly had", () => {
+	const ids = allQuestions.flatMap(({ id, formerly = [] }) => [id, ...formerly]);
+	expect(new Set(ids).size).toBe(ids.length);
+});
+
+test("no two ask the same, and no two are called the same in the review", () => {
+	for (const key of ["ask", "label"] as const)
+		expect(new Set(allQuestions.map((question) => question[key])).size).toBe(allQuestions.length);
+});
+
+describe.each(allQuestions)("$id", (question) => {
+	const options = question.options(demoContext);
+
+	test("lies in its tier", () => {
+		expect(question.id.split("/")[0]).toBe(question.tier);
+	});
+
+	test("asks in twelve words or fewer", () => {
+		expect(question.ask).toMatch(/^[A-Z].*\?$/);
+		expect(question.ask.split(/\s+/).length).toBeLessThanOrEqual(12);
+	});
+
+	test("hints in one sentence without a full stop", () => {
+		expect(question.hint).toMatch(/^[A-Z].*[^.!?]$/);
+		expect(question.hint).not.toMatch(/[.!?] [A-Z]/);
+	});
+
+	test.each(["why", "whereToFind", "changes", "notSure", "howToFindOut"] as const)("says %s", (key) => {
+		expect(question[key]).toMatch(/^[A-Z].*\.$/);
+	});
+
+	test("has a short statement for the review", () => {
+		expect(question.label).toMatch(/^[A-Z].*[^.?]$/);
+	});
+
+	test("its options are told apart, explained, and ones it takes", () => {
+		expect(new Set(options.map(({ value }) => JSON.stringify(value))).size).toBe(options.length);
+		expect(new Set(options.map(({ label }) => label)).size).toBe(options.length);
+		for (const { value, label, explanation } of options) {
+			expect(question.expected(value, demoContext)).toBeNull();
+			expect(label).toMatch(/\S/);
+			expect(explanation).toMatch(/^\S.*[^.\s]$/);
+			expect(question.says(value, demoContext)).toBe(label);
+		}
+	});
+
+	test("can be answered: by picking or by typing", () => {
+		expect(options.length > 0 || question.read !== undefined).toBe(true);
+		for (const value of valuesFor(question)) expect(question.expected(value, demoContext)).toBeNull();
+	});
+
+	test("does not take what no question takes", () => {
+		for (const value of ["", "\u0000", -1, 1e9, [], ["x"], { part: "" }])
+			expect(question.expected(value, demoContext)).toMatch(/\S/);
+	});
+
+	test("sets something, and only where it is told to", () => {
+		const before = structuredClone(emptyBuildFacts);
+		const after = valuesFor(question).map((value) => question.sets(emptyBuildFacts, value, demoContext));
+		expect(emptyBuildFacts).toEqual(before);
+		expect(after.some((facts) => JSON.stringify(facts) !== JSON.stringify(before))).toBe(true);
+	});
+
+	test("a part question names its kind of part, a number is typed", () => {
+		expect(question.partKind !== undefined).toBe(question.kind === "part");
+		if (question.partKind) expect(partKindNames).toContain(question.partKind);
+		if (question.kind === "number") expect(question.read).toBeDefined();
+		if (question.isWish) expect(question.kind).toBe("one");
+	});
+
+	test("ways to turn out are told apart, and each is one of the values a rule can read", () => {
+		const possibilities = question.possibilities?.(demoContext) ?? [];
+		expect(new Set(possibilities.map(({ label }) => label)).size).toBe(possibilities.length);
+		expect(possibilities.length).not.toBe(1);
+		for (const { sets } of possibilities) expect(sets(emptyBuildFacts)).not.toEqual(emptyBuildFacts);
+	});
+});
+
+/** All that answers can change: verdicts, scores, reasons, findings about the build, and what to look for. */
+function outcomeOf(answers: Answers): string {
+	const build = foldAnswers(answers, demoContext);
+	const judgement = judge(demoContext.market, build);
+	const { ranking, shortlist, buildFindings } = advise(judgement, answers);
+	const needs = build.worlds.map(({ facts }) => allRules.map((rule) => needOf(rule, { facts })));
+	const verdicts = judgement.boards.map(({ verdict, failedRuleIds, dependsOn }) => [verdict, failedRuleIds, dependsOn]);
+	return JSON.stringify({ verdicts, ranking, shortlist, buildFindings, needs });
+}
+
+test.each(allQuestions)("some answer to $id changes something for somebody", (question) => {
+	const someone = [...scenarios.map(({ file }) => file.answers), {}];
+	const differ = someone.some((answers) => {
+		const outcomes = [notSure, ...valuesFor(question).map(answered)].map((answer) =>
+			outcomeOf({ ...answers, [question.id]: answer }),
+		);
+		return new Set(outcomes).size > 1;
+	});
+	expect(differ).toBe(true);
+});
+
+test.each(allQuestions.filter(({ isWish, kind }) => isWish || kind === "part"))(
+	"no two answers to $id but one alike do the same for everybody",
+	(question) => {
+		const values = valuesFor(question);
+		const told = values.map((value) =>
+			JSON.stringify(scenarios.map(({ file }) => outcomeOf({ ...file.answers, [question.id]: answered(value) }))),
+		);
+		expect(new Set(told).size).toBeGreaterThan(1);
+	},
+);

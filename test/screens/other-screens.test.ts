@@ -1,0 +1,310 @@
+import { describe, expect, test } from "vitest";
+import { advise } from "../../src/choose/advise.ts";
+import { judge } from "../../src/choose/judge.ts";
+import { allQuestions } from "../../src/questions/all-questions.ts";
+import { tierNames } from "../../src/questions/define-question.ts";
+import { foldAnswers } from "../../src/questions/fold-answers.ts";
+import { allRules, ruleById } from "../../src/rules/all-rules.ts";
+import { screenOf } from "../../src/screens/screen-of.ts";
+import { type Place, startWalk, type WalkState } from "../../src/walk/walk-state.ts";
+import { demo, emptyMarket, quietAnswers, scenarios, walkThrough, walkWith } from "../walk/walk-in-demo.ts";
+import { blockTexts, listsOf, screenAt } from "./screen-words.ts";
+
+const quiet = walkWith(quietAnswers);
+const handedDown = scenarios.find(({ name }) => name === "handed-down")?.state ?? startWalk();
+const judged = ({ answers }: WalkState) => judge(demo.market, foldAnswers(answers, demo));
+const wordsAt = (state: WalkState, place: Place, context = demo) =>
+	screenAt(context, state, place).body.flatMap(blockTexts).join("\n");
+const labelsAt = (state: WalkState, place: Place, context = demo) =>
+	screenAt(context, state, place).choices.map(({ label }) => label);
+
+test("a walk that was left has no screen", () => {
+	expect(screenOf(demo, walkThrough([{ type: "leave" }]).state)).toBeNull();
+});
+
+describe("the start", () => {
+	const start: Place = { at: "start" };
+
+	test("says how many questions, what to have at hand, and that not sure is fine", () => {
+		const words = wordsAt(startWalk(), start);
+		expect(words).toContain(`${allQuestions.length} short questions`);
+		expect(words).toContain("the name of your processor");
+		expect(words).toContain('"Not sure" is always a fine answer.');
+		expect(screenAt(demo, startWalk(), start).enter?.event).toEqual({ type: "next" });
+	});
+
+	test("says of invented boards that they are", () => {
+		expect(wordsAt(startWalk(), start)).toContain(
+			`The ${demo.market.parts.board.length} boards shown here are invented`,
+		);
+		expect(wordsAt(startWalk(), start, emptyMarket)).not.toContain("invented");
+	});
+
+	test("says that without boards the sheet says what to look for", () => {
+		expect(wordsAt(startWalk(), start, emptyMarket)).toContain("The sheet will say what to look for.");
+		expect(wordsAt(startWalk(), start)).not.toContain("what to look for");
+	});
+
+	test("says how far a walk has come, and offers its answers", () => {
+		const { "quality/rescue": _rescue, ...others } = quietAnswers;
+		const state = walkWith(others);
+		expect(wordsAt(state, start)).toContain(
+			`${allQuestions.length - 1} of ${allQuestions.length} questions are answered already.`,
+		);
+		expect(labelsAt(state, start).slice(0, 2)).toEqual(["Go on", "See all answers"]);
+		expect(labelsAt(startWalk(), start)[0]).toBe("Start");
+	});
+
+	test("offers walks kept earlier, the newest by its words", () => {
+		const saved = [
+			{ file: "/kept/b.json", words: "7 of 12 answered, next comes Fit, yesterday" },
+			{ file: "/kept/a.json", words: "2 of 12 answered, next comes Fit, 3 days ago" },
+		];
+		const screen = screenAt(demo, { ...startWalk(), saved }, start);
+		expect(screen.choices[0]).toMatchObject({
+			label: expect.stringContaining(saved[0]?.words ?? "-"),
+			event: { type: "open", file: "/kept/b.json" },
+		});
+		// With a walk to go on with, Enter alone must not begin another.
+		expect(screen.enter).toBeNull();
+		expect(screen.choices.map(({ event }) => event.type)).toContain("saved-walks");
+		const list = screenAt(demo, { ...startWalk(), saved }, { at: "saved-walks" });
+		expect(list.choices.slice(0, 2).map(({ label, event }) => [label, event])).toEqual(
+			saved.map(({ file, words }) => [words, { type: "open", file }]),
+		);
+	});
+});
+
+describe("the end of a tier", () => {
+	test.each(["fit", "features", "quality"] as const)("%s: says what is left, and what of it is still open", (tier) => {
+		const state = walkWith({ "fit/processor": { part: "tallowfinch-deckhand" } });
+		const screen = screenAt(demo, state, { at: "tier-end", tier });
+		const { all, doesNotFit } = judged(state).counts;
+		expect(screen.body.flatMap(blockTexts)[0]).toContain(`${all - doesNotFit} of ${all} boards left`);
+		const open = allQuestions.filter((asked) => asked.tier === tier && asked.id !== "fit/processor");
+		expect(listsOf(screen.body).at(-1)).toEqual(open.map(({ label, howToFindOut }) => `${label}. ${howToFindOut}`));
+		expect(screen.place).toBe(tierNames[tier]);
+		expect(screen.enter?.event).toEqual({ type: "next" });
+	});
+
+	test("says what fell out, by rule, with each board in one line", () => {
+		const { boards } = judged(quiet);
+		const told = wordsAt(quiet, { at: "tier-end", tier: "fit" });
+		const first = boards.flatMap(({ verdict, failedRuleIds: [id = ""] }) => (verdict === "does-not-fit" ? [id] : []));
+		expect(first.length).toBeGreaterThan(0);
+		for (const id of new Set(first)) expect(told).toContain(`\n${ruleById(id)?.label}: `);
+	});
+
+	test("is no dead end when no board is left", () => {
+		const screen = screenAt(demo, handedDown, { at: "tier-end", tier: "fit" });
+		expect(screen.title).toBe("No board is left so far");
+		expect(screen.body.flatMap(blockTexts).join(" ")).toContain("which answers to change");
+	});
+});
+
+describe("parts that disagree", () => {
+	const place: Place = { at: "parts-disagree" };
+
+	test("are told with figures, and with what to do", () => {
+		const words = wordsAt(handedDown, place);
+		expect(words).toContain("The card is 340 mm long, 40 mm more than the 300 mm the case has room for.");
+		expect(words).toContain("Change the card or the case.");
+		expect(words).not.toContain("It may be");
+	});
+
+	test("are told as a may-be where an open answer decides", () => {
+		const { "fit/graphics-card": _card, ...others } = quietAnswers;
+		const state = walkWith({ ...others, "fit/processor": { part: "tallowfinch-bosun" } });
+		expect(wordsAt(state, place)).toMatch(/It may be so: The Tallowfinch Bosun has no graphics of its own/);
+	});
+});
+
+describe("the shortlist", () => {
+	const place: Place = { at: "shortlist" };
+
+	test("shows each board that is advised: fit, price, score, and why", () => {
+		const { shortlist } = advise(judged(quiet), quiet.answers);
+		const screen = screenAt(demo, quiet, place);
+		const names = shortlist.map(({ boardId }) => demo.market.parts.board.find(({ id }) => id === boardId)?.name ?? "?");
+		expect(screen.title).toBe("Your shortlist");
+		const heads = screen.body.flatMap((block) => (block.kind === "heading" ? [block.text] : []));
+		expect(heads.map((head) => head.replace(/^.*: /, ""))).toEqual(names.map((name) => `${name} (invented)`));
+		const rows = screen.body.flatMap((block) => (block.kind === "pairs" ? [block.pairs.map(([label]) => label)] : []));
+		for (const labels of rows) expect(labels.slice(0, 3)).toEqual(["Fit", "Price", "Score"]);
+		expect(screen.choices.flatMap(({ event }) => (event.type === "board" ? [event.boardId] : []))).toEqual(
+			shortlist.map(({ boardId }) => boardId),
+		);
+		expect(screen.enter?.event).toEqual({ type: "sheet" });
+	});
+
+	test("names, when nothing fits, the answers to change and the boards that would fit then", () => {
+		const screen = screenAt(demo, handedDown, place);
+		const { waysOut } = advise(judged(handedDown), handedDown.answers);
+		expect(screen.title).toBe("Nothing fits all your answers");
+		expect(waysOut.length).toBeGreaterThan(0);
+		const [lines = []] = listsOf(screen.body);
+		expect(lines).toHaveLength(waysOut.length);
+		waysOut.forEach(({ giveUp, boardIds }, index) => {
+			for (const id of giveUp) expect(lines[index]).toContain(ruleById(id)?.wayOut);
+			expect(lines[index]).toContain(`${boardIds.length} board`);
+			expect(lines[index]).toContain(demo.market.parts.board.find(({ id }) => id === boardIds[0])?.name);
+		});
+		expect(screen.choices.map(({ event }) => event.type)).toEqual(
+			expect.arrayContaining(["review", "describe-board", "fell-out", "sheet", "leave"]),
+		);
+	});
+
+	test("keeps its promise: with what it names changed, boards fit", () => {
+		const { waysOut } = advise(judged(handedDown), handedDown.answers);
+		const way = waysOut.find(({ giveUp }) => giveUp.join() === "fit/memory-modules,fit/price-cap");
+		const { state } = walkThrough(
+			[
+				{ type: "change", questionId: "fit/memory" },
+				{ type: "answer", value: "open" },
+				{ type: "change", questionId: "about/budget" },
+				{ type: "answer", value: "no-limit" },
+			],
+			{ ...handedDown, place },
+		);
+		const left = judged(state).boards.filter(({ verdict }) => verdict !== "does-not-fit");
+		expect(left.map(({ board: { id } }) => id)).toEqual(way?.boardIds);
+	});
+
+	test("says of parts that disagree that they do", () => {
+		expect(wordsAt(handedDown, place)).toMatch(/^Your parts disagree: The card is 340 mm long/m);
+		expect(wordsAt(quiet, place)).not.toContain("disagree");
+	});
+
+	test("without boards says what will come instead", () => {
+		const screen = screenAt(emptyMarket, quiet, place);
+		expect(screen.title).toBe("What to look for");
+		expect(screen.body.flatMap(blockTexts)).toEqual(["No boards to choose from; the sheet will say what to look for."]);
+	});
+});
+
+describe("all boards", () => {
+	const place: Place = { at: "fell-out" };
+
+	test("can each be opened, those left first, with what each fell out for", () => {
+		const { boards } = judged(quiet);
+		const { choices } = screenAt(demo, quiet, place);
+		const of = (fallen: boolean) => boards.filter(({ verdict }) => (verdict === "does-not-fit") === fallen);
+		expect(choices.map(({ event }) => (event.type === "board" ? event.boardId : event.type))).toEqual(
+			[...of(false), ...of(true)].map(({ board }) => board.id),
+		);
+		for (const { board, failedRuleIds } of of(true)) {
+			const detail = choices.find(({ label }) => label === board.name)?.detail;
+			for (const id of failedRuleIds) expect(detail).toContain(ruleById(id)?.label);
+		}
+	});
+
+	test("are none in an empty market, and one goes back", () => {
+		const screen = screenAt(emptyMarket, quiet, place);
+		expect(screen.choices.filter(({ event }) => event.type === "board")).toEqual([]);
+		expect(screen.enter?.event).toEqual({ type: "back" });
+	});
+});
+
+describe("one board", () => {
+	const at = (boardId: string): Place => ({ at: "board", boardId });
+
+	test("says of every rule that binds what was found, with what stops it first", () => {
+		const found = judged(quiet).boards.find(({ board: { id } }) => id === "oddment-button");
+		const screen = screenAt(demo, quiet, at("oddment-button"));
+		const [checked = []] = listsOf(screen.body);
+		const labels = allRules.filter(({ scope }) => scope === "board").map(({ label }) => label);
+		for (const label of labels.filter((one) => one !== "Power plugs" && one !== "Picture socket"))
+			expect(checked.some((line) => line.includes(` - ${label}: `))).toBe(true);
+		const stops = checked.map((line) => line.startsWith("Stops it - "));
+		expect(stops.filter(Boolean)).toHaveLength(found?.failedRuleIds.length ?? -1);
+		expect(stops).toEqual([...stops].sort((one, other) => Number(other) - Number(one)));
+		expect(wordsAt(quiet, at("oddment-button"))).toContain("It does not fit your answers.");
+	});
+
+	test("lists what is not known of it, and where to find it", () => {
+		const screen = screenAt(demo, quiet, at("fernquill-riddle"));
+		const [, missing = []] = listsOf(screen.body);
+		expect(missing.length).toBeGreaterThan(0);
+		for (const line of missing) expect(line).toMatch(/^\S.*: .*\.$/);
+	});
+
+	test("shows its facts by their names with units, and old prices as such", () => {
+		const screen = screenAt(demo, quiet, { at: "board", boardId: "pennywhistle-polka", facts: true });
+		const facts = new Map(screen.body.flatMap((block) => (block.kind === "pairs" ? block.pairs : [])));
+		expect(facts.get("Socket")).toBe("Harbour 2");
+		expect([...facts.values()].filter((value) => /^\d+(\.\d+)? mm$/.test(value)).length).toBeGreaterThan(1);
+		const old = demo.market.parts.board.find(({ checkedOn }) => checkedOn === "2026-03-02");
+		expect(wordsAt(quiet, at(old?.id ?? ""))).toContain("(seen 267 days ago: look again)");
+	});
+
+	test("that is not in the market says so, and leads back", () => {
+		const screen = screenAt(demo, quiet, at("no-board"));
+		expect(screen.title).toMatch(/not in the market/);
+		expect(screen.enter?.event).toEqual({ type: "back" });
+	});
+});
+
+describe("the sheet's screen", () => {
+	test("shows what the board must have, and writes the sheet where asked", () => {
+		const screen = screenAt(demo, quiet, { at: "sheet" });
+		const [needs = []] = listsOf(screen.body);
+		expect(needs).toContain("Memory: DDR5, with at least 2 memory slots.");
+		expect(needs).toContain("USB-C at the back: At least one USB-C socket at the back.");
+		const written = screen.choices.flatMap(({ event }) => (event.type === "write-sheet" ? [event.to] : []));
+		expect(written).toEqual(["board-sheet.md", "board-sheet.txt"]);
+		expect(screen.typing).toMatchObject({ kind: "free" });
+	});
+});
+
+describe("the review", () => {
+	test("has every question with its answer in words, and leads to each", () => {
+		const { choices } = screenAt(demo, quiet, { at: "review" });
+		expect(choices.map(({ event }) => event)).toEqual(
+			allQuestions.map(({ id }) => ({ type: "change", questionId: id })),
+		);
+		expect(choices.map(({ label }) => label)).toEqual(
+			expect.arrayContaining([
+				"Most the board may cost: EUR 200.00",
+				"Case: Larkspur Wardrobe",
+				"USB things at the back: 5",
+				"Help at the first start matters: A lot",
+			]),
+		);
+	});
+
+	test("tells what is not sure from what was not asked", () => {
+		const state = walkThrough([{ type: "not-sure" }], {
+			...startWalk(),
+			place: { at: "question", id: "fit/case" },
+		}).state;
+		const labels = labelsAt(state, { at: "review" });
+		expect(labels).toContain("Case: not sure");
+		expect(labels).toContain("Memory: not answered yet");
+	});
+
+	test("says of an answer that is not possible here that it counts as not sure", () => {
+		expect(labelsAt(quiet, { at: "review" }, emptyMarket)).toContain("Case: no longer possible here, so not sure");
+	});
+});
+
+describe("menu and settings", () => {
+	test("the menu leads to everything", () => {
+		const types = screenAt(demo, quiet, { at: "menu" }).choices.map(({ event }) => event.type);
+		expect(types).toEqual(
+			expect.arrayContaining(["back", "review", "fell-out", "shortlist", "sheet", "settings", "leave"]),
+		);
+	});
+
+	test("each setting turns over and back, and its line says how it stands", () => {
+		const place: Place = { at: "settings" };
+		const before = { ...quiet, place };
+		const lines = screenAt(demo, before).choices.filter(({ event }) => event.type === "set");
+		expect(lines.length).toBe(Object.keys(before.settings).length);
+		lines.forEach(({ label, event }, index) => {
+			const turned = walkThrough([event], before).state;
+			const again = screenAt(demo, turned).choices[index];
+			expect(again?.label).not.toBe(label);
+			expect(again && walkThrough([again.event], turned).state.settings).toEqual(before.settings);
+		});
+	});
+});

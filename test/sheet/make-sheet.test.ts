@@ -1,0 +1,217 @@
+import { describe, expect, test } from "vitest";
+import { allQuestions } from "../../src/questions/all-questions.ts";
+import { cautions } from "../../src/reference/cautions.ts";
+import { viewWalk } from "../../src/screens/walk-view.ts";
+import { wayOutWords } from "../../src/sheet/make-sheet.ts";
+import { textSheet } from "../../src/sheet/text-sheet.ts";
+import { startWalk, type WalkState } from "../../src/walk/walk-state.ts";
+import { demo, emptyMarket, quietAnswers, scenarios, walkThrough, walkWith } from "../walk/walk-in-demo.ts";
+import { sheetOf } from "./sheet-of.ts";
+
+const quiet = walkWith(quietAnswers);
+const labels = (list: readonly { readonly label: string }[]) => list.map(({ label }) => label);
+
+describe("what the board must have", () => {
+	test("is every demand that the answers make, with figures and why", () => {
+		const { mustHave } = sheetOf(quiet);
+		const texts = Object.fromEntries(mustHave.map(({ label, text }) => [label, text]));
+		expect(texts).toMatchObject({
+			Socket: "Harbour 2, because the Tallowfinch Deckhand goes into no other.",
+			"Board size": "ATX, microATX, Mini-ITX: the sizes your case takes, and nothing larger.",
+			Memory: "DDR5, with at least 2 memory slots.",
+			"USB-C at the back": "At least one USB-C socket at the back.",
+			Price: "At most EUR 200.00, postage included.",
+		});
+		for (const { why } of mustHave) expect(why).toMatch(/\.$/);
+	});
+
+	test("holds a must, and a mere wish is only nice to have", () => {
+		const { mustHave, niceToHave } = sheetOf(quiet);
+		expect(labels(niceToHave)).toEqual(["Wireless (Wi-Fi)"]);
+		expect(labels(mustHave)).not.toContain("Wireless (Wi-Fi)");
+		const must = sheetOf(
+			walkWith({ ...quietAnswers, "features/wireless": "must", "features/rear-usb-c": "would-like" }),
+		);
+		expect(labels(must.mustHave)).toContain("Wireless (Wi-Fi)");
+		expect(labels(must.niceToHave)).toEqual(["USB-C at the back"]);
+		const neither = sheetOf(
+			walkWith({ ...quietAnswers, "features/wireless": "dont-mind", "features/rear-usb-c": "dont-mind" }),
+		);
+		expect(neither.niceToHave).toEqual([]);
+		expect(labels(neither.mustHave)).not.toContain("USB-C at the back");
+	});
+
+	test("says what hangs on an open answer", () => {
+		const { "fit/supply": _supply, ...others } = quietAnswers;
+		const power = sheetOf(walkWith(others)).mustHave.find(({ ruleId }) => ruleId === "fit/power-plugs");
+		expect(power?.text).toMatch(/^Depends on an open answer: .*4-pin.* Or: .*8-pin/);
+	});
+
+	test("does not change with the boards to choose from", () => {
+		// In the empty market only what was picked from the market is unknown.
+		const own = scenarios.find(({ name }) => name === "before-any-board")?.state ?? startWalk();
+		expect(sheetOf(own, emptyMarket).mustHave).toEqual(sheetOf(own).mustHave);
+	});
+});
+
+describe("in short", () => {
+	test("counts the boards left and names the best, with price and score", () => {
+		const { inShort, shortlist } = sheetOf(quiet);
+		const [best] = shortlist;
+		const { counts } = viewWalk(demo, quiet).judgement();
+		expect(inShort[0]).toContain(`${counts.all - counts.doesNotFit} of ${counts.all} boards are left`);
+		expect(inShort[1]).toContain(`${best?.name}, ${best?.priceWords}, ${best?.scoreWords}.`);
+	});
+
+	test("says what the best board hangs on where nothing is known to fit", () => {
+		const { "fit/processor": _processor, ...others } = quietAnswers;
+		expect(sheetOf(walkWith(others)).inShort.join(" ")).toContain("Find out what is still unknown before you pay");
+	});
+
+	test("says when nothing fits", () => {
+		const handedDown = scenarios.find(({ name }) => name === "handed-down")?.state ?? startWalk();
+		const sheet = sheetOf(handedDown);
+		expect(sheet.inShort).toEqual([
+			`None of the ${demo.market.parts.board.length} boards fits. Below stands what to give up.`,
+		]);
+		expect(sheet.shortlist).toEqual([]);
+		expect(sheet.nothingFits.length).toBeGreaterThan(0);
+		expect(sheet.partsDisagree).toEqual([
+			{
+				text: "The card is 340 mm long, 40 mm more than the 300 mm the case has room for.",
+				advice: expect.stringMatching(/^Change the card or the case\./),
+			},
+		]);
+	});
+
+	test("does not count invented boards against a processor of one's own", () => {
+		const own = scenarios.find(({ name }) => name === "before-any-board")?.state ?? startWalk();
+		const sheet = sheetOf(own);
+		expect(sheet.inShort.join(" ")).toContain("This sheet says what to look for.");
+		expect(sheet.nothingFits).toEqual([]);
+		expect(sheet.shortlist).toEqual([]);
+	});
+});
+
+describe("without any board", () => {
+	const own = scenarios.find(({ name }) => name === "before-any-board")?.state ?? startWalk();
+	const sheet = sheetOf(own, emptyMarket);
+
+	test("the sheet is whole: what to look for, before paying, cautions, answers, sources", () => {
+		expect(sheet.title).toBe("What to look for in a board");
+		expect(sheet.inShort[0]).toContain("what to look for in any board");
+		expect(labels(sheet.mustHave)).toEqual(
+			expect.arrayContaining([
+				"Socket",
+				"Processor support",
+				"Board size",
+				"Power plugs",
+				"USB-C at the back",
+				"Price",
+			]),
+		);
+		expect(sheet.beforeYouPay.length).toBeGreaterThanOrEqual(4);
+		expect(sheet.beforeYouPay.join(" ")).toContain("Bramble Nine");
+		expect(sheet.cautions.map(({ text }) => text)).toEqual(cautions.map(({ text }) => text));
+		expect(sheet.answers).toHaveLength(allQuestions.length);
+		expect(sheet.sources.length).toBeGreaterThan(0);
+	});
+
+	test("and says nothing of prices, invented boards or a shortlist", () => {
+		expect(sheet.hasInventedParts).toBe(false);
+		expect(sheet.beforeYouPay.join(" ")).not.toContain("Prices were seen");
+		expect(textSheet(sheet)).not.toMatch(/SHORTLIST|NOTHING FITS|invented/);
+	});
+});
+
+describe("what is not sure yet", () => {
+	test("is every question without an answer, with how to find out and what holds until then", () => {
+		const { open } = sheetOf(startWalk());
+		for (const { label, howToFindOut, notSure } of allQuestions)
+			expect(open).toContainEqual({ what: label, how: `${howToFindOut} Until then: ${notSure}` });
+	});
+
+	test("is no question that has one, whatever its part is called", () => {
+		const state: WalkState = {
+			...walkWith({ ...quietAnswers, "fit/case": { part: "unsure" } }),
+			ownParts: [{ kind: "case", part: { id: "unsure", name: "Not sure which", boardForms: ["ATX"] } }],
+		};
+		const sheet = sheetOf(state);
+		expect(sheet.open.map(({ what }) => what)).not.toContain("Case");
+		expect(sheet.answers).toContainEqual({
+			questionId: "fit/case",
+			label: "Case",
+			value: "Not sure which",
+			by: "builder",
+		});
+	});
+
+	test("is each fact that a board on the shortlist lacks, once, and where it stands", () => {
+		const { open, shortlist } = sheetOf(quiet);
+		const names = shortlist.map(({ name }) => name);
+		const facts = open.filter(({ what }) => names.some((name) => what.startsWith(`${name}: `)));
+		for (const { how } of facts) expect(how).toMatch(/\S/);
+		const whats = open.map(({ what }) => what);
+		expect(new Set(whats).size).toBe(whats.length);
+	});
+});
+
+describe("answers", () => {
+	test("stand in the order asked, in words, with who gave them", () => {
+		const { answers } = sheetOf(quiet);
+		expect(answers.map(({ questionId }) => questionId)).toEqual(allQuestions.map(({ id }) => id));
+		expect(answers.slice(0, 4).map(({ value }) => value)).toEqual([
+			"EUR 200.00",
+			"Tallowfinch Deckhand",
+			"Larkspur Wardrobe",
+			"No card",
+		]);
+		expect(new Set(answers.map(({ by }) => by))).toEqual(new Set(["builder"]));
+	});
+
+	test("tell not sure from not asked", () => {
+		const { state } = walkThrough([{ type: "not-sure" }], {
+			...startWalk(),
+			place: { at: "question", id: "fit/case" },
+		});
+		const values = new Map(sheetOf(state).answers.map(({ questionId, value }) => [questionId, value]));
+		expect(values.get("fit/case")).toBe("Not sure");
+		expect(values.get("fit/memory")).toBe("Not sure (not asked yet)");
+	});
+
+	test("that cannot be in this market count as not sure", () => {
+		const values = new Map(sheetOf(quiet, emptyMarket).answers.map(({ questionId, value }) => [questionId, value]));
+		expect(values.get("fit/case")).toBe("Not sure");
+		expect(values.get("features/rear-devices")).toBe("5");
+	});
+});
+
+test("before paying, what is said of several boards is said once, with their names", () => {
+	const { beforeYouPay, shortlist } = sheetOf(walkWith({ ...quietAnswers, "features/wireless": "must" }));
+	const adapter = beforeYouPay.filter((line) => line.includes("Add the price of an adapter"));
+	const without = shortlist.filter(({ against }) =>
+		against.some((words) => words.includes("you would need an adapter")),
+	);
+	expect(adapter).toHaveLength(without.length > 0 ? 1 : 0);
+	for (const { name } of without) expect(adapter[0]).toContain(name);
+	const module = beforeYouPay.filter((line) => line.includes("Ask which modules it takes"));
+	expect(module).toHaveLength(1);
+});
+
+test("sources are named once each, and every caution's ground is among what is said", () => {
+	const { sources, cautions: told } = sheetOf(quiet);
+	expect(new Set(sources).size).toBe(sources.length);
+	for (const { ground } of told)
+		expect(
+			ground === "common practice, no source" ||
+				ground === "from memory" ||
+				sources.some((one) => one.includes(ground)),
+		).toBe(true);
+});
+
+test("a way out for boards that are not there still reads", () => {
+	const judgement = viewWalk(emptyMarket, quiet).judgement();
+	expect(wayOutWords(["fit/board-form", "no/rule"], [], judgement)).toMatch(
+		/^With another case and no\/rule, 0 boards/,
+	);
+});
