@@ -11,8 +11,9 @@ export function sheetScreen(view: WalkView): Screen {
 		title: "The sheet for shop and bench",
 		body: [
 			...sheet.inShort.map(text),
-			text("The board must have:"),
-			list(sheet.mustHave.map(({ label, text: words }) => `${label}: ${words}`)),
+			...(sheet.mustHave.length > 0
+				? [text("The board must have:"), list(sheet.mustHave.map(({ label, text: words }) => `${label}: ${words}`))]
+				: [text("So far nothing is known that the board must have; every answer adds to it.")]),
 			text(
 				`The sheet also holds the shortlist with reasons, ${sheet.beforeYouPay.length} checks before you pay, what is still unsure, cautions and all your answers.`,
 			),

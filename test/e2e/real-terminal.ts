@@ -129,7 +129,7 @@ export class RealTerminal {
 		);
 	}
 
-	/** The screen as one text, wrapped lines joined by single spaces. */
+	/** The screen as one text. */
 	text(): string {
 		return this.rows().join("\n");
 	}
@@ -154,6 +154,16 @@ export class RealTerminal {
 	/** Whether bracketed paste is on. */
 	takesPaste(): boolean {
 		return this.screen.modes.bracketedPasteMode;
+	}
+
+	/** The codes of colour and weight that were sent, such as "1" for bold. */
+	colourCodes(): string[] {
+		return this.sent.split("\u001b[").flatMap((piece) => /^([\d;]*)m/.exec(piece)?.[1] ?? []);
+	}
+
+	/** The codes of colour and weight that were sent, such as "1" for bold. */
+	colourCodes(): string[] {
+		return this.sent.split("\u001b[").flatMap((piece) => /^([\d;]*)m/.exec(piece)?.[1] ?? []);
 	}
 
 	/** Whether the program left the cursor shown. */

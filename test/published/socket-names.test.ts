@@ -33,7 +33,7 @@ test("every one of the standard's sockets stays a socket of its own", () => {
 });
 
 describe.each(sockets)("%s", (name) => {
-	const spaced = name.replace(/^(LGA|BGA|SP|AM)(?=\d)/, "$1 ");
+	const spaced = name.replace(/^([A-Z]+)(?=\d)/, "$1 ");
 
 	test.each([`Socket ${name}`, `Socket${name}`, spaced, `Socket ${spaced}`, name.toLowerCase(), `${name} socket`])(
 		"is spelt %j too",

@@ -569,8 +569,8 @@ describe("the sheet", () => {
 			state: before,
 			effects: [{ type: "write-sheet", to: "my sheet.md", orNext: false }],
 		});
-		expect(walkThrough([{ type: "write-sheet", to: "a.md", orNext: true }], before).effects).toEqual([
-			{ type: "write-sheet", to: "a.md", orNext: true },
+		expect(walkThrough([{ type: "write-sheet", to: "paper.md", orNext: true }], before).effects).toEqual([
+			{ type: "write-sheet", to: "paper.md", orNext: true },
 		]);
 		expect(walkThrough([text("other.txt")], before).effects).toEqual([
 			{ type: "write-sheet", to: "other.txt", orNext: false },
