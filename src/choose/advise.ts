@@ -9,8 +9,9 @@ import { type WayOut, waysOut } from "./ways-out.ts";
 
 /**
  * Why a board stands on the shortlist. "best-match": highest score among boards known to fit (among all, where none is
- * known to fit). "lowest-price": cheapest among the same. "also-good": next by score. "check-first": would be the best
- * match, if what cannot be told turns out well.
+ * known to fit), and of a tie the cheapest. "lowest-price": cheapest among the same. "also-good": next by score, unless a
+ * better one costs no more. "check-first": would be the best match, if what cannot be told turns out well, or fills a
+ * short list.
  */
 export type Role = "best-match" | "lowest-price" | "also-good" | "check-first";
 

@@ -81,7 +81,6 @@ class Stage {
 	/** Everything from outside that can happen; returns how to stop listening. */
 	private listen(): () => void {
 		const signals = { SIGINT: exitCodes.interrupted, SIGTERM: exitCodes.terminated, SIGHUP: exitCodes.hungUp } as const;
-		const handlers = Object.entries(signals).map(([signal, code]) => [signal, () => this.stop(code)] as const);
 		const onResize = () => this.redraw();
 		// Stopped from outside, the shell may have set the terminal's modes back.
 		const onContinue = () => {
@@ -90,7 +89,9 @@ class Stage {
 		};
 		const onEnd = () => this.stop(exitCodes.hungUp);
 		const onExit = () => this.leave();
-		for (const [signal, handler] of handlers) process.on(signal, handler);
+		// Signals and faults are heard until the end: Ctrl+C pressed twice, or a signal that a library sends once more
+		// after its own clean-up, must not cut off the last words.
+		for (const [signal, code] of Object.entries(signals)) process.on(signal, () => this.stop(code));
 		process.on("SIGCONT", onContinue);
 		process.on("exit", onExit);
 		process.on("uncaughtException", this.fail);
@@ -99,11 +100,8 @@ class Stage {
 		process.stdin.on("error", onEnd);
 		this.stream.on("resize", onResize);
 		return () => {
-			for (const [signal, handler] of handlers) process.off(signal, handler);
 			process.off("SIGCONT", onContinue);
 			process.off("exit", onExit);
-			process.off("uncaughtException", this.fail);
-			process.off("unhandledRejection", this.fail);
 			process.stdin.off("end", onEnd);
 			process.stdin.off("error", onEnd);
 			this.stream.off("resize", onResize);

@@ -49,6 +49,7 @@ export function openSession(args: Arguments, streams: Streams, today: string): W
 	let state: WalkState = startWalk();
 	let code: ExitCode = exitCodes.ok;
 	let leftWith: WalkState | null = null;
+	let shown: { readonly state: WalkState; readonly screen: Screen | null } | null = null;
 	const written: string[] = [];
 	if (args.answers !== undefined && isThere(args.answers)) takeUp(args.answers);
 	else if (args.answers !== undefined) session.hold(args.answers);
@@ -63,6 +64,12 @@ export function openSession(args: Arguments, streams: Streams, today: string): W
 				`This walk is open in another window (process ${holder}). What you answer here goes into a file of its own.`,
 			);
 		state = { ...taken, saved: state.saved, settings: state.settings };
+	}
+
+	/** Worked out once a state: it is asked for with every key. */
+	function screen(): Screen | null {
+		if (shown?.state !== state) shown = { state, screen: screenOf(context, state) };
+		return shown.screen;
 	}
 
 	function dispatch(event: WalkEvent): void {
@@ -126,7 +133,7 @@ export function openSession(args: Arguments, streams: Streams, today: string): W
 	}
 
 	return {
-		screen: () => screenOf(context, state),
+		screen,
 		state: () => state,
 		dispatch,
 		exitCode: () => code,

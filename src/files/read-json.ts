@@ -26,11 +26,12 @@ export function readJson(path: string): unknown {
 /** As readJson, for text already at hand; `path` names it in messages. */
 export function parseJson(text: string, path: string): unknown {
 	if (text.trim() === "") throw new BrokenJson(path, "the file is empty, and JSON was expected");
+	const json = text.replace(/^\uFEFF/, "");
 	try {
-		return cleanJson(JSON.parse(text.replace(/^\uFEFF/, "")));
+		return cleanJson(JSON.parse(json));
 	} catch (error) {
 		if (error instanceof RangeError) throw new BrokenJson(path, `${error.message}, and no sound file is`);
-		throw new BrokenJson(path, `this is no sound JSON${placeIn(text)}`);
+		throw new BrokenJson(path, `this is no sound JSON${placeIn(json)}`);
 	}
 }
 

@@ -36,10 +36,12 @@ export interface WriteOptions {
 export function writeFile(path: string, text: string, { replace, ownerOnly, makeFolder }: WriteOptions): string {
 	const target = resolve(path);
 	const beside = `${target}.${randomBytes(6).toString("hex")}.tmp`;
+	let made = false;
 	try {
 		if (makeFolder) mkdirSync(dirname(target), { recursive: true, mode: ownerOnly ? 0o700 : 0o777 });
 		// "wx" follows no link and overwrites nothing.
 		const file = openSync(beside, "wx", ownerOnly ? 0o600 : 0o666);
+		made = true;
 		try {
 			writeWhole(file, Buffer.from(text, "utf8"));
 			fsyncSync(file);
@@ -53,7 +55,7 @@ export function writeFile(path: string, text: string, { replace, ownerOnly, make
 		const exists = (error as { code?: string }).code === "EEXIST";
 		throw new UnwritableFile(target, reasonOf(error), exists);
 	} finally {
-		rmSync(beside, { force: true });
+		if (made) rmSync(beside, { force: true });
 	}
 }
 

@@ -18,8 +18,12 @@ export interface PlainFace {
 /** Asks one screen after another until the walk is left. At the end of input the walk is saved and left. */
 export async function runPlainWalk(face: PlainFace): Promise<void> {
 	let shown: Screen | null = null;
+	let shownText = "";
 	for (let screen = face.screen(); screen; ) {
-		if (screen.id !== shown?.id || screen.notice) face.write(screenText(screen, face.width));
+		// A screen that reads otherwise by now, such as a setting turned over, is shown again.
+		const words = screenText({ ...screen, notice: null }, face.width);
+		if (screen.id !== shown?.id || screen.notice || words !== shownText) face.write(screenText(screen, face.width));
+		shownText = words;
 		if (screen.problem && screen !== shown) face.write(`\n${wrapText(screen.problem, face.width).join("\n")}\n`);
 		shown = screen;
 		const line = await face.readLine(promptText(screen, face.width));
@@ -38,7 +42,6 @@ export async function runPlainWalk(face: PlainFace): Promise<void> {
 }
 
 function helpText({ help, title }: Screen, width: number): string {
-	return help.length > 0
-		? blockLines(help, width).join("\n")
-		: `\n${title}\nType the number of a line. Nothing is lost by going back.`;
+	const words = `\n${title}\nType the number of a line. Nothing is lost by going back.`;
+	return (help.length > 0 ? blockLines(help, width) : wrapText(words, width)).join("\n");
 }

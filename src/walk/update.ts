@@ -83,8 +83,23 @@ export function update(context: WalkContext, before: WalkState, event: WalkEvent
 			if (place.at === "describe") return atDescription(context, state, place, event);
 			if (place.at === "sheet" && event.type === "text")
 				return update(context, state, { type: "write-sheet", to: event.text });
+			if (place.at === "fell-out" && event.type === "text") return boardByName(context, state, event.text);
 			return [state, []];
 	}
+}
+
+/** Opens the one board that has these letters in its name. */
+function boardByName(context: WalkContext, state: WalkState, text: string): Step {
+	const typed = cleanLine(text);
+	const boards = marketOf(context.market, state.ownParts).parts.board;
+	const found = boards.filter(({ name }) => name.toLowerCase().includes(typed.toLowerCase()));
+	const [only, ...more] = found;
+	if (only && more.length === 0) return update(context, state, { type: "board", boardId: only.id });
+	const names = found.slice(0, 4).map(({ name }) => name);
+	const problem = only
+		? `Several boards have "${typed}": ${names.join(", ")}.`
+		: `No board has "${typed}" in its name.`;
+	return [{ ...state, problem }, []];
 }
 
 function atQuestion(context: WalkContext, state: WalkState, id: string, event: WalkEvent): Step {

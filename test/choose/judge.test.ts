@@ -199,6 +199,17 @@ describe("open questions", () => {
 		});
 	});
 
+	test("a rule that finds something else in another way to turn out is not settled, verdict alike or not", () => {
+		const strongly = (given: object) => ({ case: given, supply: strong });
+		const { unsettledRuleIds } = judged(
+			{ form: "microATX" },
+			open({ large: strongly(large), listed: strongly({ boardForms: ["microATX"] }) }),
+		);
+		expect(unsettledRuleIds).toEqual(["fit/board-form"]);
+		expect(judged({}, open({ one: strongly(large), other: strongly(large) })).unsettledRuleIds).toEqual([]);
+		expect(judged({}, buildOf(goodBuild)).unsettledRuleIds).toEqual([]);
+	});
+
 	test("of the findings the plainest is shown: failure, can't tell, caution, fit", () => {
 		const shown = (...ways: object[]) => {
 			const byLabel = Object.fromEntries(ways.map((given, index) => [`way ${index}`, { case: given, supply: strong }]));

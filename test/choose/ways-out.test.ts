@@ -39,6 +39,11 @@ describe("nothing fits", () => {
 		]);
 	});
 
+	test("one demand before two, though the two bring back more boards", () => {
+		const twice = { ...otherSocket, ...otherMemory };
+		expect(ways([twice, twice, dear]).map(({ giveUp }) => giveUp.length)).toEqual([1, 2]);
+	});
+
 	test("a set that contains another is no smallest way", () => {
 		expect(ways([{ ...dear, ...otherSocket }, dear])).toEqual([{ giveUp: ["fit/price-cap"], boardIds: ["board-2"] }]);
 	});

@@ -18,6 +18,7 @@ export const keys = {
 	up: "\u001b[A",
 	down: "\u001b[B",
 	left: "\u001b[D",
+	end: "\u001b[F",
 	pageDown: "\u001b[6~",
 	pageUp: "\u001b[5~",
 	enter: "\r",
@@ -90,7 +91,7 @@ export class RealTerminal {
 		const [file, ...args] = command ?? [process.execPath, program, ...words];
 		this.screen = new headless.Terminal({ cols: columns, rows, allowProposedApi: true, scrollback: 1000 });
 		this.child = pty.spawn(file, args, {
-			name: "xterm-256color",
+			name: environment["TERM"] ?? "xterm-256color",
 			cols: columns,
 			rows,
 			cwd: home.desk,
@@ -154,11 +155,6 @@ export class RealTerminal {
 	/** Whether bracketed paste is on. */
 	takesPaste(): boolean {
 		return this.screen.modes.bracketedPasteMode;
-	}
-
-	/** The codes of colour and weight that were sent, such as "1" for bold. */
-	colourCodes(): string[] {
-		return this.sent.split("\u001b[").flatMap((piece) => /^([\d;]*)m/.exec(piece)?.[1] ?? []);
 	}
 
 	/** The codes of colour and weight that were sent, such as "1" for bold. */

@@ -200,20 +200,28 @@ describe.skipIf(!pty)("hostile keys", () => {
 		await terminal.waitFor("Find: x");
 		expect(terminal.text()).toContain("Fit, question 1");
 		expect(terminal.text()).toMatch(/Find: x\s*\n/);
+		// Where letters are commands, a letter that leaked could leave the walk.
+		terminal.press(keys.tab);
+		await terminal.waitFor("Where to?");
+		for (const [, bytes] of reports.slice(0, -1)) terminal.press(bytes);
+		terminal.press(keys.down);
+		await terminal.waitFor((t) => t.marked() === "All my answers");
 		expect(terminal.exitCode).toBeNull();
 	});
 
 	test("random bytes end nothing, and Ctrl+C is heard after them", async () => {
 		const terminal = await startInList();
-		for (let seed = 1; seed <= 20; seed++) terminal.press(randomBytes(seed, 200));
-		terminal.press("\f");
-		await terminal.waitFor(/Tab more|Esc close/);
-		expect(terminal.exitCode).toBeNull();
-		while (terminal.exitCode === null) {
-			terminal.press(keys.interrupt);
-			await new Promise((resolve) => setTimeout(resolve, 50));
+		for (let seed = 1; seed <= 8; seed++) terminal.press(randomBytes(seed, 150));
+		// Bytes may have begun a paste, which swallows keys for a second.
+		const length = terminal.sent.length;
+		while (!terminal.sent.slice(length).includes("\u001b[2J")) {
+			terminal.press("\f");
+			await terminal.waitFor(/Tab more|Esc close/);
+			await new Promise((resolve) => setTimeout(resolve, 20));
 		}
-		expect(terminal.exitCode).toBe(130);
+		expect(terminal.exitCode).toBeNull();
+		terminal.press(keys.interrupt);
+		expect(await terminal.ended()).toBe(130);
 		expect(terminal.isAlternate()).toBe(false);
 	});
 });
@@ -287,11 +295,14 @@ describe.skipIf(!pty)("the size of the terminal", () => {
 				terminal.press(down(1) + keys.enter);
 				continue;
 			}
-			const one = (pattern: RegExp) => (t: RealTerminal) => t.rows().filter((line) => pattern.test(line)).length === 1;
-			await terminal.waitFor((t) => one(/Which processor/)(t) && one(/Tab more/)(t) && one(/^❯ /)(t));
+			const once = (t: RealTerminal, pattern: RegExp) => t.rows().filter((line) => pattern.test(line)).length === 1;
+			await terminal.waitFor(
+				(t) =>
+					t.rows()[rows - 2]?.includes("Tab more") === true &&
+					t.rows()[rows - 1] === "" &&
+					[/Which processor/, /Tab more/, /Find:/, /^❯ /].every((pattern) => once(t, pattern)),
+			);
 			expect(terminal.marked()).toContain("Helmswoman");
-			expect(terminal.rows()[rows - 2]).toContain("Tab more");
-			expect(terminal.rows()[rows - 1]).toBe("");
 			expect(terminal.text()).not.toContain("too small");
 		}
 		terminal.press(keys.enter);
@@ -301,11 +312,15 @@ describe.skipIf(!pty)("the size of the terminal", () => {
 
 	test("a frame never reaches the last row: nothing wipes the terminal after the first drawing", async () => {
 		const { terminal } = await startInReview();
-		for (const key of [keys.down, keys.pageDown, "?", keys.pageDown, "?", keys.tab, keys.down, keys.escape])
-			terminal.press(key);
+		terminal.press(`${keys.down}${keys.pageDown}?${keys.pageDown}`);
+		await terminal.waitFor("Esc close");
+		terminal.press(`?${keys.down}${keys.tab}`);
+		await terminal.waitFor("Where to?");
+		terminal.press(keys.escape);
 		await terminal.waitFor("All your answers");
+		terminal.press(keys.end);
 		terminal.press(keys.enter);
-		await terminal.waitFor("question");
+		await terminal.waitFor("Build quality, question");
 		expect(terminal.sent).not.toContain("\u001b[3J");
 		expect(terminal.sent.split("\u001b[2J")).toHaveLength(2);
 	});

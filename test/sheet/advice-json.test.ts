@@ -57,7 +57,7 @@ describe.each([{ name: "nobody yet", state: startWalk() }, ...scenarios])("the a
 			expect(score.high).toBeLessThanOrEqual(100);
 			expect(priceMinor === null ? currency : Number.isInteger(priceMinor)).toBe(priceMinor === null ? null : true);
 			expect(["fits", "cannot-tell"]).toContain(verdict);
-			expect(verdict === "fits").toBe(ways.fit === ways.all && verdict === "fits");
+			if (verdict === "fits") expect(ways.fit).toBe(ways.all);
 			expect(ways.fit).toBeGreaterThan(0);
 			expect(ways.fit).toBeLessThanOrEqual(ways.all);
 		}
@@ -85,9 +85,11 @@ test("nothing fits is told by ways out, not by a shortlist", () => {
 	const advice = adviceOf(handedDown?.state ?? startWalk());
 	expect(advice.shortlist).toEqual([]);
 	expect(advice.waysOut.length).toBeGreaterThan(0);
-	expect(advice.buildFindings).toMatchObject([
-		{ id: "build/card-in-case", certain: true, data: { lengthMm: 340, maxMm: 300, overMm: 40 } },
-	]);
+	expect(advice.buildFindings[0]).toMatchObject({
+		id: "build/card-in-case",
+		certain: true,
+		data: { lengthMm: 340, maxMm: 300, overMm: 40 },
+	});
 });
 
 test("an empty market gives empty lists, never a fault", () => {

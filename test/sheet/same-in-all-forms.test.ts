@@ -33,13 +33,15 @@ function wordsOf(sheet: Sheet): readonly string[] {
 			board.verdictWords,
 			board.priceWords,
 			board.scoreWords,
+			board.facts,
 			...board.for,
 			...board.against,
 			...board.unknown,
 		]),
 		...sheet.open.flatMap(({ what, how }) => [what, how]),
 		...sheet.cautions.flatMap(({ text, ground }) => [text, ground]),
-		...sheet.answers.flatMap(({ label, value, by }) => [label, value, by]),
+		// Who answered is said where it was somebody else than the builder.
+		...sheet.answers.map(({ label, value, by }) => `${label}: ${value}${by && by !== "builder" ? ` (${by})` : ""}`),
 		...sheet.sources,
 	];
 }

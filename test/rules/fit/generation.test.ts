@@ -147,6 +147,11 @@ testRule(generation, {
 			"notListed",
 			{ processor: "Deckhand 6" },
 		],
+		"the list has a row without a word": [
+			{ board: { supportList: { rows: [{ processor: "--" }] } }, processor },
+			"notListed",
+			{ processor: "Deckhand 6" },
+		],
 		"the list is empty": [
 			{ board: { supportList: { rows: [] } }, processor },
 			"notListed",

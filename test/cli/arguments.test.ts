@@ -1,0 +1,101 @@
+import { describe, expect, test } from "vitest";
+import { commandNames, flags, nearWords, readArguments } from "../../src/cli/arguments.ts";
+import { CommandError } from "../../src/cli/exit-codes.ts";
+
+const none = {
+	command: null,
+	operands: [],
+	withDemo: false,
+	replace: false,
+	json: false,
+	plain: false,
+	noColour: false,
+	ascii: false,
+	help: false,
+	version: false,
+};
+
+function refusal(...argv: string[]): CommandError {
+	try {
+		readArguments(argv);
+	} catch (error) {
+		if (error instanceof CommandError) return error;
+		throw error;
+	}
+	throw new Error(`${argv.join(" ")} was taken`);
+}
+
+describe("reads", () => {
+	test.each<[string[], object]>([
+		[[], {}],
+		[["shortlist"], { command: "shortlist" }],
+		[["sheet", "--answers", "my.json"], { command: "sheet", answers: "my.json" }],
+		[["--answers=my.json", "sheet"], { command: "sheet", answers: "my.json" }],
+		[["sheet", "--answers", "my file.json", "--to", "-"], { command: "sheet", answers: "my file.json", to: "-" }],
+		[["--answers=--odd-name.json"], { answers: "--odd-name.json" }],
+		[["--parts", "shop", "--with-demo"], { parts: "shop", withDemo: true }],
+		[["--plain", "--no-color", "--ascii"], { plain: true, noColour: true, ascii: true }],
+		[["sheet", "--to", "a.md", "--replace", "--json"], { command: "sheet", to: "a.md", replace: true, json: true }],
+		[["why", "fit/socket"], { command: "why", operands: ["fit/socket"] }],
+		[["check", "a.json", "b.json"], { command: "check", operands: ["a.json", "b.json"] }],
+		[["check", "--", "--odd-name.json"], { command: "check", operands: ["--odd-name.json"] }],
+		[["--help"], { help: true }],
+		[["-h"], { help: true }],
+		[["help"], { command: "help" }],
+		[["--version"], { version: true }],
+		[["-V"], { version: true }],
+		[["--answers", "a.json", "--answers", "b.json"], { answers: "b.json" }],
+	])("%j", (argv, expected) => {
+		expect(readArguments(argv)).toEqual({ ...none, ...expected });
+	});
+
+	test("help beside anything, known or not", () => {
+		expect(readArguments(["shortlst", "--help"])).toMatchObject({ help: true, command: null });
+		expect(readArguments(["sheet", "-h"])).toMatchObject({ help: true, command: "sheet" });
+	});
+
+	test("every command and every flag there is", () => {
+		for (const name of commandNames) expect(readArguments([name]).command).toBe(name);
+		for (const [name, { value }] of Object.entries(flags))
+			expect(readArguments(value ? [`--${name}`, "x"] : [`--${name}`])).not.toEqual(none);
+	});
+});
+
+describe("refuses with 64", () => {
+	test.each<[string[], RegExp]>([
+		[["shortlst"], /^There is no command "shortlst"\. Did you mean shortlist\?$/],
+		[["short"], /Did you mean shortlist\?/],
+		[["chek", "a.json"], /Did you mean check\?/],
+		[["dance"], /^There is no command "dance"\. See: boardwalk --help$/],
+		[["--answer", "a.json"], /^There is no flag --answer\. Did you mean --answers\?$/],
+		[["--colour"], /^There is no flag --colour\./],
+		[["--color"], /Did you mean --no-color\?/],
+		[["-x"], /^There is no flag -x\./],
+		[["-v"], /^There is no flag -v\./],
+		[["--answers"], /^--answers needs a FILE behind it\.$/],
+		[["--answers="], /^--answers needs a FILE behind it\.$/],
+		[["--answers", ""], /^--answers needs a FILE behind it\.$/],
+		[["--answers", "--json"], /^--answers needs a FILE behind it\.$/],
+		[["sheet", "--to", "--replace"], /^--to needs a FILE behind it\.$/],
+		[["--parts", "-h"], /^--parts needs a FOLDER behind it\.$/],
+		[["--json=yes"], /^--json takes no value, and "yes" was given\.$/],
+		[["--constructor"], /^There is no flag --constructor\./],
+	])("%j", (argv, words) => {
+		const { code, message } = refusal(...argv);
+		expect(code).toBe(64);
+		expect(message).toMatch(words);
+	});
+});
+
+describe("near words", () => {
+	test("are at most three, those that hold the word first", () => {
+		expect(nearWords("socket", ["fit/socket", "spare-sockets", "rocket", "pocket"])).toBe(
+			" Did you mean fit/socket or spare-sockets or rocket?",
+		);
+	});
+
+	test("are none for a word like no other", () => {
+		expect(nearWords("zzzzzz", ["fit/socket"])).toBe(" See: boardwalk --help");
+		expect(nearWords("", ["fit/socket"])).toBe(" See: boardwalk --help");
+	});
+});
