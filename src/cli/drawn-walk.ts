@@ -40,6 +40,7 @@ class Stage {
 	private drawing: Drawing | null = null;
 	private onScreen = false;
 	private isOver = false;
+	private notStopped: NodeJS.Timeout | undefined;
 	/** Where the mark stood in lists that one looks into and comes back to. */
 	private readonly leftAt = new Map<string, Face>();
 	private finish: (code: ExitCode) => void = () => {};
@@ -111,6 +112,7 @@ class Stage {
 	private enter(again = false): void {
 		if (this.isOver || (again && this.onScreen)) return;
 		this.onScreen = true;
+		clearTimeout(this.notStopped);
 		this.stream.write(enterScreen);
 		this.keyboard = openKeyboard(process.stdin, (key) => this.press(key));
 		this.drawing = this.startDrawing({ stream: this.stream, size: () => this.size() });
@@ -195,7 +197,7 @@ class Stage {
 		this.leave();
 		process.kill(0, "SIGTSTP");
 		// Where no shell can wake the program again, it is not put to sleep at all, and goes on.
-		setTimeout(() => this.enter(true), notStoppedMs);
+		this.notStopped = setTimeout(() => this.enter(true), notStoppedMs);
 	}
 }
 

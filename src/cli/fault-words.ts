@@ -10,7 +10,7 @@ export function faultLine(file: string, { path, expected, unknownKey, knownKeys 
 		unknownKey === path.split(".").at(-1) || expected === "no such fact"
 			? "there is no such key here"
 			: `expected ${expected}`;
-	return `${place}: ${said}.${near ? ` Did you mean "${near}"?` : knownKeys?.length ? ` Known here: ${knownKeys.slice(0, 12).join(", ")}${knownKeys.length > 12 ? ", ..." : ""}.` : ""}`;
+	return `${place}: ${said}.${near ? ` Did you mean "${near}"?` : knownKeys?.length ? ` Known here: ${knownKeys.slice(0, 12).join(", ")}${knownKeys.length > 12 ? ", ..." : "."}` : ""}`;
 }
 
 /** The first fault in full and how many more there are; nothing was changed. */

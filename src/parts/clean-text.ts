@@ -8,11 +8,11 @@ const plainSequences =
 	/(?:\u001b\[|\u009b)[0-?]*[ -/]*[@-~]?|\u001b[ -/]*[0-~]?/g;
 /**
  * Remaining control characters but tab and line feed, and characters that turn text or hide in it: directions, zero
- * width, soft hyphen, fillers, tags. Joiners and variation selectors stay: words and emoji need them.
+ * width, soft hyphen, fillers, tags, halves of a character. Joiners and variation selectors stay: words and emoji need them.
  */
 const controlsAndDirections =
 	// biome-ignore lint/suspicious/noControlCharactersInRegex: these are the very characters to be taken out
-	/[\u0000-\u0008\u000b-\u001f\u007f-\u009f\u00ad\u061c\u115f\u1160\u180e\u200b\u200e\u200f\u2028\u2029\u202a-\u202e\u2060-\u206f\u3164\ufeff\uffa0\ufff9-\ufffb\u{e0000}-\u{e007f}]|\u034f/gu;
+	/[\u0000-\u0008\u000b-\u001f\u007f-\u009f\u00ad\u061c\u115f\u1160\u180e\u200b\u200e\u200f\u2028\u2029\u202a-\u202e\u2060-\u206f\u3164\ud800-\udfff\ufeff\uffa0\ufff9-\ufffb\u{e0000}-\u{e007f}]|\u034f/gu;
 
 /**
  * Text from outside made harmless for a terminal and for paper: no escape sequence, no control character, no character

@@ -20,7 +20,7 @@ const left = ({ boards }: Judgement) =>
 const boardRules = allRules.filter(({ scope }) => scope === "board");
 
 /** Each run judges the whole market. */
-const runs = { numRuns: 60 };
+const runs = { numRuns: 40 };
 
 test("the people of data/scenarios are judged as any others", () => {
 	for (const { file } of scenarios) expect(judgeFor(demo, file.answers).counts.all).toBe(demo.parts.board.length);
@@ -174,7 +174,7 @@ test("an answer where there was none turns no verdict round", () => {
 				if (before.get(id) === "fits") expect(verdict, id).not.toBe("does-not-fit");
 			}
 		}),
-		{ numRuns: 150 },
+		{ numRuns: 100 },
 	);
 });
 

@@ -35,7 +35,10 @@ describe("reads", () => {
 		[["--answers=--odd-name.json"], { answers: "--odd-name.json" }],
 		[["--parts", "shop", "--with-demo"], { parts: "shop", withDemo: true }],
 		[["--plain", "--no-color", "--ascii"], { plain: true, noColour: true, ascii: true }],
-		[["sheet", "--to", "a.md", "--replace", "--json"], { command: "sheet", to: "a.md", replace: true, json: true }],
+		[
+			["sheet", "--to", "note.md", "--replace", "--json"],
+			{ command: "sheet", to: "note.md", replace: true, json: true },
+		],
 		[["why", "fit/socket"], { command: "why", operands: ["fit/socket"] }],
 		[["check", "a.json", "b.json"], { command: "check", operands: ["a.json", "b.json"] }],
 		[["check", "--", "--odd-name.json"], { command: "check", operands: ["--odd-name.json"] }],

@@ -212,6 +212,7 @@ export class RealTerminal {
 		return new Promise((resolve, reject) => {
 			const stop = () => {
 				clearTimeout(timer);
+				clearInterval(poll);
 				this.watchers.delete(look);
 			};
 			const look = () => {
@@ -224,6 +225,8 @@ export class RealTerminal {
 				const tail = JSON.stringify(this.sent.slice(-600));
 				reject(new Error(`Waited in vain for ${words}.\nOn screen:\n${this.text()}\nLast bytes: ${tail}`));
 			}, patienceMs);
+			// What holds may lie outside the screen, such as in a file.
+			const poll = setInterval(look, 20);
 			this.watchers.add(look);
 			look();
 		});

@@ -61,10 +61,16 @@ describe("what turns or hides goes", () => {
 		["fillers", "A\u3164\u115f\u1160\uffa0M", "AM"],
 		["grapheme joiner", "A\u034fM", "AM"],
 		["tags, which spell hidden words", "A\u{e0061}\u{e0062}\u{e007f}M", "AM"],
+		["half a character", "A\ud83dM", "AM"],
+		["a tag in two halves, with something to be taken out between", "A\udb40\u200b\udc61M\udb40\u001b[m\udc61", "AM"],
 		["line and paragraph separators", "a\u2028b\u2029", "ab"],
 		["old format controls", "a\u206a\u180e\ufff9b", "ab"],
 	])("%s", (_, dirty, clean) => {
 		expect(cleanText(dirty)).toBe(clean);
+	});
+
+	test("whole characters beyond the first 65 536 stay", () => {
+		expect(cleanText("\u{1f600}\u{20000}")).toBe("\u{1f600}\u{20000}");
 	});
 
 	test("joiners that words and emoji need stay", () => {
@@ -106,7 +112,7 @@ const nasty = fc
 				"a",
 				"\u001bP",
 			),
-			fc.string({ unit: "binary", maxLength: 4 }),
+			fc.integer({ min: 0, max: 0xffff }).map((unit) => String.fromCharCode(unit)),
 		),
 		{ maxLength: 14 },
 	)

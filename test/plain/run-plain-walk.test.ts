@@ -181,10 +181,10 @@ describe("looking around", () => {
 	});
 
 	test("a notice is said with the screen, once", async () => {
-		const from: WalkState = { ...quiet, place: { at: "sheet" }, notice: "The sheet is written: /desk/a.md" };
+		const from: WalkState = { ...quiet, place: { at: "sheet" }, notice: "The sheet is written: /desk/note.md" };
 		const { steps } = await plainWalkOf(["nonsense.pdf.", "?"], { from });
 		expect(steps[0]).toMatch(/^The sheet is written: \/desk\/a\.md\n/);
-		expect(steps.slice(1).join("")).not.toContain("/desk/a.md");
+		expect(steps.slice(1).join("")).not.toContain("/desk/note.md");
 	});
 
 	test.each(scenarios)("$name: every screen that the menu leads to can be read and left", async ({ state }) => {
