@@ -54,6 +54,7 @@ export function keyOf(text: string | undefined, key: NodeKey): Pressed | null {
 		return found === undefined || meta ? null : { name: found as KeyName };
 	}
 	if (name === "tab" && shift) return { name: "back-tab" };
+	if (name === "f1" && shift) return null;
 	if (name !== undefined && Object.hasOwn(plainNames, name)) {
 		if (meta && name !== "escape") return name === "backspace" ? { name: "delete-word" } : null;
 		return { name: plainNames[name] as KeyName };

@@ -8,7 +8,8 @@ const plainSequences =
 	/(?:\u001b\[|\u009b)[0-?]*[ -/]*[@-~]?|\u001b[ -/]*[0-~]?/g;
 /**
  * Remaining control characters but tab and line feed, and characters that turn text or hide in it: directions, zero
- * width, soft hyphen, fillers, tags, halves of a character. Joiners and variation selectors stay: words and emoji need them.
+ * width, soft hyphen, fillers, tags, halves of a character. Joiners and variation selectors stay: words and emoji need
+ * them.
  */
 const controlsAndDirections =
 	// biome-ignore lint/suspicious/noControlCharactersInRegex: these are the very characters to be taken out

@@ -65,6 +65,7 @@ describe.concurrent("a walk line by line", () => {
 		const { exitCode, stdout, stderr } = await machine.run(["--plain"], lines);
 		expect(exitCode).toBe(0);
 		expect(stdout).toContain("Best match to your answers: ");
+		expect(stdout).not.toMatch(/No line has|There is no line|\nType /);
 		const sheet = machine.read("my sheet.md");
 		expect(sheet).toMatch(/^# What to look for in a board\n/);
 		expect(sheet).toContain("Tallowfinch Deckhand");

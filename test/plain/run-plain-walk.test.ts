@@ -45,6 +45,7 @@ describe("a whole walk", () => {
 		]);
 		expect(effects.filter(({ type }) => type === "save").length).toBeGreaterThanOrEqual(allQuestions.length);
 		expect(steps.join("")).toContain("Best match to your answers: ");
+		expect(steps.filter((step) => /No line has|There is no line|^\nType /.test(step))).toEqual([]);
 	});
 
 	test("shows each question once, with its help only when asked", async () => {
@@ -96,7 +97,10 @@ describe("the end of input", () => {
 	});
 
 	test("in the middle of a description keeps what was answered", async () => {
-		const { state } = await plainWalkOf(["describe", "Gatepost"], { from: { ...quiet, place: at("fit/case") } });
+		const { state, steps } = await plainWalkOf(["another one", "Gatepost"], {
+			from: { ...quiet, place: at("fit/case") },
+		});
+		expect(steps[2]).toContain("Your case, fact 2 of 3");
 		expect(state.answers).toEqual(quiet.answers);
 	});
 });
@@ -183,7 +187,7 @@ describe("looking around", () => {
 	test("a notice is said with the screen, once", async () => {
 		const from: WalkState = { ...quiet, place: { at: "sheet" }, notice: "The sheet is written: /desk/note.md" };
 		const { steps } = await plainWalkOf(["nonsense.pdf.", "?"], { from });
-		expect(steps[0]).toMatch(/^The sheet is written: \/desk\/a\.md\n/);
+		expect(steps[0]).toMatch(/^The sheet is written: \/desk\/note\.md\n/);
 		expect(steps.slice(1).join("")).not.toContain("/desk/note.md");
 	});
 

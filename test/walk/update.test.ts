@@ -425,6 +425,23 @@ describe("describing a board", () => {
 		expect(corrected.draft).toEqual({ ...third.draft, socket: "Kettle 7" });
 	});
 
+	test("remembers in words what was entered, and going on keeps it", () => {
+		const fourth = walkThrough(boardTold.slice(0, 3), begun).state;
+		expect(fourth.entered).toEqual({ 0: "Wobblestone Harvest", 1: "Harbour 2", 2: "1.10" });
+		const second = walkThrough([back, back], fourth).state;
+		expect(second.place).toMatchObject({ index: 1 });
+		expect(walkThrough([next, next], second).state).toEqual(fourth);
+		const unknown = walkThrough([notOnPage, back], second).state;
+		expect(unknown.entered[1]).toBe("not on the page");
+		expect(walkThrough([next, next], unknown).state.draft).not.toHaveProperty("socket");
+	});
+
+	test("does not go on from a fact that nothing was entered for", () => {
+		expect(walkThrough([next], begun).state).toEqual(begun);
+		const second = walkThrough([boardTold[0] as WalkEvent], begun).state;
+		expect(walkThrough([next], second).state).toEqual(second);
+	});
+
 	test("takes a fact back that turns out not to be on the page", () => {
 		const told = walkThrough(boardTold.slice(0, 11), begun).state;
 		expect(told.draft).toMatchObject({ wireless: { builtIn: true }, memory: { type: "DDR5", slots: 4 } });
