@@ -65,6 +65,10 @@ export const boardCare = {
 		z
 			.strictObject({
 				readOn: fact(date().optional(), { title: "Support list read on", whereToFind: "The day you read the list." }),
+				partial: fact(z.boolean().optional(), {
+					title: "Only some rows noted",
+					whereToFind: "Say yes where only the processors you looked for are noted, not the whole list.",
+				}),
 				rows: fact(z.array(supportRow).max(5000), {
 					title: "Processors listed",
 					whereToFind: `${page}, support, processor list.`,

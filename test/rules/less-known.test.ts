@@ -18,6 +18,7 @@ const valuesOf: Readonly<Record<string, readonly unknown[]>> = {
 	"processor.generation": ["Dinghy", "Schooner"],
 	"board.chipset": ["Ladle 3"],
 	"board.supportList.rows": [[], [{ processor: partNames.processor }], [{ processor: "Piccolo", fromVersion: "F9" }]],
+	"board.supportList.partial": [true, false],
 	"board.firmware.oldestInShops": ["F8", "F9"],
 	"board.recovery.flashWithoutProcessor": [true, false],
 	"platform.generations": [

@@ -104,6 +104,8 @@ const boardFacts = ({ currency, processorName }: DescribeContext): readonly Type
 		put: (draft, value) => ({
 			...draft,
 			supportList: {
+				// Read for this processor only; "no" is noted as a whole list without it.
+				...(value === "no" ? {} : { partial: true }),
 				rows:
 					value === "no" || !processorName
 						? []

@@ -17,13 +17,14 @@ export const rearUsbC = defineRule({
 		notAsked: () => "You have not asked for USB-C at the back.",
 		has: ({ count }: { count: number }) => `It has ${count} USB-C ${count === 1 ? "socket" : "sockets"} at the back.`,
 		lacks: () => "It has no USB-C socket at the back, which you must have.",
+		silent: () => "Whether it has a USB-C socket at the back, which you would like, is not known.",
 		wouldLike: () => "It has no USB-C socket at the back, which you would like.",
 		need: ({ must }: { must: boolean }) =>
 			must ? "At least one USB-C socket at the back." : "A USB-C socket at the back, if it costs little.",
 	},
 	check({ "wish.features/rear-usb-c": wish, "board.rearUsb": sockets }) {
 		if (!wish || wish === "dont-mind") return pass("notAsked");
-		if (!sockets) return wish === "must" ? cannotTell(["board.rearUsb"]) : pass("notAsked");
+		if (!sockets) return wish === "must" ? cannotTell(["board.rearUsb"]) : goodToKnow("silent");
 		const count = sockets.filter(({ plug }) => plug === "C").reduce((sum, socket) => sum + socket.count, 0);
 		if (count > 0) return pass("has", { count });
 		return wish === "must" ? fail("lacks") : goodToKnow("wouldLike");

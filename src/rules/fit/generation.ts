@@ -32,6 +32,7 @@ export const generation = defineRule({
 		"processor.generation",
 		"board.chipset",
 		"board.supportList.rows",
+		"board.supportList.partial",
 		"board.firmware.oldestInShops",
 		"board.recovery.flashWithoutProcessor",
 		"board.firmware.releases",
@@ -93,7 +94,9 @@ export const generation = defineRule({
 			processor: name,
 		};
 		const rows = facts["board.supportList.rows"];
-		if (rows) return byList(rows, firmware);
+		const named = rows && byList(rows, firmware);
+		// A list of which only some rows were noted says nothing of the others.
+		if (named && (named.kind !== "fail" || !facts["board.supportList.partial"])) return named;
 		const chipset = facts["board.chipset"];
 		if (!row || !chipset) return cannotTell(["board.supportList"], "noList", { processor: name });
 		const served = { chipset, generation: row.generation };

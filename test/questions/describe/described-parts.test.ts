@@ -107,9 +107,9 @@ describe("a board", () => {
 	});
 
 	test.each([
-		["yes", { rows: [{ processor: "Deckhand 6" }] }],
+		["yes", { partial: true, rows: [{ processor: "Deckhand 6" }] }],
 		["no", { rows: [] }],
-		["F10", { rows: [{ processor: "Deckhand 6", fromVersion: "F10" }] }],
+		["F10", { partial: true, rows: [{ processor: "Deckhand 6", fromVersion: "F10" }] }],
 	])("the list: %s", (value, supportList) => {
 		expect(putFact(fact("supportList"), {}, value)).toEqual({ supportList });
 	});

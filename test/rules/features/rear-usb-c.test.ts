@@ -34,9 +34,9 @@ testRule(rearUsbC, {
 		],
 		"not wished for": [{ board: flatOnly, ...wish("dont-mind") }, "notAsked"],
 		"nobody has said": [{ board: flatOnly }, "notAsked"],
-		"would be nice, and the page is silent": [{ board: {}, ...wish("would-like") }, "notAsked"],
 	},
 	cautions: {
+		"would be nice, and the page is silent": [{ board: {}, ...wish("would-like") }, "good-to-know", "silent"],
 		"would be nice": [{ board: flatOnly, ...wish("would-like") }, "good-to-know", "wouldLike"],
 	},
 	fails: {

@@ -169,6 +169,12 @@ testRule(generation, {
 		],
 	},
 	cannotTell: {
+		"not among the rows noted, and only some were": [
+			{ board: { supportList: { partial: true, rows: [{ processor: "Bosun" }] } }, processor },
+			["board.supportList"],
+			"noList",
+			{ processor: "Deckhand 6" },
+		],
 		"the list names it with more words": [
 			{ board: { supportList: { rows: [{ processor: "Tallow Deckhand 6 (65 W)" }] } }, processor },
 			["board.supportList"],
