@@ -21,6 +21,17 @@ export type FlagName = keyof typeof flags;
 export const commandNames = ["shortlist", "sheet", "check", "schema", "why", "sources", "help"] as const;
 export type CommandName = (typeof commandNames)[number];
 
+/** Words a command takes behind its name. */
+const mostOperands: Readonly<Record<CommandName, number>> = {
+	shortlist: 0,
+	sheet: 0,
+	check: 1,
+	schema: 1,
+	why: 1,
+	sources: 0,
+	help: 1,
+};
+
 export interface Arguments {
 	readonly command: CommandName | null;
 	readonly operands: readonly string[];
@@ -64,6 +75,11 @@ export function readArguments(argv: readonly string[]): Arguments {
 	const help = values["help"] === true || values["h"] === true;
 	if (first !== undefined && !isCommand(first) && !help)
 		throw new CommandError(exitCodes.usage, `There is no command "${first}".${nearWords(first, commandNames)}`);
+	if (first !== undefined && isCommand(first) && !help && operands.length > mostOperands[first])
+		throw new CommandError(
+			exitCodes.usage,
+			`${first} takes ${mostOperands[first] === 0 ? "no word" : "one word"} behind it, and "${operands.at(-1)}" is one too many.`,
+		);
 	const text = (name: FlagName) => (typeof values[name] === "string" ? { [name]: values[name] } : {});
 	return {
 		command: first !== undefined && isCommand(first) ? first : null,

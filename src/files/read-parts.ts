@@ -48,8 +48,9 @@ export function readParts(path: string, more: readonly PartsFile[] = []): ReadPa
 function partsFilesAt(path: string): readonly string[] {
 	try {
 		if (!statSync(path).isDirectory()) return [path];
-		return readdirSync(path)
-			.filter((name) => name.endsWith(".json"))
+		return readdirSync(path, { withFileTypes: true })
+			.filter((entry) => entry.name.endsWith(".json") && !entry.isDirectory())
+			.map(({ name }) => name)
 			.sort()
 			.map((name) => join(path, name));
 	} catch (error) {

@@ -25,7 +25,7 @@ export function describeScreen(
 		body: [
 			...(entered === undefined ? [] : [text(`Entered so far: ${entered}`)]),
 			text(`Where to find it: ${words?.whereToFind ?? "its page or label"}`),
-			...(fact.example && !fact.choices ? [text(`For example: ${fact.example}`)] : []),
+			...(fact.example && !fact.choices ? [text(`Such as: ${fact.example}`)] : []),
 		],
 		choices: [
 			...(fact.choices ?? []).map(({ value, label }) => ({ label, event: { type: "fact" as const, value } })),

@@ -43,7 +43,7 @@ export function sheetDocument(sheet: Sheet): readonly DocumentBlock[] {
 		),
 		...when(
 			sheet.niceToHave.map(({ label, text }) => box(text, label)),
-			section("Nice to have"),
+			section("Wished for; no board falls out for it"),
 		),
 		...when(
 			sheet.beforeYouPay.map((text) => box(text)),

@@ -25,7 +25,10 @@ export function update(context: WalkContext, before: WalkState, event: WalkEvent
 	if (place.at === "left") return [before, []];
 	switch (event.type) {
 		case "leave":
-			return [go(state, { at: "left" }), [{ type: "save" }, { type: "leave", finished: hasSeenShortlist(state) }]];
+			return [
+				go(state, { at: "left" }),
+				[{ type: "save" }, { type: "leave", finished: hasComeToShortlist(context, state) }],
+			];
 		case "review":
 			return [visit(state, { at: "review" }), []];
 		case "fell-out":
@@ -251,7 +254,8 @@ function visit(from: WalkState, place: Place): WalkState {
 	return { ...state, place, returnTo };
 }
 
-/** Whether the person has seen a shortlist: then leaving is not leaving early. */
-function hasSeenShortlist({ place, returnTo }: WalkState): boolean {
-	return [place, ...returnTo].some(({ at }) => at === "shortlist" || at === "sheet" || at === "board");
+/** Whether the person sees or saw a shortlist on the way here, or has dealt with every question: not leaving early. */
+function hasComeToShortlist(context: WalkContext, { place, returnTo, ...state }: WalkState): boolean {
+	const sees = [place, ...returnTo].some(({ at }) => at === "shortlist" || at === "sheet");
+	return sees || placeToStart(context, { place, returnTo, ...state }).at === "shortlist";
 }

@@ -40,7 +40,7 @@ describe("reads", () => {
 			{ command: "sheet", to: "note.md", replace: true, json: true },
 		],
 		[["why", "fit/socket"], { command: "why", operands: ["fit/socket"] }],
-		[["check", "a.json", "b.json"], { command: "check", operands: ["a.json", "b.json"] }],
+		[["check", "a.json"], { command: "check", operands: ["a.json"] }],
 		[["check", "--", "--odd-name.json"], { command: "check", operands: ["--odd-name.json"] }],
 		[["--help"], { help: true }],
 		[["-h"], { help: true }],
@@ -67,6 +67,8 @@ describe("reads", () => {
 describe("refuses with 64", () => {
 	test.each<[string[], RegExp]>([
 		[["shortlst"], /^There is no command "shortlst"\. Did you mean shortlist\?$/],
+		[["check", "a.json", "b.json"], /^check takes one word behind it, and "b\.json" is one too many\.$/],
+		[["shortlist", "quiet-desk"], /^shortlist takes no word behind it, and "quiet-desk" is one too many\.$/],
 		[["short"], /Did you mean shortlist\?/],
 		[["chek", "a.json"], /Did you mean check\?/],
 		[["dance"], /^There is no command "dance"\. See: boardwalk --help$/],

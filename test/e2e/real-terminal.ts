@@ -84,6 +84,7 @@ export class RealTerminal {
 	readonly pid: number;
 	private readonly child: IPty;
 	private readonly screen: InstanceType<typeof headless.Terminal>;
+	private isClosed = false;
 	private readonly watchers = new Set<() => void>();
 
 	constructor({ home, command, words = [], columns = 80, rows = 24, environment = {} }: StartOptions) {
@@ -186,8 +187,9 @@ export class RealTerminal {
 		process.kill(this.pid, name);
 	}
 
-	/** Closes the window: the terminal goes away under the program. */
+	/** Closes the window: the terminal goes away under the program, whose end is then no longer heard of. */
 	closeWindow(): void {
+		this.isClosed = true;
 		(this.child as unknown as { destroy(): void }).destroy();
 	}
 
@@ -232,13 +234,14 @@ export class RealTerminal {
 		});
 	}
 
-	/** Ends the program if it still runs. */
-	kill(): void {
-		if (this.exitCode !== null) return;
+	/** Ends the program if it still runs, and waits until it has, so that it writes nothing any more. */
+	async kill(): Promise<void> {
+		if (this.exitCode !== null || this.isClosed) return;
 		try {
 			process.kill(this.pid, "SIGKILL");
 		} catch {
 			// It ended by itself.
 		}
+		await this.ended();
 	}
 }

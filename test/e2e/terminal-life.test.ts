@@ -10,8 +10,8 @@ const running: RealTerminal[] = [];
 beforeEach(() => {
 	home = newHome();
 });
-afterEach(() => {
-	for (const terminal of running.splice(0)) terminal.kill();
+afterEach(async () => {
+	for (const terminal of running.splice(0)) await terminal.kill();
 	home.remove();
 });
 
@@ -38,7 +38,8 @@ async function answerTwo(terminal: RealTerminal): Promise<void> {
 	terminal.press(`${keys.enter}180${keys.enter}`);
 	await terminal.waitFor("Fit, question 1");
 	terminal.press(keys.enter);
-	await terminal.waitFor("Fit, question 2");
+	// The whole screen, to its last line.
+	await terminal.waitFor(/Fit, question 2[\s\S]*Tab more/);
 }
 
 const twoAnswers = ["about/budget", "fit/processor"];
@@ -160,7 +161,7 @@ describe.skipIf(!pty)("put to sleep", () => {
 		terminal.press(`${call}\r`);
 		await answerTwo(terminal);
 		terminal.press("bar");
-		await terminal.waitFor("Find: bar");
+		await terminal.waitFor(/Find: bar\b[\s\S]*Tab more/);
 		const before = terminal.text();
 		for (let round = 0; round < 2; round++) {
 			terminal.press(keys.suspend);

@@ -18,8 +18,8 @@ const running: RealTerminal[] = [];
 beforeEach(() => {
 	home = newHome();
 });
-afterEach(() => {
-	for (const terminal of running.splice(0)) terminal.kill();
+afterEach(async () => {
+	for (const terminal of running.splice(0)) await terminal.kill();
 	home.remove();
 });
 
@@ -324,7 +324,7 @@ describe.skipIf(!pty)("the size of the terminal", () => {
 
 	test("Ctrl+L draws all of it again", async () => {
 		const terminal = start();
-		await terminal.waitFor("Start");
+		await terminal.waitFor(/Start[\s\S]*Tab more/);
 		const before = terminal.text();
 		const length = terminal.sent.length;
 		terminal.press("\f");

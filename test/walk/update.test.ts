@@ -392,7 +392,9 @@ describe("describing a board", () => {
 					id: "wobblestone-harvest",
 					name: "Wobblestone Harvest",
 					socket: "Harbour 2",
-					supportList: { rows: [{ processor: "Tallowfinch Deckhand", fromVersion: "1.10" }] },
+					supportList: expect.objectContaining({
+						rows: [{ processor: "Tallowfinch Deckhand", fromVersion: "1.10" }],
+					}),
 					form: "microATX",
 					memory: { type: "DDR5", slots: 4 },
 					power: { processorPlugs: ["8-pin"] },
@@ -556,12 +558,18 @@ describe("leaving", () => {
 	);
 
 	test.each<Place>([{ at: "start" }, question("fit/case"), { at: "tier-end", tier: "quality" }, { at: "review" }])(
-		"before that is leaving early: %j",
+		"before that, with a question left, is leaving early: %j",
 		(place) => {
-			const { effects } = walkThrough([{ type: "leave" }], { ...walkWith(quietAnswers), place });
+			const { "quality/rescue": _, ...allButOne } = quietAnswers;
+			const { effects } = walkThrough([{ type: "leave" }], { ...walkWith(allButOne), place });
 			expect(effects).toEqual([{ type: "save" }, { type: "leave", finished: false }]);
 		},
 	);
+
+	test("with every question dealt with is finishing, wherever one stands", () => {
+		const { effects } = walkThrough([{ type: "leave" }], { ...walkWith(quietAnswers), place: { at: "review" } });
+		expect(effects.at(-1)).toEqual({ type: "leave", finished: true });
+	});
 
 	test("from a place looked at behind the shortlist is finishing too", () => {
 		const { effects } = walkThrough([review, { type: "change", questionId: "fit/case" }, { type: "leave" }], {

@@ -89,8 +89,8 @@ const usbRows = (draft: PartDraft, plug: "A" | "C", count: unknown): PartDraft =
 };
 
 const boardFacts = ({ currency, processorName }: DescribeContext): readonly TypedFact[] => [
-	words("name", "What is the board called?", "the whole name, as the page prints it"),
-	words("socket", "Which socket does it have?", 'the words behind "socket" on the page', 40),
+	words("name", "What is the board called?", "Copperbeech Bench 2"),
+	words("socket", "Which socket does it have?", "Lantern 4", 40),
 	{
 		path: "supportList",
 		ask: `Does its processor list name ${processorName ? `the ${processorName}` : "your processor"}?`,
@@ -149,15 +149,15 @@ const lists: { readonly [K in DescribedKind]: (context: DescribeContext) => read
 		// Without a processor there is nothing to look for in the support list.
 		boardFacts(context).filter(({ path }) => path !== "supportList" || context.processorName !== null),
 	processor: () => [
-		words("name", "What is the processor called?", "the whole name, as the box prints it"),
-		words("socket", "Which socket does it need?", 'the words behind "socket" on the page', 40),
+		words("name", "What is the processor called?", "Bramble Nine"),
+		words("socket", "Which socket does it need?", "Lantern 4", 40),
 		yesOrNo("graphics", "Does it make a picture by itself?"),
 		whole("baseW", "How many watts are on the label (base power)?", 1, 1000, "W"),
 		whole("peakW", "How many watts does it take at most?", 1, 2000, "W"),
-		words("generation", "Which generation or series is it?", "as the page prints it", 60),
+		words("generation", "Which generation or series is it?", "Hedgerow", 60),
 	],
 	case: () => [
-		words("name", "What is the case called?", "the whole name, as the page prints it"),
+		words("name", "What is the case called?", "Gatepost"),
 		several("boardForms", "Which board sizes does its page list?", boardForms),
 		{
 			path: "cardMaxLengthMm",
@@ -167,17 +167,17 @@ const lists: { readonly [K in DescribedKind]: (context: DescribeContext) => read
 		},
 	],
 	graphicsCard: () => [
-		words("name", "What is the card called?", "the whole name, as the box prints it"),
+		words("name", "What is the card called?", "Carousel"),
 		{ path: "lengthMm", ask: "How long is it?", example: "304 mm", read: readMillimetres(50, 600) },
 	],
 	memory: () => [
 		pick("type", "Which type is it?", memoryTypes),
 		whole("modules", "How many modules?", 1, 16),
 		whole("gbPerModule", "How many GB does one module have?", 1, 512, "GB"),
-		words("name", "What is it called?", "the whole name, as the label prints it"),
+		words("name", "What is it called?", "Mittens 32"),
 	],
 	supply: () => [
-		words("name", "What is the supply called?", "the whole name, as the label prints it"),
+		words("name", "What is the supply called?", "Bonfire 650"),
 		plugs("processorPlugs", "Which plugs marked CPU does it have?", [
 			["4-pin"],
 			["8-pin"],
