@@ -1,5 +1,6 @@
 import { isTooSmall, smallest } from "../screens/arrange.ts";
 import { type Face, faceFor, type PageSize, pressKey } from "../screens/face.ts";
+import { wrapText } from "../screens/wrap-lines.ts";
 import type { Arguments } from "./arguments.ts";
 import { type ExitCode, exitCodes } from "./exit-codes.ts";
 import { type Keyboard, openKeyboard, type Pressed } from "./keyboard.ts";
@@ -24,7 +25,8 @@ export async function drawnWalk(
 	const session = openSession(args, streams, today);
 	const { startDrawing } = await import("../ui/draw.tsx");
 	const code = await new Stage(session, terminal, startDrawing).run();
-	streams.out(session.result());
+	// On the normal screen, where lines break at words.
+	streams.out(wrapText(session.result(), Math.min(78, terminal.stream.columns || 78)).join("\n"));
 	streams.err(session.farewell());
 	return code;
 }
@@ -36,6 +38,8 @@ type Drawing = ReturnType<StartDrawing>;
 class Stage {
 	private face: Face | null = null;
 	private page: PageSize = { textRows: 1, lastScroll: 0 };
+	/** The screen whose problem has been read: it is not said again while it stays. */
+	private saidOnce: ReturnType<WalkSession["screen"]> = null;
 	private keyboard: Keyboard | null = null;
 	private drawing: Drawing | null = null;
 	private onScreen = false;
@@ -153,6 +157,8 @@ class Stage {
 		const screen = this.session.screen();
 		if (!screen || isTooSmall(this.size())) return;
 		const { face, event } = pressKey(screen, this.faceOn(screen), key, this.page);
+		// What was wrong with the last thing typed need not be read any more once one types again.
+		if (face !== this.face) this.saidOnce = screen;
 		this.face = face;
 		if (event) {
 			if (isLookedInto(screen.id)) this.leftAt.set(screen.id, face);
@@ -180,7 +186,8 @@ class Stage {
 		if (!screen || !this.drawing) return;
 		this.face = this.faceOn(screen);
 		const ascii = this.ascii || this.session.state().settings.characters === "ascii";
-		this.page = this.drawing.show(screen, this.face, ascii);
+		const fresh = this.saidOnce === screen ? { ...screen, problem: null } : screen;
+		this.page = this.drawing.show(fresh, this.face, ascii);
 	}
 
 	/** Draws all anew: what stood there before may have been broken up by the terminal. */

@@ -8,7 +8,7 @@ import type { Question, QuestionContext, Reading } from "./define-question.ts";
 export function readTyped(question: Question, text: string, context: QuestionContext): Reading {
 	const typed = cleanLine(text);
 	if (question.read) return question.read(typed, context);
-	if (typed === "") return { problem: "Type the number of a line, or some of its words." };
+	if (typed === "") return { problem: "Pick a line, or type some of its words." };
 	const options = question.options(context);
 	const plain = (words: string) => words.toLowerCase().normalize("NFKC");
 	const wanted = plain(typed);
@@ -27,5 +27,5 @@ export function readTyped(question: Question, text: string, context: QuestionCon
 					.join(", ")}.`,
 			};
 	}
-	return { problem: `No line has "${typed}". Type the number of a line, or some of its words.` };
+	return { problem: `No line has "${typed}". Try fewer letters, or take another line.` };
 }

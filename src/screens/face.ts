@@ -136,8 +136,6 @@ function commanded(screen: Screen, face: Face, key: Key): Press {
 	const commands: Readonly<Record<string, WalkEvent>> = {
 		r: { type: "review" },
 		q: { type: "leave" },
-		s: { type: "leave" },
-		b: { type: "back" },
 	};
 	const command = Object.hasOwn(commands, letter) ? commands[letter] : undefined;
 	if (command) return { face, event: command };

@@ -25,6 +25,7 @@ export function dependingWords({ ruleId, fitsWith, notWith }: Depending): string
 function findingReasonWords(finding: Finding, certain: boolean): string {
 	const missing = missingWords(finding);
 	if (missing !== null) return `${ruleById(finding.ruleId)?.label ?? finding.ruleId}: ${missing}`;
+	if (finding.verdict === "cannot-tell") return findingWords(finding);
 	return certain && finding.verdict !== "does-not-fit"
 		? findingWords(finding)
 		: `It may be that: ${findingWords(finding)}`;

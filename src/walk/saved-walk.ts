@@ -58,8 +58,8 @@ export function takeUpWalk({ market, asOf }: WalkContext, file: AnswersFile): Ta
 export function summaryWords(file: AnswersFile, savedOn: string, today: string): string {
 	const dealtWith = allQuestions.filter(({ id }) => file.answers[id]);
 	const next = allQuestions.find(({ id }) => !file.answers[id]);
-	const where = next ? `next comes ${tierNames[next.tier]}` : "all answered";
-	return `${dealtWith.length} of ${allQuestions.length} answered, ${where}, ${agoWords(savedOn, today)}`;
+	const where = next ? `, next comes ${tierNames[next.tier]}` : "";
+	return `${dealtWith.length} of ${allQuestions.length} answered${where}, ${agoWords(savedOn, today)}`;
 }
 
 function agoWords(then: string, today: string): string {

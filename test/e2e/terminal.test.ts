@@ -285,11 +285,16 @@ describe.skipIf(!pty)("the size of the terminal", () => {
 			[100, 18],
 		] as const;
 		for (const [columns, rows] of sizes) {
+			const drawnAgain = (length: number) => (t: RealTerminal) => t.sent.slice(length).includes("\u001b[2J");
+			const sentBefore = terminal.sent.length;
 			terminal.resize(columns, rows);
+			await terminal.waitFor(drawnAgain(sentBefore));
 			if (columns < 40 || rows < 12) {
 				await terminal.waitFor(/This\s+window\s+is\s+too\s+small/);
-				// Keys rest where nobody sees what they do.
-				terminal.press(down(1) + keys.enter);
+				// Keys rest where nobody sees what they do; Ctrl+L tells when they have been heard.
+				const sentSoFar = terminal.sent.length;
+				terminal.press(`${down(1)}${keys.enter}\f`);
+				await terminal.waitFor(drawnAgain(sentSoFar));
 				continue;
 			}
 			const once = (t: RealTerminal, pattern: RegExp) => t.rows().filter((line) => pattern.test(line)).length === 1;

@@ -39,12 +39,12 @@ describe("words of one line", () => {
 	});
 
 	test.each(["", "   ", "\u200b"])("nothing typed: %j", (text) => {
-		expect(read(question, text)).toEqual({ problem: "Type the number of a line, or some of its words." });
+		expect(read(question, text)).toEqual({ problem: "Pick a line, or type some of its words." });
 	});
 
 	test("words of no line", () => {
 		expect(read(question, "zither")).toEqual({
-			problem: 'No line has "zither". Type the number of a line, or some of its words.',
+			problem: 'No line has "zither". Try fewer letters, or take another line.',
 		});
 	});
 });

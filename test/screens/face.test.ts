@@ -136,8 +136,6 @@ describe("where nothing can be typed", () => {
 		["r", { type: "review" }],
 		["q", { type: "leave" }],
 		["Q", { type: "leave" }],
-		["s", { type: "leave" }],
-		["b", back],
 	])("%s is a command", (letter, event) => expect(press(list, letter).events).toEqual([event]));
 
 	test("a whole paste is no command", () => {

@@ -12,8 +12,8 @@ export const wireless = wishQuestion({
 	notSure: "It is not counted for or against any board.",
 	howToFindOut: "Look whether a cable from the router reaches the desk.",
 	strengths: {
-		must: { label: "Yes, no cable reaches my desk", explanation: "Boards without it are marked: you need an adapter" },
+		must: { label: "Yes: no network cable there", explanation: "Boards without it are marked: you need an adapter" },
 		"would-like": { label: "Would be nice", explanation: "Boards without it are marked" },
-		"dont-mind": { label: "No, I have a cable", explanation: "It is not counted" },
+		"dont-mind": { label: "No: I have a cable", explanation: "It is not counted" },
 	},
 });
