@@ -166,7 +166,7 @@ function windowWords(text: Window<string>, choices: Window<DrawnChoice>, all: nu
 	const [first, last] = [choices.first + 1, choices.first + choices.lines.length];
 	return [
 		...(ways.length > 0 ? [`... more: Page ${ways.join("/")}`] : []),
-		...(choices.above || choices.below ? [`lines ${first}-${last} of ${all}`] : []),
+		...(choices.above || choices.below ? [`choices ${first}-${last} of ${all}`] : []),
 	].join("   ");
 }
 
@@ -252,10 +252,13 @@ function helpBlocks(screen: Screen): readonly Block[] {
 /** The keys that matter now; on a low terminal one line of those needed most. */
 function footerLines(screen: Screen, face: Face, size: ScreenSize, measure: Measure): string[] {
 	if (face.helpOpen) return ["? or Esc close   Up/Down read on"];
-	const kept = face.field.text.trim() === "" ? screen.enter?.words : undefined;
-	const enter = face.row === inField ? `Enter ${kept ?? "take it"}` : "Enter choose";
+	const isEmpty = face.field.text.trim() === "";
+	const inTheField = isEmpty ? (screen.enter ? `Enter ${screen.enter.words}` : "type, then Enter") : "Enter take it";
+	const enter = face.row === inField ? inTheField : "Enter choose";
+	const [first] = screen.choices;
+	const move = face.row === inField && first ? `Down ${first.label.toLowerCase()}` : "Up/Down move";
 	const typing = screen.typing?.kind === "words" ? ["type to find"] : [];
-	const all = ["Up/Down move", enter, ...typing, "Esc back", "? help", "Tab more"];
+	const all = [move, enter, ...typing, "Esc back", "? help", "Tab more"];
 	if (size.rows >= airFrom) return joinedPieces(all, size.columns, measure);
 	const few = [enter, "Esc back", "? help", "Tab more"].join("  ");
 	return [cutTo(few, size.columns, measure)];

@@ -279,6 +279,8 @@ describe("the footer", () => {
 			"Up/Down move   Enter choose   Esc back   ? help   Tab more",
 		]);
 		expect(footer(budget, faceFor(budget), wide)[0]).toContain("Enter keep your answer");
+		const fresh = { ...budget, enter: null };
+		expect(footer(fresh, faceFor(fresh), wide)[0]).toContain("Down not sure   type, then Enter");
 		const typed = { ...faceFor(budget), field: { text: "180", cursor: 3 } };
 		expect(footer(budget, typed, wide)[0]).toContain("Enter take it");
 		expect(footer(budget, { ...typed, row: 0 }, wide)[0]).toContain("Enter choose");
@@ -313,7 +315,7 @@ describe("a list longer than its window", () => {
 		expect(labels.indexOf("Line 21")).toBeGreaterThan(4);
 		expect(labels.length - labels.indexOf("Line 21")).toBeGreaterThan(4);
 		expect(arranged.between).toBe(
-			`lines ${arranged.choices.first + 1}-${arranged.choices.first + labels.length} of 40`,
+			`choices ${arranged.choices.first + 1}-${arranged.choices.first + labels.length} of 40`,
 		);
 		expect(arranged.choices).toMatchObject({ above: true, below: true });
 	});
