@@ -1,4 +1,4 @@
-/** Where a command prints. A reader that goes away early (`| head`) ends it quietly. */
+/** Where a command prints. A reader that goes away early (`| head`), or a terminal that is closed, ends it quietly. */
 export interface Streams {
 	readonly out: (text: string) => void;
 	readonly err: (text: string) => void;
@@ -7,7 +7,7 @@ export interface Streams {
 export function processStreams(): Streams {
 	for (const stream of [process.stdout, process.stderr])
 		stream.on("error", (error: NodeJS.ErrnoException) => {
-			if (error.code === "EPIPE") process.exit(process.exitCode ?? 0);
+			if (error.code === "EPIPE" || error.code === "EIO") process.exit(process.exitCode ?? 0);
 			throw error;
 		});
 	return { out: (text) => process.stdout.write(text), err: (text) => process.stderr.write(text) };
