@@ -255,8 +255,9 @@ function footerLines(screen: Screen, face: Face, size: ScreenSize, measure: Meas
 	const isEmpty = face.field.text.trim() === "";
 	const inTheField = isEmpty ? (screen.enter ? `Enter ${screen.enter.words}` : "type, then Enter") : "Enter take it";
 	const enter = face.row === inField ? inTheField : "Enter choose";
-	const [first] = screen.choices;
-	const move = face.row === inField && first ? `Down ${first.label.toLowerCase()}` : "Up/Down move";
+	// Below a field for the answer itself stands one line only, that one does not know.
+	const only = screen.typing?.kind === "value" && face.row === inField ? screen.choices[0] : undefined;
+	const move = only ? `Down ${only.label.toLowerCase()}` : "Up/Down move";
 	const typing = screen.typing?.kind === "words" ? ["type to find"] : [];
 	const all = [move, enter, ...typing, "Esc back", "? help", "Tab more"];
 	if (size.rows >= airFrom) return joinedPieces(all, size.columns, measure);

@@ -119,14 +119,14 @@ function inShort(
 		];
 	const left = counts.all - counts.doesNotFit;
 	const best = shortlist[0];
-	if (!best) return [`None of the ${counts.all} boards fits. Below stands what to change.`];
+	if (!best) return [`None of the ${counts.all} boards fits. Shortlist and sheet say what to change.`];
 	const leftWords = `${left} of ${counts.all} boards ${left === 1 ? "is" : "are"} left`;
 	const open = counts.cannotTell > 0 ? `; for ${counts.cannotTell} of them something is not known yet` : "";
 	return [
 		`${leftWords}${counts.fits === 0 ? ", but whether any of them fits is not known yet" : open}.`,
 		`${best.roleWords}: ${best.name}, ${best.priceWords}, ${best.scoreWords}.`,
 		entries[0]?.verdict === "fits"
-			? "Check the points below before you pay."
+			? "The sheet lists what to check before you pay."
 			: "Find out what is still unknown before you pay: it decides whether this board fits.",
 	];
 }
