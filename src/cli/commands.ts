@@ -2,7 +2,6 @@ import * as z from "zod";
 import sample from "../../data/scenarios/quiet-desk.json" with { type: "json" };
 import { allCriteria, criterionById } from "../criteria/all-criteria.ts";
 import { readJson } from "../files/read-json.ts";
-import { UnwritableFile, writeFile } from "../files/write-file.ts";
 import { type AnswersFile, answersFile } from "../parts/answers-file.ts";
 import { checkJson, type Fault } from "../parts/check-json.ts";
 import { checkParts } from "../parts/check-parts.ts";
@@ -16,10 +15,7 @@ import type { Screen } from "../screens/screen.ts";
 import { screenOf } from "../screens/screen-of.ts";
 import { viewWalk } from "../screens/walk-view.ts";
 import { adviceJson } from "../sheet/advice-json.ts";
-import { markdownSheet } from "../sheet/markdown-sheet.ts";
-import type { Sheet } from "../sheet/sheet.ts";
 import { sourceWords } from "../sheet/source-words.ts";
-import { textSheet } from "../sheet/text-sheet.ts";
 import { wrapText } from "../sheet/wrap-text.ts";
 import { takeUpWalk } from "../walk/saved-walk.ts";
 import { startWalk, type WalkContext, type WalkState } from "../walk/walk-state.ts";
@@ -29,6 +25,7 @@ import { CommandError, exitCodes } from "./exit-codes.ts";
 import { faultLine } from "./fault-words.ts";
 import { loadAnswersOf, loadMarket, reading } from "./load.ts";
 import type { Streams } from "./streams.ts";
+import { sheetForm, writeSheet } from "./write-sheet.ts";
 
 const width = 78;
 
@@ -69,42 +66,11 @@ export function sheet(args: Arguments, streams: Streams): void {
 	const market = loadMarket(args, streams);
 	const { state, context } = loadAnswersOf(args, market, streams);
 	const made = viewWalk(context, state).sheet();
-	if (args.to === undefined || args.to === "-") streams.out(args.json ? sheetForm(made, ".json") : textSheet(made));
-	else streams.err(`Written: ${writeSheet(args.to, made, args.replace)}\n`);
-}
-
-/**
- * Writes a sheet in the form that the file's ending names.
- *
- * @returns the full path
- * @throws CommandError: 64 for an ending we cannot write, 73 when the file exists or cannot be made
- */
-export function writeSheet(to: string, made: Sheet, replace: boolean): string {
-	const text = sheetForm(made, /\.[^./\\]*$/.exec(to)?.[0].toLowerCase() ?? "");
-	try {
-		return writeFile(to, text, { replace });
-	} catch (error) {
-		if (!(error instanceof UnwritableFile)) throw error;
-		throw new CommandError(
-			exitCodes.cannotCreate,
-			error.exists
-				? `${error.path} is there already and was kept. Take another name, or add --replace.`
-				: `${error.path} cannot be written: ${error.reason}.`,
+	if (args.to === undefined || args.to === "-") streams.out(sheetForm(made, args.json ? ".json" : ".txt"));
+	else
+		streams.err(
+			`Written: ${writeSheet(args.to, made, { replace: args.replace, ifTaken: "Take another name, or add --replace." })}\n`,
 		);
-	}
-}
-
-function sheetForm(made: Sheet, ending: string): string {
-	switch (ending) {
-		case ".md":
-			return markdownSheet(made);
-		case ".txt":
-			return textSheet(made);
-		case ".json":
-			return `${JSON.stringify(made, null, "\t")}\n`;
-		default:
-			throw new CommandError(exitCodes.usage, "A sheet is written as .md, .txt or .json; the file's name must end so.");
-	}
 }
 
 /** `check FILE`: every fault with path, what was expected, and what was perhaps meant. */

@@ -1,7 +1,5 @@
 import { walksFolder } from "../files/own-folders.ts";
-import { keptWalks, newWalkFile } from "../files/saved-walks.ts";
-import { lockWalk, type WalkLock } from "../files/walk-lock.ts";
-import { UnwritableFile, writeFile } from "../files/write-file.ts";
+import { keptWalks } from "../files/saved-walks.ts";
 import type { Screen } from "../screens/screen.ts";
 import { screenOf } from "../screens/screen-of.ts";
 import { viewWalk } from "../screens/walk-view.ts";
@@ -9,13 +7,13 @@ import { savedWalk } from "../walk/saved-walk.ts";
 import { update } from "../walk/update.ts";
 import type { WalkEffect, WalkEvent } from "../walk/walk-event.ts";
 import { startWalk, type WalkContext, type WalkState } from "../walk/walk-state.ts";
+import { AnswersKeeper } from "./answers-keeper.ts";
 import type { Arguments } from "./arguments.ts";
-import { writeSheet } from "./commands.ts";
 import { CommandError, type ExitCode, exitCodes } from "./exit-codes.ts";
 import { keptSettings } from "./kept-settings.ts";
 import { isThere, loadMarket, loadWalk } from "./load.ts";
-import { ownCommand } from "./own-command.ts";
 import type { Streams } from "./streams.ts";
+import { writeSheet } from "./write-sheet.ts";
 
 /**
  * A walk under way: the state, and the one place where its effects are carried out. Both faces drive it, so that they
@@ -45,20 +43,20 @@ export function openSession(args: Arguments, streams: Streams, today: string): W
 		...(settings.warning ? [settings.warning] : []),
 		...kept.setAside.map((path) => `A damaged walk was set aside: ${path}`),
 	];
-	const session = new Keeper(args.answers ?? null, folder, today);
+	const keeper = new AnswersKeeper(args.answers ?? null, folder, today);
 	let state: WalkState = startWalk();
 	let code: ExitCode = exitCodes.ok;
 	let leftWith: WalkState | null = null;
 	let shown: { readonly state: WalkState; readonly screen: Screen | null } | null = null;
 	const written: string[] = [];
 	if (args.answers !== undefined && isThere(args.answers)) takeUp(args.answers);
-	else if (args.answers !== undefined) session.hold(args.answers);
+	else if (args.answers !== undefined) keeper.hold(args.answers);
 	state = { ...state, saved: kept.walks, settings: settings.settings, notice: words.join(" ") || null };
 
 	function takeUp(file: string): void {
 		const { state: taken, warnings } = loadWalk(file, { market }, { ...streams, err: () => {} });
 		words.push(...warnings);
-		const holder = session.hold(file);
+		const holder = keeper.hold(file);
 		if (holder !== null)
 			words.push(
 				`This walk is open in another window (process ${holder}). What you answer here goes into a file of its own.`,
@@ -82,8 +80,8 @@ export function openSession(args: Arguments, streams: Streams, today: string): W
 		switch (effect.type) {
 			case "save": {
 				// Who only looked in leaves no walk behind to be offered next time.
-				if (!session.isKept() && Object.keys(state.answers).length === 0 && state.ownParts.length === 0) break;
-				const problem = session.save(savedWalk(context, state));
+				if (!keeper.isKept() && Object.keys(state.answers).length === 0 && state.ownParts.length === 0) break;
+				const problem = keeper.save(savedWalk(context, state));
 				if (problem) state = { ...state, notice: problem };
 				break;
 			}
@@ -108,15 +106,15 @@ export function openSession(args: Arguments, streams: Streams, today: string): W
 	function sheetWritten(to: string, orNext: boolean): WalkEvent {
 		try {
 			const name = orNext && !args.replace ? freeName(to) : to;
-			const path = writeSheet(name, viewWalk(context, state).sheet(), args.replace);
+			const path = writeSheet(name, viewWalk(context, state).sheet(), {
+				replace: args.replace,
+				ifTaken: "Take another name.",
+			});
 			written.push(path);
 			return { type: "written", path };
 		} catch (error) {
 			if (!(error instanceof CommandError)) throw error;
-			// Inside a walk there is no flag to add.
-			const problem =
-				error.code === exitCodes.cannotCreate ? error.message.replace(", or add --replace", "") : error.message;
-			return { type: "not-written", problem };
+			return { type: "not-written", problem: error.message };
 		}
 	}
 
@@ -139,83 +137,17 @@ export function openSession(args: Arguments, streams: Streams, today: string): W
 		exitCode: () => code,
 		result: () =>
 			code === exitCodes.ok && leftWith !== null
-				? `${viewWalk(context, leftWith)
+				? viewWalk(context, leftWith)
 						.sheet()
-						.inShort.map((line) => `${line}\n`)
-						.join("")}`
+						.inShort.map(
+							(line) => `${line}
+`,
+						)
+						.join("")
 				: "",
-		farewell: () => [...written.map((path) => `The sheet: ${path}\n`), session.farewell()].join(""),
-		close: () => session.close(),
+		farewell: () => [...written.map((path) => `The sheet: ${path}\n`), keeper.farewell()].join(""),
+		close: () => keeper.close(),
 	};
-}
-
-/** Keeps the answers in one file, held against other programs; a failure is told once, and the walk goes on. */
-class Keeper {
-	private path: string | null;
-	private lock: WalkLock | null = null;
-	private failed = false;
-	private saved = false;
-	private readonly folder: string | null;
-	private readonly today: string;
-
-	constructor(path: string | null, folder: string | null, today: string) {
-		this.path = path;
-		this.folder = folder;
-		this.today = today;
-	}
-
-	/** Takes a file; if another program has it, answers go into a new file. Returns that program's process number. */
-	hold(path: string): number | null {
-		this.close();
-		const lock = lockWalk(path);
-		if (typeof lock === "number") {
-			this.path = null;
-			return lock;
-		}
-		this.path = path;
-		this.lock = lock;
-		return null;
-	}
-
-	/** Writes the walk; returns what to say if it could not be kept, once. */
-	save(walk: object): string | null {
-		if (this.path === null && this.folder !== null) this.hold(newWalkFile(this.folder, this.today));
-		if (this.path === null) return this.fail("there is no home folder to put them in");
-		try {
-			writeFile(this.path, `${JSON.stringify(walk, null, "\t")}\n`, {
-				replace: true,
-				ownerOnly: true,
-				makeFolder: true,
-			});
-			this.saved = true;
-			return null;
-		} catch (error) {
-			if (!(error instanceof UnwritableFile)) throw error;
-			return this.fail(`${error.path}: ${error.reason}`);
-		}
-	}
-
-	private fail(reason: string): string | null {
-		if (this.failed) return null;
-		this.failed = true;
-		return `Your answers cannot be kept (${reason}). The walk goes on; write the sheet before you leave.`;
-	}
-
-	/** Whether anything was written so far. */
-	isKept(): boolean {
-		return this.saved;
-	}
-
-	farewell(): string {
-		if (!this.saved || this.path === null) return "";
-		const again = ownCommand(process.argv, process.env, process.cwd());
-		return `Your answers are kept in ${this.path}\nTo go on: ${again} --answers ${quoted(this.path)}\n`;
-	}
-
-	close(): void {
-		this.lock?.release();
-		this.lock = null;
-	}
 }
 
 /** The name itself, or with the first number behind it that is not taken: sheet-2.md. */
@@ -224,9 +156,4 @@ function freeName(name: string): string {
 	let free = name;
 	for (let number = 2; isThere(free); number++) free = `${stem}-${number}${ending}`;
 	return free;
-}
-
-/** A path that a shell takes as one word. */
-function quoted(path: string): string {
-	return /^[\w./~-]+$/.test(path) ? path : `'${path.replaceAll("'", "'\\''")}'`;
 }

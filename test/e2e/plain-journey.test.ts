@@ -4,6 +4,7 @@ import { existsSync, mkdirSync, readFileSync, statSync } from "node:fs";
 import { join } from "node:path";
 import { test as base, describe, expect } from "vitest";
 import packageFacts from "../../package.json" with { type: "json" };
+import { linesToShortlist } from "../plain/lines-to-shortlist.ts";
 import { Machine, program, scenarioFile } from "./program.ts";
 
 /** Each test has a machine to itself, so that they can run side by side. */
@@ -21,25 +22,6 @@ const unprintable =
 
 const flat = (text: string) => text.replace(/\s+/g, " ");
 
-/** Every question, from the start to the shortlist. */
-const toShortlist = [
-	"1",
-	"200",
-	"deckhand",
-	"wardrobe",
-	"no card",
-	"mittens",
-	"bonfire",
-	"",
-	"would be nice",
-	"1",
-	"5",
-	"3",
-	"",
-	"not sure",
-	"a lot",
-	"",
-];
 /** A board of which every fact asked is told, from its name to its price. */
 const boardTold = [
 	"Wobblestone Harvest",
@@ -60,7 +42,7 @@ describe.concurrent("a walk line by line", () => {
 	test("leads to a shortlist and a written sheet, in well under sixty answers, and ends with 0", async ({
 		machine,
 	}) => {
-		const lines = [...toShortlist, "1", "my sheet.md", "s"];
+		const lines = [...linesToShortlist, "1", "my sheet.md", "s"];
 		expect(lines.length).toBeLessThanOrEqual(60);
 		const { exitCode, stdout, stderr } = await machine.run(["--plain"], lines);
 		expect(exitCode).toBe(0);
@@ -78,7 +60,7 @@ describe.concurrent("a walk line by line", () => {
 	});
 
 	test("left early ends with 1, keeps the answers, and can be gone on with", async ({ machine }) => {
-		const early = await machine.run(["--plain"], [...toShortlist.slice(0, 4), "s"]);
+		const early = await machine.run(["--plain"], [...linesToShortlist.slice(0, 4), "s"]);
 		expect(early.exitCode).toBe(1);
 		const [, file = ""] = /Your answers are kept in (.*)\n/.exec(early.stderr) ?? [];
 		expect(Object.keys(JSON.parse(readFileSync(file, "utf8")).answers)).toEqual([
@@ -86,18 +68,18 @@ describe.concurrent("a walk line by line", () => {
 			"fit/processor",
 			"fit/case",
 		]);
-		const later = await machine.run(["--plain", "--answers", file], ["1", ...toShortlist.slice(4), "s"]);
+		const later = await machine.run(["--plain", "--answers", file], ["1", ...linesToShortlist.slice(4), "s"]);
 		expect(later.exitCode).toBe(0);
 		expect(later.stdout).toContain("3 of 12 questions are answered already.");
 		expect(later.stdout).not.toContain("Which case will it go into?");
-		const atOnce = await machine.run(["--plain", "--answers", "at-once.json"], [...toShortlist, "s"]);
+		const atOnce = await machine.run(["--plain", "--answers", "at-once.json"], [...linesToShortlist, "s"]);
 		expect(atOnce.exitCode).toBe(0);
 		expect(JSON.parse(readFileSync(file, "utf8"))).toEqual(JSON.parse(machine.read("at-once.json")));
 	});
 
 	test("offers to go on with a walk kept before", async ({ machine }) => {
-		await machine.run(["--plain"], [...toShortlist.slice(0, 4), "s"]);
-		const { exitCode, stdout } = await machine.run(["--plain"], ["1", ...toShortlist.slice(4), "s"]);
+		await machine.run(["--plain"], [...linesToShortlist.slice(0, 4), "s"]);
+		const { exitCode, stdout } = await machine.run(["--plain"], ["1", ...linesToShortlist.slice(4), "s"]);
 		expect(stdout).toContain("Go on with my walk: 3 of 12 answered");
 		expect(exitCode).toBe(0);
 		expect(machine.keptWalks()).toHaveLength(1);
@@ -109,13 +91,13 @@ describe.concurrent("a walk line by line", () => {
 	});
 
 	test("ends where its input ends, with everything kept", async ({ machine }) => {
-		const { exitCode } = await machine.run(["--plain", "--answers", "my.json"], toShortlist.slice(0, 3));
+		const { exitCode } = await machine.run(["--plain", "--answers", "my.json"], linesToShortlist.slice(0, 3));
 		expect(exitCode).toBe(1);
 		expect(Object.keys(JSON.parse(machine.read("my.json")).answers)).toEqual(["about/budget", "fit/processor"]);
 	});
 
 	test("says the same, byte for byte, each time", async ({ machine }) => {
-		const lines = ["?", ...toShortlist, "see each board", "b", "1", "sheet.txt", "s"];
+		const lines = ["?", ...linesToShortlist, "see each board", "b", "1", "sheet.txt", "s"];
 		const other = new Machine();
 		try {
 			const [one, two] = await Promise.all([machine.run(["--plain"], lines), other.run(["--plain"], lines)]);
@@ -151,7 +133,7 @@ describe.concurrent("a walk line by line", () => {
 		]);
 		const { exitCode, stdout } = await machine.run(
 			["--plain", "--answers", "my.json"],
-			["1", ...toShortlist.slice(4), "s"],
+			["1", ...linesToShortlist.slice(4), "s"],
 		);
 		expect(exitCode).toBe(0);
 		expect(stdout).not.toContain("open in another window");

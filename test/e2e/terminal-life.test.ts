@@ -1,25 +1,12 @@
 import { existsSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { dirname, join } from "node:path";
-import { afterEach, beforeEach, describe, expect, test } from "vitest";
-import { type Home, keys, newHome, program, pty, RealTerminal, type StartOptions, skipped } from "./real-terminal.ts";
+import { describe, expect, test } from "vitest";
+import { keys, program, pty, type RealTerminal, type StartOptions, skipped } from "./real-terminal.ts";
+import { terminalsOfATest } from "./terminals-of-a-test.ts";
 
 if (!pty) console.warn(skipped);
 
-let home: Home;
-const running: RealTerminal[] = [];
-beforeEach(() => {
-	home = newHome();
-});
-afterEach(async () => {
-	for (const terminal of running.splice(0)) await terminal.kill();
-	home.remove();
-});
-
-function start(options: Omit<StartOptions, "home"> = {}): RealTerminal {
-	const terminal = new RealTerminal({ home, ...options });
-	running.push(terminal);
-	return terminal;
-}
+const { home, start } = terminalsOfATest();
 
 /** How the program is called in a shell. */
 const call = `'${process.execPath}' '${program}'`;
@@ -45,7 +32,11 @@ async function answerTwo(terminal: RealTerminal): Promise<void> {
 const twoAnswers = ["about/budget", "fit/processor"];
 
 function expectTwoAnswers(): void {
-	expect(home.keptWalks().map(({ answers }) => Object.keys(answers))).toEqual([twoAnswers]);
+	expect(
+		home()
+			.keptWalks()
+			.map(({ answers }) => Object.keys(answers)),
+	).toEqual([twoAnswers]);
 }
 
 /** Every line that the shell had before, and nothing of the walk's screens. */
@@ -78,12 +69,12 @@ describe.skipIf(!pty)("every way out", () => {
 		expect(terminal.showsCursor()).toBe(true);
 		expectScrollbackWhole(terminal);
 		expectTwoAnswers();
-		const walk = join(home.walks, readdirSync(home.walks).find((name) => name.endsWith(".json")) ?? "");
+		const walk = join(home().walks, readdirSync(home().walks).find((name) => name.endsWith(".json")) ?? "");
 		const joined = terminal.history().replaceAll("\n", "");
 		expect(joined).toContain(`Your answers are kept in ${walk}`);
 		expect(joined).toContain(`--answers ${walk}`);
 		// The lock is gone with the program.
-		expect(readdirSync(home.walks)).toHaveLength(1);
+		expect(readdirSync(home().walks)).toHaveLength(1);
 	});
 
 	test("a fault of ours ends with 70, its words on the normal screen, the answers kept", async () => {
@@ -220,21 +211,25 @@ describe.skipIf(!pty)("two programs on one walk", () => {
 		second.press(keys.enter);
 		await second.waitFor("Fit, question 3");
 		expect(
-			home
+			home()
 				.keptWalks()
 				.map(({ answers }) => Object.keys(answers).length)
 				.sort(),
 		).toEqual([2, 3]);
 		first.press(keys.enter);
 		await first.waitFor("Fit, question 3");
-		expect(home.keptWalks().map(({ answers }) => Object.keys(answers).length)).toEqual([3, 3]);
+		expect(
+			home()
+				.keptWalks()
+				.map(({ answers }) => Object.keys(answers).length),
+		).toEqual([3, 3]);
 	});
 });
 
 describe.skipIf(!pty)("damaged files", () => {
 	test("a walk is set aside with a word, and does not stand in the way", async () => {
-		mkdirSync(home.walks, { recursive: true });
-		const damaged = join(home.walks, "walk-2026-01-01.json");
+		mkdirSync(home().walks, { recursive: true });
+		const damaged = join(home().walks, "walk-2026-01-01.json");
 		writeFileSync(damaged, '{"schema": "boardwalk/answers@1", "answ');
 		const terminal = start();
 		await terminal.waitFor("A damaged walk was set aside:");
@@ -245,11 +240,11 @@ describe.skipIf(!pty)("damaged files", () => {
 	});
 
 	test("settings are set aside with a word, and the usual ones hold", async () => {
-		mkdirSync(dirname(home.settings), { recursive: true });
-		writeFileSync(home.settings, "{");
+		mkdirSync(dirname(home().settings), { recursive: true });
+		writeFileSync(home().settings, "{");
 		const terminal = start();
 		await terminal.waitFor("The settings were damaged");
-		expect(readFileSync(`${home.settings}.damaged`, "utf8")).toBe("{");
+		expect(readFileSync(`${home().settings}.damaged`, "utf8")).toBe("{");
 		terminal.press(keys.enter);
 		await terminal.waitFor("How much");
 	});
@@ -275,7 +270,7 @@ describe.skipIf(!pty)("settings", () => {
 
 describe.skipIf(!pty)("where the result goes elsewhere", () => {
 	test("into a file, the walk is drawn on standard error, and the file holds no escape code", async () => {
-		const terminal = startInShell(`${call} > '${home.desk}/out.txt'; echo "code $?"`);
+		const terminal = startInShell(`${call} > '${home().desk}/out.txt'; echo "code $?"`);
 		await answerTwo(terminal);
 		terminal.press(`${keys.tab}4${keys.enter}`);
 		await terminal.waitFor("hortlist");
@@ -283,20 +278,20 @@ describe.skipIf(!pty)("where the result goes elsewhere", () => {
 		await terminal.ended();
 		expect(terminal.history()).toMatch(/code 130/);
 		expectScrollbackWhole(terminal);
-		const out = readFileSync(join(home.desk, "out.txt"), "utf8");
+		const out = readFileSync(join(home().desk, "out.txt"), "utf8");
 		expect(out).not.toContain("\u001b");
 		expect(out).not.toContain("Tab more");
 	});
 
 	test("into a file, a finished walk leaves its result there", async () => {
-		const terminal = startInShell(`${call} > '${home.desk}/out.txt'; echo "code $?"`);
+		const terminal = startInShell(`${call} > '${home().desk}/out.txt'; echo "code $?"`);
 		await answerTwo(terminal);
 		terminal.press(`${keys.tab}4${keys.enter}`);
 		await terminal.waitFor(/Your shortlist|What to look for/);
 		terminal.press("q");
 		await terminal.ended();
 		expect(terminal.history()).toMatch(/code 0/);
-		const out = readFileSync(join(home.desk, "out.txt"), "utf8");
+		const out = readFileSync(join(home().desk, "out.txt"), "utf8");
 		expect(out.trim()).not.toBe("");
 		expect(out).not.toContain("\u001b");
 	});

@@ -1,9 +1,10 @@
 import { existsSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
-import { afterEach, beforeEach, describe, expect, test } from "vitest";
+import { describe, expect, test } from "vitest";
 import quietDesk from "../../data/scenarios/quiet-desk.json" with { type: "json" };
 import { functionKeys, reports } from "../cli/hostile-keys.ts";
-import { type Home, keys, newHome, pty, RealTerminal, type StartOptions, skipped } from "./real-terminal.ts";
+import { keys, pty, type RealTerminal, type StartOptions, skipped } from "./real-terminal.ts";
+import { terminalsOfATest } from "./terminals-of-a-test.ts";
 
 if (!pty) console.warn(skipped);
 
@@ -13,25 +14,11 @@ test("a pseudo-terminal is there, at least where it must be", () => {
 
 type Wanted = Parameters<RealTerminal["waitFor"]>[0];
 
-let home: Home;
-const running: RealTerminal[] = [];
-beforeEach(() => {
-	home = newHome();
-});
-afterEach(async () => {
-	for (const terminal of running.splice(0)) await terminal.kill();
-	home.remove();
-});
-
-function start(options: Omit<StartOptions, "home"> = {}): RealTerminal {
-	const terminal = new RealTerminal({ home, ...options });
-	running.push(terminal);
-	return terminal;
-}
+const { home, start } = terminalsOfATest();
 
 /** The walk of a person who answered everything, opened on the screen with all answers. */
 async function startInReview(): Promise<{ terminal: RealTerminal; file: string }> {
-	const file = join(home.desk, "mine.json");
+	const file = join(home().desk, "mine.json");
 	writeFileSync(file, JSON.stringify(quietDesk));
 	const terminal = start({ words: ["--answers", file], rows: 40 });
 	await terminal.waitFor("Go on");
@@ -72,15 +59,15 @@ describe.skipIf(!pty)("from the start to a written sheet", () => {
 		await press([..."5", keys.enter], "The sheet for shop and bench");
 		await press([keys.enter], "The sheet is written");
 		expect(pressed).toBeLessThanOrEqual(60);
-		const sheet = join(home.desk, "board-sheet.md");
+		const sheet = join(home().desk, "board-sheet.md");
 		expect(readFileSync(sheet, "utf8")).toContain("Tallowfinch Deckhand");
 		await press([keys.escape], "Fit is done");
 		await press(["q"], (t) => t.exitCode !== null);
 		expect(terminal.isAlternate()).toBe(false);
 		const joined = terminal.history().replaceAll("\n", "");
 		expect(joined).toContain(`The sheet: ${sheet}`);
-		expect(joined).toContain(`Your answers are kept in ${join(home.walks, "walk-")}`);
-		expect(Object.keys(home.keptWalks()[0]?.answers ?? {})).toHaveLength(6);
+		expect(joined).toContain(`Your answers are kept in ${join(home().walks, "walk-")}`);
+		expect(Object.keys(home().keptWalks()[0]?.answers ?? {})).toHaveLength(6);
 	});
 });
 
@@ -160,7 +147,7 @@ describe.skipIf(!pty)("typing", () => {
 		await terminal.waitFor(/Type:\s*\n/);
 		terminal.press(`190${keys.enter}`);
 		await terminal.waitFor("Fit, question 1");
-		expect(home.keptWalks()[0]?.answers["about/budget"]?.value).toEqual({ minor: 19000, currency: "EUR" });
+		expect(home().keptWalks()[0]?.answers["about/budget"]?.value).toEqual({ minor: 19000, currency: "EUR" });
 	});
 
 	test("what was not understood stays in the field for mending, with the reason", async () => {
@@ -169,7 +156,7 @@ describe.skipIf(!pty)("typing", () => {
 		terminal.press(`${keys.enter}two hundred${keys.enter}`);
 		await terminal.waitFor((t) => t.rows().some((line) => line.includes("Type: two hundred")) && t.rows().length > 0);
 		await terminal.waitFor(/such as 180/);
-		expect(existsSync(home.walks)).toBe(false);
+		expect(existsSync(home().walks)).toBe(false);
 		terminal.press(`\u0015${"180"}${keys.enter}`);
 		await terminal.waitFor("Fit, question 1");
 	});
@@ -309,7 +296,7 @@ describe.skipIf(!pty)("the size of the terminal", () => {
 		}
 		terminal.press(keys.enter);
 		await terminal.waitFor("Which case");
-		expect(home.keptWalks()[0]?.answers["fit/processor"]?.value).toEqual({ part: "tallowfinch-helmswoman" });
+		expect(home().keptWalks()[0]?.answers["fit/processor"]?.value).toEqual({ part: "tallowfinch-helmswoman" });
 	});
 
 	test("a frame never reaches the last row: nothing wipes the terminal after the first drawing", async () => {

@@ -2,33 +2,14 @@ import { describe, expect, test } from "vitest";
 import { allQuestions } from "../../src/questions/all-questions.ts";
 import type { Place, WalkState } from "../../src/walk/walk-state.ts";
 import { emptyMarket, quietAnswers, scenarios, walkAt, walkWith } from "../walk/walk-in-demo.ts";
+import { linesToShortlist } from "./lines-to-shortlist.ts";
 import { plainWalkOf } from "./plain-walk-of.ts";
 
 const at = (id: string): Place => ({ at: "question", id });
 const quiet: WalkState = walkWith(quietAnswers);
 
 /** From the start to a written sheet: every question by number, letters, typed values and not sure. */
-const wholeWalk = [
-	"1",
-	"200",
-	"deckhand",
-	"wardrobe",
-	"no card",
-	"mittens",
-	"bonfire",
-	"",
-	"would be nice",
-	"1",
-	"5",
-	"3",
-	"",
-	"not sure",
-	"a lot",
-	"",
-	"",
-	"1",
-	"s",
-];
+const wholeWalk = [...linesToShortlist, "", "1", "s"];
 
 describe("a whole walk", () => {
 	test("leads in less than sixty lines from the start to a sheet", async () => {

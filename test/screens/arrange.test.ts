@@ -7,17 +7,9 @@ import { keymap } from "../../src/screens/keys.ts";
 import type { Screen } from "../../src/screens/screen.ts";
 import { typeInto } from "../../src/screens/text-field.ts";
 import { frameRows } from "./frame-rows.ts";
+import { bySize } from "./screen-sizes.ts";
 import { allScreens, hardNames, type Shown, screensOfWalk } from "./screens-of-walks.ts";
 
-const sizes: readonly ScreenSize[] = [
-	{ columns: 40, rows: 12 },
-	{ columns: 60, rows: 20 },
-	{ columns: 80, rows: 24 },
-	{ columns: 120, rows: 40 },
-	{ columns: 200, rows: 60 },
-];
-const sizeWords = ({ columns, rows }: ScreenSize) => `${columns}x${rows}`;
-const bySize = sizes.map((size) => [sizeWords(size), size] as const);
 const small = { columns: 40, rows: 12 };
 
 /** The same words are laid out very often here. */
@@ -285,6 +277,12 @@ describe("the footer", () => {
 		expect(footer(budget, typed, wide)[0]).toContain("Enter take it");
 		expect(footer(budget, { ...typed, row: 0 }, wide)[0]).toContain("Enter choose");
 		expect(footer(question("fit/case"), faceFor(question("fit/case")), wide)[0]).toContain("type to find");
+	});
+
+	test("names no line that a search has put out of sight", () => {
+		const screen = question("fit/case");
+		const nothingFound = { ...faceFor(screen), row: -1, field: { text: "zither", cursor: 6 } };
+		expect(footer(screen, nothingFound, { columns: 120, rows: 40 })[0]).toMatch(/^Up\/Down move {3}Enter take it/);
 	});
 
 	test("never breaks a line inside a piece", () => {

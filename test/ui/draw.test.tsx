@@ -4,17 +4,10 @@ import { type Arrangement, arrange, type ScreenSize } from "../../src/screens/ar
 import { type Face, faceFor, type PageSize, pressKey } from "../../src/screens/face.ts";
 import type { Screen } from "../../src/screens/screen.ts";
 import { frameRows } from "../screens/frame-rows.ts";
+import { bySize } from "../screens/screen-sizes.ts";
 import { screensOfWalk } from "../screens/screens-of-walks.ts";
 import { DrawnTerminal } from "./drawn-terminal.ts";
 
-const sizes: readonly ScreenSize[] = [
-	{ columns: 40, rows: 12 },
-	{ columns: 60, rows: 20 },
-	{ columns: 80, rows: 24 },
-	{ columns: 120, rows: 40 },
-	{ columns: 200, rows: 60 },
-];
-const bySize = sizes.map((size) => [`${size.columns}x${size.rows}`, size] as const);
 const quiet = screensOfWalk("quiet desk");
 
 /** The rows that an arrangement is to be drawn as, each as a terminal shows it, and one left empty at the bottom. */

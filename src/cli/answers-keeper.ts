@@ -1,0 +1,78 @@
+import { newWalkFile } from "../files/saved-walks.ts";
+import { lockWalk, type WalkLock } from "../files/walk-lock.ts";
+import { UnwritableFile, writeFile } from "../files/write-file.ts";
+import { ownCommand } from "./own-command.ts";
+
+/** Keeps the answers in one file, held against other programs; a failure is told once, and the walk goes on. */
+export class AnswersKeeper {
+	private path: string | null;
+	private lock: WalkLock | null = null;
+	private failed = false;
+	private saved = false;
+	private readonly folder: string | null;
+	private readonly today: string;
+
+	constructor(path: string | null, folder: string | null, today: string) {
+		this.path = path;
+		this.folder = folder;
+		this.today = today;
+	}
+
+	/** Takes a file; if another program has it, answers go into a new file. Returns that program's process number. */
+	hold(path: string): number | null {
+		this.close();
+		const lock = lockWalk(path);
+		if (typeof lock === "number") {
+			this.path = null;
+			return lock;
+		}
+		this.path = path;
+		this.lock = lock;
+		return null;
+	}
+
+	/** Writes the walk; returns what to say if it could not be kept, once. */
+	save(walk: object): string | null {
+		if (this.path === null && this.folder !== null) this.hold(newWalkFile(this.folder, this.today));
+		if (this.path === null) return this.fail("there is no home folder to put them in");
+		try {
+			writeFile(this.path, `${JSON.stringify(walk, null, "\t")}\n`, {
+				replace: true,
+				ownerOnly: true,
+				makeFolder: true,
+			});
+			this.saved = true;
+			return null;
+		} catch (error) {
+			if (!(error instanceof UnwritableFile)) throw error;
+			return this.fail(`${error.path}: ${error.reason}`);
+		}
+	}
+
+	private fail(reason: string): string | null {
+		if (this.failed) return null;
+		this.failed = true;
+		return `Your answers cannot be kept (${reason}). The walk goes on; write the sheet before you leave.`;
+	}
+
+	/** Whether anything was written so far. */
+	isKept(): boolean {
+		return this.saved;
+	}
+
+	farewell(): string {
+		if (!this.saved || this.path === null) return "";
+		const again = ownCommand(process.argv, process.env, process.cwd());
+		return `Your answers are kept in ${this.path}\nTo go on: ${again} --answers ${quoted(this.path)}\n`;
+	}
+
+	close(): void {
+		this.lock?.release();
+		this.lock = null;
+	}
+}
+
+/** A path that a shell takes as one word. */
+function quoted(path: string): string {
+	return /^[\w./~-]+$/.test(path) ? path : `'${path.replaceAll("'", "'\\''")}'`;
+}

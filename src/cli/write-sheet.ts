@@ -1,0 +1,46 @@
+import { UnwritableFile, writeFile } from "../files/write-file.ts";
+import { markdownSheet } from "../sheet/markdown-sheet.ts";
+import type { Sheet } from "../sheet/sheet.ts";
+import { textSheet } from "../sheet/text-sheet.ts";
+import { CommandError, exitCodes } from "./exit-codes.ts";
+
+export interface WriteSheetOptions {
+	readonly replace: boolean;
+	/** What to do where the file is there already; a command has a flag for it, a walk has not. */
+	readonly ifTaken: string;
+}
+
+/**
+ * Writes a sheet in the form that the file's ending names.
+ *
+ * @returns the full path
+ * @throws CommandError: 64 for an ending we cannot write, 73 when the file exists or cannot be made
+ */
+export function writeSheet(to: string, made: Sheet, { replace, ifTaken }: WriteSheetOptions): string {
+	const text = sheetForm(made, /\.[^./\\]*$/.exec(to)?.[0].toLowerCase() ?? "");
+	try {
+		return writeFile(to, text, { replace });
+	} catch (error) {
+		if (!(error instanceof UnwritableFile)) throw error;
+		throw new CommandError(
+			exitCodes.cannotCreate,
+			error.exists
+				? `${error.path} is there already and was kept. ${ifTaken}`
+				: `${error.path} cannot be written: ${error.reason}.`,
+		);
+	}
+}
+
+/** The sheet as text of the form that an ending names, such as ".md". */
+export function sheetForm(made: Sheet, ending: string): string {
+	switch (ending) {
+		case ".md":
+			return markdownSheet(made);
+		case ".txt":
+			return textSheet(made);
+		case ".json":
+			return `${JSON.stringify(made, null, "\t")}\n`;
+		default:
+			throw new CommandError(exitCodes.usage, "A sheet is written as .md, .txt or .json; the file's name must end so.");
+	}
+}
