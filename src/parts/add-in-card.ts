@@ -45,3 +45,4 @@ export const addInCard = z.strictObject({
 	}),
 	gbytesPerS: fact(amount(0, 200).optional(), { title: "Data it moves", unit: "GB/s", whereToFind: page }),
 });
+export type AddInCard = z.infer<typeof addInCard>;

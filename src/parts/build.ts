@@ -1,9 +1,10 @@
 import type { PcCase } from "./case.ts";
+import type { Cooler } from "./cooler.ts";
 import type { GraphicsCard } from "./graphics-card.ts";
 import type { MemoryKit } from "./memory-kit.ts";
-import type { Money } from "./money.ts";
 import type { Processor } from "./processor.ts";
 import type { Supply } from "./supply.ts";
+import { noWants, type Wants } from "./wants.ts";
 
 /** How firmly a part belongs to the build; what is bought for good is the last to be given up. */
 export const ownerships = ["bought", "returnable", "planned"] as const;
@@ -32,16 +33,14 @@ export interface BuildParts {
 	readonly case: Have<PcCase>;
 	readonly graphicsCard: Have<GraphicsCard>;
 	readonly memory: Have<MemoryKit>;
+	/** "none": the cooler that comes with the processor. */
+	readonly cooler: Have<Cooler>;
 	readonly supply: Have<Supply>;
 }
 export type BuildPartKind = keyof BuildParts;
 
 /** What a person has, plans and wishes, with every question either settled or unknown. */
-export interface BuildFacts extends BuildParts {
-	/** Most the board may cost. */
-	readonly priceCap: Money | null;
-	/** Things that will be plugged in at the back over USB, counted. */
-	readonly rearDevices: number | null;
+export interface BuildFacts extends BuildParts, Wants {
 	/** By the wish's question id; a wish nobody has settled is absent. */
 	readonly wishes: Readonly<Record<string, WishStrength>>;
 	/** By criterion id; a criterion nobody has placed is absent. */
@@ -68,9 +67,9 @@ export const emptyBuildFacts: BuildFacts = {
 	case: { state: "unknown" },
 	graphicsCard: { state: "unknown" },
 	memory: { state: "unknown" },
+	cooler: { state: "unknown" },
 	supply: { state: "unknown" },
-	priceCap: null,
-	rearDevices: null,
+	...noWants,
 	wishes: {},
 	importance: {},
 };

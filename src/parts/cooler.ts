@@ -61,3 +61,4 @@ export const cooler = z.strictObject({
 	),
 	weightG: fact(amount(20, 5000).optional(), { title: "Weight", unit: "g", whereToFind: page }),
 });
+export type Cooler = z.infer<typeof cooler>;

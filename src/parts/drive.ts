@@ -34,3 +34,4 @@ export const drive = z.strictObject({
 		whereToFind: "The computer it comes from.",
 	}),
 });
+export type Drive = z.infer<typeof drive>;

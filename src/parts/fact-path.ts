@@ -1,7 +1,7 @@
 import type { Board } from "./board.ts";
 import type { BuildFacts, BuildPartKind, BuildParts, HaveState, WishStrength } from "./build.ts";
-import type { Money } from "./money.ts";
 import type { Platform } from "./platform.ts";
+import { noWants, type Wants } from "./wants.ts";
 
 type PartInside<H> = H extends { readonly state: "have"; readonly part: infer P } ? P : never;
 
@@ -18,17 +18,15 @@ type ValueAt<T, P extends string> = P extends `${infer Key}.${infer Rest}`
 
 /**
  * The type of the fact at a path. A part kind alone ("graphicsCard") gives what the person has of it; "platform" is
- * the table row for the board's socket and chipset; "wish.ID" the strength of a wish.
+ * the table row for the board's socket and chipset; "wish.ID" the strength of a wish; a want stands under its name.
  */
 export type FactValue<P extends string> = P extends BuildPartKind
 	? HaveState
-	: P extends "priceCap"
-		? Money
-		: P extends "rearDevices"
-			? number
-			: P extends `wish.${string}`
-				? WishStrength
-				: ValueAt<FactRoots, P>;
+	: P extends keyof Wants
+		? NonNullable<Wants[P]>
+		: P extends `wish.${string}`
+			? WishStrength
+			: ValueAt<FactRoots, P>;
 
 /** Facts under their paths: those always present and those that may be missing. */
 export type FactsUnder<Always extends string, Maybe extends string> = {
@@ -51,13 +49,17 @@ export type FactLookup =
 export function lookUpFact(subject: FactSubject, path: string): FactLookup {
 	const [root = "", ...keys] = path.split(".");
 	if (root === "wish") return inside(subject.facts.wishes, [keys.join(".")], path);
-	if (root === "priceCap" || root === "rearDevices") return present(subject.facts[root] ?? undefined, path);
+	if (isWant(root)) return present(subject.facts[root] ?? undefined, path);
 	if (root === "board" || root === "platform") return inside(subject[root], keys, path);
 	const have = (subject.facts as unknown as Record<string, BuildParts[BuildPartKind] | undefined>)[root];
 	if (!Object.hasOwn(subject.facts, root) || !have?.state) return { known: false, missing: path };
 	if (keys.length === 0) return { known: true, value: have.state };
 	if (have.state !== "have") return { known: false, missing: root, state: have.state };
 	return inside(have.part, keys, path);
+}
+
+function isWant(root: string): root is keyof Wants {
+	return Object.hasOwn(noWants, root);
 }
 
 function inside(start: unknown, keys: readonly string[], path: string): FactLookup {

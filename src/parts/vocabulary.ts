@@ -22,6 +22,7 @@ export type MemoryType = (typeof memoryTypes)[number];
 export const memoryForms = ["DIMM", "SO-DIMM", "CAMM2"] as const;
 
 export const pictureSockets = ["HDMI", "DisplayPort", "USB-C", "DVI", "VGA"] as const;
+export type PictureSocket = (typeof pictureSockets)[number];
 
 /** 12 V plugs that feed the processor; "4+4" of a supply is an 8-pin that splits. */
 export const processorPlugs = ["4-pin", "8-pin"] as const;

@@ -1,5 +1,6 @@
 import type { BuildPartKind } from "../parts/build.ts";
 import type { PcCase } from "../parts/case.ts";
+import type { Cooler } from "../parts/cooler.ts";
 import type { GraphicsCard } from "../parts/graphics-card.ts";
 import type { MemoryKit } from "../parts/memory-kit.ts";
 import type { AnyPart } from "../parts/part-kinds.ts";
@@ -33,6 +34,12 @@ const summaries: { readonly [K in BuildPartKind]: (part: never) => Facts } = {
 		type,
 		modules !== undefined && gbPerModule !== undefined ? `${modules} x ${gbPerModule} GB` : undefined,
 		mtPerS !== undefined ? `${mtPerS} MT/s` : undefined,
+	],
+	cooler: ({ kind, heightMm, radiatorMm, publishedW }: Cooler) => [
+		kind === "liquid" ? "liquid" : undefined,
+		radiatorMm !== undefined ? `radiator of ${radiatorMm} mm` : undefined,
+		heightMm !== undefined ? `${heightMm} mm high` : undefined,
+		publishedW !== undefined ? `for ${publishedW} W` : undefined,
 	],
 	supply: ({ watts, processorPlugs }: Supply) => [
 		watts !== undefined ? `${watts} W` : undefined,

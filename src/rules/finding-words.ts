@@ -15,6 +15,7 @@ export const partWords: Readonly<Record<string, string>> = {
 	case: "case",
 	graphicsCard: "graphics card",
 	memory: "memory",
+	cooler: "cooler",
 	supply: "power supply",
 };
 

@@ -1,20 +1,18 @@
 import type { Board } from "../../src/parts/board.ts";
 import { type BuildFacts, type BuildPartKind, emptyBuildFacts, type WishStrength } from "../../src/parts/build.ts";
-import type { Money } from "../../src/parts/money.ts";
 import type { PartOf } from "../../src/parts/part-kinds.ts";
 import type { Platform } from "../../src/parts/platform.ts";
+import { type Wants, wantNames } from "../../src/parts/wants.ts";
 import { assumedBoardFacts, withAssumedFacts } from "../../src/reference/assumed-facts.ts";
 import type { RuleSubject } from "../../src/rules/run-rule.ts";
 
 /** What the person has of one kind: facts of the part, or why there is no part. Left out: nobody has said. */
 type Given<K extends BuildPartKind> = Partial<PartOf<K>> | "open" | "none" | "unknown";
 
-export type GivenBuild = { readonly [K in BuildPartKind]?: Given<K> } & {
-	readonly priceCap?: Money;
-	readonly rearDevices?: number;
-	readonly wishes?: Readonly<Record<string, WishStrength>>;
-	readonly importance?: BuildFacts["importance"];
-};
+export type GivenBuild = { readonly [K in BuildPartKind]?: Given<K> } & Partial<Wants> & {
+		readonly wishes?: Readonly<Record<string, WishStrength>>;
+		readonly importance?: BuildFacts["importance"];
+	};
 
 export type GivenSubject = GivenBuild & {
 	readonly board?: Partial<Board>;
@@ -26,26 +24,29 @@ export const partNames = {
 	case: "Bandbox",
 	graphicsCard: "Carousel",
 	memory: "Mittens",
+	cooler: "Chimney",
 	supply: "Lantern",
 } as const satisfies Record<BuildPartKind, string>;
 
 /** A build of which only the given facts are known. Parts given without a name get one of their own. */
-export function buildFacts({ priceCap, rearDevices, wishes, importance, ...parts }: GivenBuild): BuildFacts {
-	const haves = Object.entries(parts).map(([kind, given]) => [
+export function buildFacts({ wishes, importance, ...given }: GivenBuild): BuildFacts {
+	const isWant = (name: string) => wantNames.includes(name as keyof Wants);
+	const wants = Object.entries(given).filter(([name]) => isWant(name));
+	const parts = Object.entries(given).filter(([name]) => !isWant(name));
+	const haves = parts.map(([kind, part]) => [
 		kind,
-		typeof given === "string"
-			? { state: given }
+		typeof part === "string"
+			? { state: part }
 			: {
 					state: "have",
 					ownership: "planned",
-					part: { id: `a-${kind.toLowerCase()}`, name: partNames[kind as BuildPartKind], ...given },
+					part: { id: `a-${kind.toLowerCase()}`, name: partNames[kind as BuildPartKind], ...(part as object) },
 				},
 	]);
 	return {
 		...emptyBuildFacts,
 		...Object.fromEntries(haves),
-		...(priceCap ? { priceCap } : {}),
-		...(rearDevices === undefined ? {} : { rearDevices }),
+		...Object.fromEntries(wants),
 		...(wishes ? { wishes } : {}),
 		...(importance ? { importance } : {}),
 	};

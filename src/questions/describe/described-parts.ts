@@ -1,5 +1,6 @@
 import type { AnswerValue } from "../../parts/answers-file.ts";
 import type { BuildPartKind } from "../../parts/build.ts";
+import { cleanLine } from "../../parts/clean-text.ts";
 import type { PartKind } from "../../parts/part-kinds.ts";
 import { boardForms, memoryTypes, type ProcessorPlug, pictureSockets } from "../../parts/vocabulary.ts";
 import type { QuestionContext } from "../define-question.ts";
@@ -175,6 +176,24 @@ const lists: { readonly [K in DescribedKind]: (context: DescribeContext) => read
 		whole("modules", "How many modules?", 1, 16),
 		whole("gbPerModule", "How many GB does one module have?", 1, 512, "GB"),
 		words("name", "What is it called?", "Mittens 32"),
+	],
+	cooler: () => [
+		words("name", "What is the cooler called?", "Chimney"),
+		pick("kind", "Which kind is it?", ["air", "liquid"]),
+		{ path: "heightMm", ask: "How high is it?", example: "158 mm", read: readMillimetres(15, 400) },
+		{
+			path: "kits",
+			ask: "Which sockets does its page list?",
+			example: "Lantern 4, Candle 2",
+			read: (text) => {
+				const sockets = text.split(/[,;]/).map(cleanLine);
+				return sockets.every((socket) => socket !== "" && socket.length <= 40)
+					? { value: sockets.map((socket) => ({ socket, how: "in the box" })) }
+					: { problem: "Type the sockets as the page lists them, with commas." };
+			},
+		},
+		whole("radiatorMm", "How long is its radiator?", 80, 600, "mm"),
+		whole("publishedW", "How many watts does its maker say it cools?", 5, 1500, "W"),
 	],
 	supply: () => [
 		words("name", "What is the supply called?", "Bonfire 650"),
