@@ -22,8 +22,10 @@ const mayImport = {
 	maths: {},
 	plan: { folders: upToPower },
 	power: { folders: upToPower },
-	rules: { folders: ["parts", "reference"], typesOf: ["plan", "power"] },
-	criteria: { folders: ["parts", "reference"], typesOf: ["plan", "power"] },
+	// Matching drives to sockets is a rule's own sum until the plan measures it.
+	rules: { folders: ["parts", "reference"], files: ["src/maths/"], typesOf: ["plan", "power"] },
+	// Watts are worked out where they are scored until power measures them.
+	criteria: { folders: ["parts", "reference", "power"], typesOf: ["plan"] },
 	questions: { folders: ["parts", "reference", "criteria"] },
 	choose: { folders: upToChoose },
 	walk: { folders: [...upToChoose, "choose"] },

@@ -1,10 +1,14 @@
+import { backing } from "./backing.ts";
 import type { Criterion } from "./define-criterion.ts";
+import { quiet } from "./quiet.ts";
 import { rescue } from "./rescue.ts";
+import { room } from "./room.ts";
 import { spareSockets } from "./spare-sockets.ts";
 import { stageLoad } from "./stage-load.ts";
+import { wishes } from "./wishes.ts";
 
 /** Every criterion, in a fixed order. At most eight, each fact with one owner (both held by tests). */
-export const allCriteria: readonly Criterion[] = [stageLoad, spareSockets, rescue];
+export const allCriteria: readonly Criterion[] = [stageLoad, room, spareSockets, rescue, quiet, wishes, backing];
 
 /** The criterion with this id, or undefined. */
 export function criterionById(id: string): Criterion | undefined {

@@ -16,12 +16,21 @@ export const spareSockets = defineCriterion({
 	],
 	source: "own-convention",
 	grounds: "None spare is half the value, two nearly all, four all; more is not worth money.",
-	reads: ["board.rearUsb", "rearDevices"],
-	measure({ "board.rearUsb": sockets, rearDevices: wanted }): Measure | null {
-		if (wanted === undefined) return null;
+	reads: ["board.rearUsb", "rearDevices", "laterThings", "wish.features/rear-usb-c"],
+	measure({
+		"board.rearUsb": sockets,
+		rearDevices,
+		laterThings = [],
+		"wish.features/rear-usb-c": usbC,
+	}): Measure | null {
+		if (rearDevices === undefined) return null;
+		const wanted = rearDevices + laterThings.filter((thing) => thing === "USB thing").length;
+		// A wished oval socket that is not there wants a hub or an adapter, which takes the use of a flat one.
+		const wishesC = usbC === "would-like" || usbC === "must";
 		// Common practice, no source: boards carry 4 to 10 USB sockets at the back.
-		if (!sockets) return { low: 4 - wanted, high: 10 - wanted, missing: ["board.rearUsb"] };
-		const count = sockets.reduce((sum, socket) => sum + socket.count, 0);
+		if (!sockets) return { low: 4 - wanted - (wishesC ? 2 : 0), high: 10 - wanted, missing: ["board.rearUsb"] };
+		const lacksC = wishesC && !sockets.some(({ plug }) => plug === "C");
+		const count = sockets.reduce((sum, socket) => sum + socket.count, 0) - (lacksC ? 2 : 0);
 		return { low: count - wanted, high: count - wanted, missing: [] };
 	},
 	says: ({ low, high }) => {

@@ -1,9 +1,11 @@
+import type { PcCase } from "../parts/case.ts";
+import type { SummerRoom } from "../parts/wants.ts";
+import { countedWatts } from "../power/counted-watts.ts";
+import { caseRiseK, roomC, stageLimitC } from "../reference/activity-loads.ts";
 import { defineCriterion, type Measure } from "./define-criterion.ts";
 
 /** Core voltage under load; from memory, examples in power controllers' data sheets run from 1.2 to 1.3 V. */
 const coreVolts = 1.2;
-/** Hours of load lie between the label watts and this many times as much, where nobody has measured them (from memory). */
-const mostSustainedOverBase = 2;
 /** Stages on boards whose maker does not publish them (common practice, no source). */
 const unpublishedStages = { low: 4, high: 16 };
 
@@ -34,20 +36,27 @@ export const stageLoad = defineCriterion({
 		"processor.baseW",
 		"processor.peakW",
 		"processor.limitPolicy",
+		"activities",
+		"sessionLength",
+		"summerRoom",
+		"case.frontOpen",
 	],
 	measure(facts): Measure | null {
-		const watts = sustainedWatts(
-			facts["processor.sustainedW"],
-			facts["processor.baseW"],
-			facts["processor.peakW"],
-			facts["processor.limitPolicy"] === "fixed",
-		);
+		const watts = countedWatts({
+			sustainedW: facts["processor.sustainedW"],
+			baseW: facts["processor.baseW"],
+			peakW: facts["processor.peakW"],
+			limitPolicy: facts["processor.limitPolicy"],
+			activities: facts.activities,
+			sessionLength: facts.sessionLength,
+		});
 		if (!watts) return null;
 		const stages = facts["board.powerDelivery.coreStages"];
 		const range = stages === undefined ? unpublishedStages : { low: stages, high: stages };
+		const heat = heatFactor(facts.summerRoom, facts["case.frontOpen"]);
 		return {
-			low: watts.low / coreVolts / range.high,
-			high: watts.high / coreVolts / range.low,
+			low: (heat * watts.low) / coreVolts / range.high,
+			high: (heat * watts.high) / coreVolts / range.low,
 			missing: [
 				...(stages === undefined ? ["board.powerDelivery.coreStages"] : []),
 				...(watts.low < watts.high ? ["processor.sustainedW"] : []),
@@ -56,21 +65,15 @@ export const stageLoad = defineCriterion({
 	},
 	says: ({ low, high }) => {
 		const [from, to] = [Math.round(low), Math.round(high)];
-		return `each power stage carries ${from === to ? `about ${from}` : `${from} to ${to}`} A under load; up to 20 A is normal`;
+		return `each power stage carries ${from === to ? `about ${from}` : `${from} to ${to}`} A, heat counted in; up to 20 A is normal`;
 	},
 });
 
-/** Label watts alone never are the sustained watts: boards lift limits, and newer firmware enforces them again. */
-function sustainedWatts(
-	sustainedW: number | undefined,
-	baseW: number | undefined,
-	peakW: number | undefined,
-	fixed: boolean,
-): { low: number; high: number } | null {
-	if (sustainedW !== undefined) return { low: sustainedW, high: sustainedW };
-	if (baseW === undefined) return peakW === undefined ? null : { low: peakW / mostSustainedOverBase, high: peakW };
-	if (fixed) return { low: baseW, high: baseW };
-	// A page may give a peak below the label watts; that is no reason to fail, only to be unsure.
-	const peak = peakW ?? baseW * mostSustainedOverBase;
-	return { low: Math.min(baseW, peak), high: Math.max(baseW, peak) };
+/**
+ * What warm air does to a stage, as more current: loss rises with the square of the current, and the warmer the air,
+ * the less loss it takes to the limit. 1 in a warm room behind narrow slits, which also stand for "not known".
+ */
+function heatFactor(summerRoom: SummerRoom = "warm", frontOpen: NonNullable<PcCase["frontOpen"]> = "slits"): number {
+	const usualC = roomC.warm + caseRiseK.slits;
+	return Math.sqrt((stageLimitC - usualC) / (stageLimitC - roomC[summerRoom] - caseRiseK[frontOpen]));
 }

@@ -32,6 +32,15 @@ export function lineMeaning(screen: Screen, line: string): LineMeaning {
 	if (byWords) return { kind: "event", event: byWords.event };
 	if (typed === "")
 		return screen.enter ? { kind: "event", event: screen.enter.event } : { kind: "problem", words: emptyWords(screen) };
+	const marks = screen.choices.filter(({ mark }) => mark).length;
+	// Several lines at once, or the only one of them: what is typed is the whole answer.
+	if (marks > 0 && /^[\d\s,;.)]+$/.test(typed)) {
+		const numbers = typed.split(/[\s,;.)]+/).filter((piece) => piece !== "");
+		const apart = numbers.length === 1 ? screen.choices[Number(numbers[0]) - 1] : undefined;
+		return apart && !apart.mark
+			? { kind: "event", event: apart.event }
+			: { kind: "event", event: { type: "text", text: numbers.join(", ") } };
+	}
 	if (screen.typing?.kind !== "value" && /^\d{1,4}[.)]?$/.test(typed)) {
 		const choice = screen.choices[Number.parseInt(typed, 10) - 1];
 		return choice

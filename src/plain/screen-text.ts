@@ -1,3 +1,4 @@
+import { markWords } from "../screens/arrange.ts";
 import { blockLines } from "../screens/block-lines.ts";
 import type { Choice, Screen } from "../screens/screen.ts";
 import { wrapText } from "../screens/wrap-lines.ts";
@@ -26,9 +27,13 @@ function choicesText({ choices, typing }: Screen, width: number): string[] {
 		const indent = " ".repeat(mark.length);
 		const count = choice.count ? ` (${choice.count})` : "";
 		const apart = choice.apart && !choices[index - 1]?.apart && index > 0 ? ["  or"] : [];
+		const group = choice.group !== undefined && choice.group !== choices[index - 1]?.group ? [choice.group] : [];
 		return [
 			...apart,
-			...wrapText(`${mark}${choice.label}${choice.chosen ? " (chosen)" : ""}${count}`, width, { indent }),
+			...group,
+			...wrapText(`${mark}${markWords(choice)}${choice.label}${choice.chosen ? " (chosen)" : ""}${count}`, width, {
+				indent,
+			}),
 			...(choice.detail ? wrapText(`${indent}${choice.detail}`, width, { indent }) : []),
 		];
 	});
@@ -41,8 +46,9 @@ function choiceMark({ key }: Choice, index: number, byKey: boolean): string {
 
 /** The prompt line: what can be typed now. */
 export function promptText({ choices, typing, enter, help }: Screen, width: number): string {
-	const picks =
-		choices.length > 0 && typing?.kind !== "value" ? [choices.length === 1 ? "1" : `1 to ${choices.length}`] : [];
+	const canMark = choices.some(({ mark }) => mark);
+	const all = choices.length === 1 ? "1" : `1 to ${choices.length}`;
+	const picks = choices.length > 0 && typing?.kind !== "value" ? [canMark ? `${all}; several as 1, 3` : all] : [];
 	const parts = [
 		...picks,
 		...(typing ? [typing.words] : []),

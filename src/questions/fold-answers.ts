@@ -1,7 +1,7 @@
 import type { Answers } from "../parts/answers-file.ts";
 import { type Build, type BuildFacts, emptyBuildFacts, mostWorlds, type World } from "../parts/build.ts";
 import { allQuestions } from "./all-questions.ts";
-import type { Question, QuestionContext } from "./define-question.ts";
+import type { Possibility, QuestionContext } from "./define-question.ts";
 
 /**
  * Folds answers into a build. An answer that is not sure, skipped, not given, or no longer one the question can have
@@ -10,7 +10,7 @@ import type { Question, QuestionContext } from "./define-question.ts";
  */
 export function foldAnswers(answers: Answers, context: QuestionContext): Build {
 	let facts = emptyBuildFacts;
-	const open: Question[] = [];
+	const open: OpenQuestion[] = [];
 	for (const question of allQuestions) {
 		if (!question.applies(facts)) continue;
 		const answer = answers[question.id];
@@ -18,22 +18,28 @@ export function foldAnswers(answers: Answers, context: QuestionContext): Build {
 			answer?.status === "answered" &&
 			answer.value !== undefined &&
 			question.expected(answer.value, context) === null
-		)
+		) {
 			facts = question.sets(facts, answer.value, context);
-		else open.push(question);
+			open.push({ id: question.id, possibilities: question.alternatives?.(answer.value, context) ?? [] });
+		} else open.push({ id: question.id, possibilities: question.possibilities?.(context) ?? [] });
 	}
-	return { facts, worlds: worldsOf(facts, open, context) };
+	return { facts, worlds: worldsOf(facts, open) };
 }
 
-function worldsOf(facts: BuildFacts, open: readonly Question[], context: QuestionContext): readonly World[] {
+/** A question with more than one way to turn out. */
+interface OpenQuestion {
+	readonly id: string;
+	readonly possibilities: readonly Possibility[];
+}
+
+function worldsOf(facts: BuildFacts, open: readonly OpenQuestion[]): readonly World[] {
 	let worlds: readonly World[] = [{ facts, choices: [] }];
-	for (const question of open) {
-		const possibilities = question.possibilities?.(context) ?? [];
+	for (const { id, possibilities } of open) {
 		if (possibilities.length < 2 || worlds.length * possibilities.length > mostWorlds) continue;
 		worlds = worlds.flatMap((world) =>
 			possibilities.map(({ label, sets }) => ({
 				facts: sets(world.facts),
-				choices: [...world.choices, { questionId: question.id, label }],
+				choices: [...world.choices, { questionId: id, label }],
 			})),
 		);
 	}

@@ -12,9 +12,10 @@ const words: Readonly<Record<ImportanceTier, { label: string; explanation: strin
 /** Asks how much a criterion matters, by its consequence and with both ends shown. */
 export function importanceQuestion(
 	criterion: Criterion,
-	question: Pick<Question, "id" | "tier" | "label" | "howToFindOut">,
+	question: Pick<Question, "id" | "tier" | "label" | "howToFindOut"> & Partial<Pick<Question, "short" | "applies">>,
 ): Question {
 	return {
+		applies: () => true,
 		...question,
 		kind: "one",
 		ask: criterion.asks,
@@ -23,7 +24,6 @@ export function importanceQuestion(
 		whereToFind: "In yourself: picture the worst case on a bad day, and how you would feel.",
 		changes: `How much ${criterion.name} counts in the score. It takes no board out.`,
 		notSure: "It is counted like the others, and the sheet says that you were not sure.",
-		applies: () => true,
 		options: () => importanceTiers.map((value) => ({ value, ...words[value] })),
 		expected: (value) =>
 			importanceTiers.includes(value as ImportanceTier) ? null : `one of ${importanceTiers.join(", ")}`,

@@ -1,7 +1,9 @@
 import { type AnswerValue, type PartChoice, partChoice } from "../parts/answers-file.ts";
 import type { BuildFacts, BuildPartKind, Have } from "../parts/build.ts";
 import { findPart } from "../parts/market.ts";
+import type { AnyPart } from "../parts/part-kinds.ts";
 import type { Option, Question, QuestionContext } from "./define-question.ts";
+import { byGroup, partGroup } from "./part-groups.ts";
 import { partSummary } from "./part-summary.ts";
 
 /** "open": to be bought to suit the board. "none": there will be none. */
@@ -47,10 +49,20 @@ function optionsOf(
 	{ market }: QuestionContext,
 ): readonly Option[] {
 	const parts = market.parts[kind].map(
-		(part): Option => ({ value: { part: part.id }, label: part.name, explanation: partSummary(kind, part) }),
+		(part): Option => ({
+			value: { part: part.id },
+			label: part.name,
+			explanation: partSummary(kind, part),
+			...inGroup(kind, part),
+		}),
 	);
 	const extra = Object.entries(specials).map(([value, words]): Option => ({ value, ...words }));
-	return [...parts, ...extra];
+	return [...byGroup(parts), ...extra];
+}
+
+function inGroup(kind: BuildPartKind, part: AnyPart): Pick<Option, "group"> | object {
+	const group = partGroup(kind, part);
+	return group ? { group } : {};
 }
 
 function haveOf(kind: BuildPartKind, value: AnswerValue, { market }: QuestionContext): Have<never> {

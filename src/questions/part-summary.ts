@@ -1,14 +1,19 @@
+import type { AddInCard } from "../parts/add-in-card.ts";
 import type { BuildPartKind } from "../parts/build.ts";
 import type { PcCase } from "../parts/case.ts";
 import type { Cooler } from "../parts/cooler.ts";
+import type { Drive } from "../parts/drive.ts";
 import type { GraphicsCard } from "../parts/graphics-card.ts";
 import type { MemoryKit } from "../parts/memory-kit.ts";
 import type { AnyPart } from "../parts/part-kinds.ts";
 import type { Processor } from "../parts/processor.ts";
 import type { Supply } from "../parts/supply.ts";
 
+/** Kinds of part that a person picks from a list. */
+export type PickedKind = BuildPartKind | "drive" | "addInCard";
+
 /** The few facts by which a person tells one part from another, in one line; facts that are missing are left out. */
-export function partSummary(kind: BuildPartKind, part: AnyPart): string {
+export function partSummary(kind: PickedKind, part: AnyPart): string {
 	return summaries[kind](part as never)
 		.filter((fact) => fact !== undefined)
 		.join(", ");
@@ -16,7 +21,7 @@ export function partSummary(kind: BuildPartKind, part: AnyPart): string {
 
 type Facts = readonly (string | undefined)[];
 
-const summaries: { readonly [K in BuildPartKind]: (part: never) => Facts } = {
+const summaries: { readonly [K in PickedKind]: (part: never) => Facts } = {
 	processor: ({ socket, baseW, graphics }: Processor) => [
 		socket && `socket ${socket}`,
 		baseW !== undefined ? `${baseW} W on the label` : undefined,
@@ -40,6 +45,15 @@ const summaries: { readonly [K in BuildPartKind]: (part: never) => Facts } = {
 		radiatorMm !== undefined ? `radiator of ${radiatorMm} mm` : undefined,
 		heightMm !== undefined ? `${heightMm} mm high` : undefined,
 		publishedW !== undefined ? `for ${publishedW} W` : undefined,
+	],
+	drive: ({ shape, link, lengthMm, gb }: Drive) => [
+		shape === "M.2" ? `M.2 stick${lengthMm === undefined ? "" : ` of ${lengthMm} mm`}` : shape && `${shape} drive`,
+		link === "PCI Express" ? "fast (NVMe)" : link,
+		gb === undefined ? undefined : gb >= 1000 ? `${gb / 1000} TB` : `${gb} GB`,
+	],
+	addInCard: ({ use, bus, lanes }: AddInCard) => [
+		use,
+		bus === "PCI" ? "old PCI slot" : lanes !== undefined ? `slot of x${lanes} or longer` : undefined,
 	],
 	supply: ({ watts, processorPlugs }: Supply) => [
 		watts !== undefined ? `${watts} W` : undefined,

@@ -1,15 +1,18 @@
+import type { BuildFacts } from "../parts/build.ts";
 import { cleanLine } from "../parts/clean-text.ts";
 import type { Question, QuestionContext, Reading } from "./define-question.ts";
+import { readLineNumbers } from "./many-question.ts";
 
 /**
  * Reads what was typed at a question: by the question's own reader, or as the words of one option (all of them, or a
  * beginning or a piece that only one option has).
  */
-export function readTyped(question: Question, text: string, context: QuestionContext): Reading {
+export function readTyped(question: Question, text: string, context: QuestionContext, facts: BuildFacts): Reading {
 	const typed = cleanLine(text);
 	if (question.read) return question.read(typed, context);
+	if (question.kind === "many") return readLineNumbers(typed, question.options(context, facts));
 	if (typed === "") return { problem: "Pick a line, or type some of its words." };
-	const options = question.options(context);
+	const options = question.options(context, facts);
 	const plain = (words: string) => words.toLowerCase().normalize("NFKC");
 	const wanted = plain(typed);
 	for (const matches of [

@@ -1,3 +1,4 @@
+import { partWords } from "../parts/part-words.ts";
 import { ruleById } from "./all-rules.ts";
 import type { Need, Rule } from "./define-rule.ts";
 import type { Finding, MessageData } from "./outcome.ts";
@@ -7,16 +8,6 @@ const runnerMessages: Readonly<Record<string, (data: MessageData) => string>> = 
 	open: ({ part }) => `Not bought yet: choose your ${partWords[String(part)] ?? String(part)} to suit the board.`,
 	none: ({ part }) => `You have no ${partWords[String(part)] ?? String(part)}, so there is nothing to check.`,
 	missing: () => "A fact is missing.",
-};
-
-/** The parts of a build as words in a sentence. */
-export const partWords: Readonly<Record<string, string>> = {
-	processor: "processor",
-	case: "case",
-	graphicsCard: "graphics card",
-	memory: "memory",
-	cooler: "cooler",
-	supply: "power supply",
 };
 
 /** A finding as a sentence. Unknown ids (from a newer file) give the ids themselves, never an error. */

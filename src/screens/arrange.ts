@@ -13,7 +13,8 @@ export interface ScreenSize {
 /** A line of a list as it is drawn: wrapped, and whether it is the marked one. */
 export interface DrawnChoice {
 	readonly lines: readonly string[];
-	/** How many of the lines are the label; the others explain it. */
+	/** How many of the lines are a heading above it, and how many then are the label; the others explain it. */
+	readonly headingLines: number;
 	readonly labelLines: number;
 	readonly marked: boolean;
 }
@@ -96,15 +97,23 @@ export function arrange(screen: Screen, face: Face, size: ScreenSize, measure: M
 	const room = size.rows - 1 - above - fieldRows - air - footer.length;
 	const shown = face.helpOpen ? [] : shownChoices(screen, face);
 	const row = Math.min(face.row, shown.length - 1);
-	const roomy = shown.map((choice, index) => drawnChoice(choice, index === row, true, width, measure));
-	const tight = shown.map((choice, index) => drawnChoice(choice, index === row, index === row, width, measure));
+	const drawnAs = (choice: Choice, index: number, withDetail: boolean) => {
+		const heading = choice.group !== undefined && choice.group !== shown[index - 1]?.group ? choice.group : null;
+		return drawnChoice(choice, { heading, marked: index === row, withDetail }, width, measure);
+	};
+	const roomy = shown.map((choice, index) => drawnAs(choice, index, true));
+	const tight = shown.map((choice, index) => drawnAs(choice, index, index === row));
 	const gapRow = shown.length > 0 && fullText.length > 0 ? air : 0;
 	const drawn = rowsOf(roomy) + fullText.length + gapRow <= room ? roomy : tight;
 	const isWhole = rowsOf(drawn) + fullText.length + gapRow <= room;
 	const space = room - (isWhole ? gapRow : 1);
 	const choiceRows = Math.min(
 		rowsOf(drawn),
-		Math.max(Math.ceil(space * leastForChoices), space - fullText.length, Math.min(space, drawn[row]?.labelLines ?? 0)),
+		Math.max(
+			Math.ceil(space * leastForChoices),
+			space - fullText.length,
+			Math.min(space, (drawn[row]?.headingLines ?? 0) + (drawn[row]?.labelLines ?? 0)),
+		),
 	);
 	const text = windowOfText(fullText, face.scroll, space - choiceRows);
 	const choices = windowOfChoices(drawn, Math.max(0, row), choiceRows);
@@ -114,7 +123,8 @@ export function arrange(screen: Screen, face: Face, size: ScreenSize, measure: M
 	const height = above + fieldRows + room;
 	const side = beside ? cutLines(blockLines(screen.side, sideColumns, measure), height, sideGoesOn) : null;
 	const markedTop = choices.lines.findIndex(({ marked }) => marked);
-	const markedRow = rowsOf(choices.lines.slice(0, Math.max(0, markedTop)));
+	const markedRow =
+		rowsOf(choices.lines.slice(0, Math.max(0, markedTop))) + (choices.lines[markedTop]?.headingLines ?? 0);
 	const inTheField = field !== null && (face.row === inField || face.field.text !== "");
 	return {
 		place: cutTo(screen.place || "boardwalk", width, measure),
@@ -176,20 +186,31 @@ function rowsOf(choices: readonly DrawnChoice[]): number {
 
 function drawnChoice(
 	choice: Choice,
-	marked: boolean,
-	withDetail: boolean,
+	{
+		heading,
+		marked,
+		withDetail,
+	}: { readonly heading: string | null; readonly marked: boolean; readonly withDetail: boolean },
 	columns: number,
 	measure: Measure,
 ): DrawnChoice {
 	const options = { measure, breakWords: true };
 	const chosen = choice.chosen ? " (chosen)" : "";
 	const count = choice.count ? ` (${choice.count})` : "";
-	const label = wrapText(`${choice.label}${chosen}${count}`, columns - markColumns, options);
+	const head = heading === null ? [] : wrapText(heading, columns - markColumns, options);
+	const label = wrapText(`${markWords(choice)}${choice.label}${chosen}${count}`, columns - markColumns, options);
 	const detail =
 		withDetail && choice.detail
 			? wrapText(`  ${choice.detail}`, columns - markColumns, { ...options, indent: "  " })
 			: [];
-	return { lines: [...label, ...detail], labelLines: label.length, marked };
+	return { lines: [...head, ...label, ...detail], headingLines: head.length, labelLines: label.length, marked };
+}
+
+/** "[x] " or "[ ] " where a line can be marked; "[2] " where it can be marked more than once. */
+export function markWords({ mark }: Choice): string {
+	if (!mark) return "";
+	if (mark.count === 0) return "[ ] ";
+	return mark.most > 1 ? `[${mark.count}] ` : "[x] ";
 }
 
 /** The text from a line on, as many as there are rows for; scrolled no further than to its end. */
@@ -254,14 +275,17 @@ function footerLines(screen: Screen, face: Face, size: ScreenSize, measure: Meas
 	if (face.helpOpen) return ["? or Esc close   Up/Down read on"];
 	const isEmpty = face.field.text.trim() === "";
 	const inTheField = isEmpty ? (screen.enter ? `Enter ${screen.enter.words}` : "type, then Enter") : "Enter take it";
-	const enter = face.row === inField ? inTheField : "Enter choose";
+	const row = shownChoices(screen, face)[face.row];
+	const onLine = row?.mark && screen.enter ? `Enter ${screen.enter.words}` : "Enter choose";
+	const enter = face.row === inField ? inTheField : onLine;
+	const space = row?.mark ? ["Space mark"] : [];
 	// Below a field for the answer itself stands one line only, that one does not know.
 	const only = screen.typing?.kind === "value" && face.row === inField ? screen.choices[0] : undefined;
 	const move = only ? `Down ${only.label.toLowerCase()}` : "Up/Down move";
 	const typing = screen.typing?.kind === "words" ? ["type to find"] : [];
-	const all = [move, enter, ...typing, "Esc back", "? help", "Tab more"];
+	const all = [move, ...space, enter, ...typing, "Esc back", "? help", "Tab more"];
 	if (size.rows >= airFrom) return joinedPieces(all, size.columns, measure);
-	const few = [enter, "Esc back", "? help", "Tab more"].join("  ");
+	const few = [...space, enter, "Esc back", "? help", "Tab more"].join("  ");
 	return [cutTo(few, size.columns, measure)];
 }
 

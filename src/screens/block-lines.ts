@@ -16,6 +16,9 @@ function linesOf(block: Block, columns: number, measure?: Measure): string[] {
 			return wrapText(block.text, columns, options);
 		case "list":
 			return block.items.flatMap((item) => wrapText(`- ${item}`, columns, { ...options, indent: "  " }));
+		case "picture":
+			// A picture that is wider than the window would only confuse; its recipe says the same in words.
+			return block.lines.every((line) => line.length <= columns) ? [...block.lines] : [];
 		case "pairs":
 			return block.pairs.flatMap(([label, value]) =>
 				wrapText(`${label}: ${value}`, columns, { ...options, indent: "  " }),

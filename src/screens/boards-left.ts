@@ -32,6 +32,10 @@ export function boardsLeftBlocks(view: WalkView): readonly Block[] {
 	const fallen = before ? fellOutBetween(before, judgement) : [];
 	const back = before ? fellOutBetween(judgement, before) : [];
 	return [
+		// Before any count: no board can cure this, and the person may be about to change it.
+		...(judgement.buildFindings.some(({ certain }) => certain)
+			? [text("Some of your parts disagree with each other. The end of Fit says which.")]
+			: []),
 		text(leftWords(judgement)),
 		...(fallen.length > 0 ? [text("Your last answer took out:"), list(fallen.map(fellOutLine))] : []),
 		...(fallen.length > 0 && nothingLeft(judgement)

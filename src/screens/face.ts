@@ -81,6 +81,12 @@ export function pressKey(screen: Screen, before: Face, key: Key, page: PageSize)
 		case "enter":
 			return enter(screen, face);
 	}
+	const marked = shownChoices(screen, face)[face.row];
+	if (marked?.mark && !screen.typing) {
+		if (key.name === "space") return send(marked.event);
+		const by = key.name === "text" ? { "+": 1 as const, "-": -1 as const }[key.text] : undefined;
+		if (by && marked.event.type === "mark") return send({ ...marked.event, by });
+	}
 	const first = firstRow(screen, face);
 	const last = shownChoices(screen, face).length - 1;
 	if (key.name === "up") return keep({ row: Math.max(first, Math.min(face.row, last) - 1) });
@@ -159,5 +165,7 @@ function enter(screen: Screen, face: Face): Press {
 	const row = Math.max(firstRow(screen, face), Math.min(face.row, shown.length - 1));
 	const text = face.field.text.trim();
 	if (row === inField) return { face, event: (text === "" && screen.enter?.event) || { type: "text", text } };
-	return { face, event: shown[row]?.event ?? screen.enter?.event ?? null };
+	// Where something is marked already, Enter takes what is marked; else it marks the line it stands on.
+	const done = shown[row]?.mark ? screen.enter?.event : undefined;
+	return { face, event: done ?? shown[row]?.event ?? screen.enter?.event ?? null };
 }

@@ -39,6 +39,8 @@ export const keymap: readonly KeyLine[] = [
 	{ keys: "Up, Down", does: "move in the list; they stop at its ends", when: "lists" },
 	{ keys: "Home, End", does: "first, last line of the list", when: "lists" },
 	{ keys: "1 to 9", does: "move to that line; it is not chosen yet", when: "lists" },
+	{ keys: "Space", does: "mark a line where several can be marked; once more for two, then for none", when: "lists" },
+	{ keys: "+, -", does: "mark once more, once less", when: "lists" },
 	{ keys: "r, q", does: "all answers; leave. Only where nothing can be typed", when: "lists" },
 	{ keys: "Enter", does: "choose the line that is marked, or take what was typed", when: "always" },
 	{ keys: "Esc", does: "back one screen; nothing is lost. In a field it first empties the field", when: "always" },

@@ -1,4 +1,3 @@
-import { findingAdvice, findingWords } from "../rules/finding-words.ts";
 import { plainScreen } from "./plain-screen.ts";
 import { list, type Screen, text } from "./screen.ts";
 import type { WalkView } from "./walk-view.ts";
@@ -11,13 +10,7 @@ export function partsDisagreeScreen(view: WalkView): Screen {
 		title: "Some of your parts disagree with each other",
 		body: [
 			text("No board can cure this, and none was taken out for it. It is better to know now than with the box open."),
-			list(
-				view
-					.judgement()
-					.buildFindings.map(({ finding, certain }) =>
-						[certain ? "" : "It may be so: ", findingWords(finding), " ", findingAdvice(finding) ?? ""].join("").trim(),
-					),
-			),
+			list(view.sheet().partsDisagree.map(({ text: words, advice }) => (advice ? `${words} ${advice}` : words))),
 		],
 		choices: [
 			{ label: "Go on as it is", event: { type: "next" } },

@@ -1,10 +1,11 @@
 import { onlyInventedBoards } from "../choose/only-invented-boards.ts";
 import type { Answer, AnswerValue } from "../parts/answers-file.ts";
-import { allQuestions, questionById } from "../questions/all-questions.ts";
+import { questionById } from "../questions/all-questions.ts";
 import { type Option, type Question, tierNames } from "../questions/define-question.ts";
+import { askedQuestions } from "../questions/is-asked.ts";
 import { boardsLeftBlocks } from "./boards-left.ts";
 import { plainScreen } from "./plain-screen.ts";
-import { type Choice, heading, type Screen, text } from "./screen.ts";
+import { type Choice, heading, list, picture, type Screen, text } from "./screen.ts";
 import type { WalkView } from "./walk-view.ts";
 
 /** One question: its options, not sure last, boards left beside it. */
@@ -17,12 +18,12 @@ export function questionScreen(view: WalkView, id: string): Screen {
 		place: placeWords(view, question),
 		title: question.ask,
 		body: [
-			text(question.hint),
+			text(question.picture ? `${question.hint}. Press ? for a picture` : question.hint),
 			...(answer ? [text(`Your answer so far: ${answerWords(question, answer, view)}.`)] : []),
 		],
 		choices: choicesOf(question, answer, view),
 		typing: typingWords(question),
-		enter: answer ? { words: "keep your answer", event: { type: "next" } } : null,
+		enter: answer ? { words: question.kind === "many" ? "go on" : "keep your answer", event: { type: "next" } } : null,
 		side: boardsLeftBlocks(view),
 		help: helpOf(question),
 	});
@@ -31,8 +32,12 @@ export function questionScreen(view: WalkView, id: string): Screen {
 /** "Fit, question 2 of 5": counted within the tier, among the questions that apply. */
 function placeWords(view: WalkView, question: Question): string {
 	const { facts } = view.judgement().build;
-	const inTier = allQuestions.filter(({ tier, applies }) => tier === question.tier && applies(facts));
-	return `${tierNames[question.tier]}, question ${inTier.indexOf(question) + 1} of ${inTier.length}`;
+	const inTier = askedQuestions(facts).filter(({ tier }) => tier === question.tier);
+	const place = inTier.indexOf(question);
+	// A question of the long walk, opened from the review of a short one, has no place in it.
+	return place < 0
+		? tierNames[question.tier]
+		: `${tierNames[question.tier]}, question ${place + 1} of ${inTier.length}`;
 }
 
 function typingWords({ kind, read }: Question): Screen["typing"] {
@@ -46,6 +51,8 @@ function helpOf(question: Question) {
 		text(question.why),
 		heading("Where to find it"),
 		text(question.whereToFind),
+		...(question.recipe ? [list(question.recipe)] : []),
+		...(question.picture ? [picture(question.picture)] : []),
 		heading("What your answer changes"),
 		text(question.changes),
 		heading("If you are not sure"),
@@ -54,11 +61,14 @@ function helpOf(question: Question) {
 }
 
 function choicesOf(question: Question, answer: Answer | undefined, view: WalkView): readonly Choice[] {
-	const options = question.options(view.context).map((option): Choice => {
+	const { facts } = view.judgement().build;
+	const options = question.options(view.context, facts).map((option): Choice => {
+		if (question.kind === "many") return markedChoice(option, answer);
 		const chosen = answer?.status === "answered" && sameValue(answer.value, option.value);
 		return {
 			label: option.label,
 			...(option.explanation ? { detail: option.explanation } : {}),
+			...(option.group ? { group: option.group } : {}),
 			...(question.isWish && !onlyInventedBoards(view.judgement())
 				? { count: countWords(question, option, view) }
 				: {}),
@@ -85,7 +95,31 @@ function choicesOf(question: Question, answer: Answer | undefined, view: WalkVie
 		...(answer && answer.status !== "answered" ? { chosen: true } : {}),
 		event: { type: "not-sure" },
 	};
-	return [...options, ...describe, notSure];
+	const none: readonly Choice[] = question.none
+		? [
+				{
+					label: question.none.label,
+					detail: question.none.explanation,
+					apart: true,
+					...(answer?.status === "answered" && sameValue(answer.value, []) ? { chosen: true } : {}),
+					event: { type: "answer", value: [] },
+				},
+			]
+		: [];
+	return [...options, ...none, ...describe, notSure];
+}
+
+/** A line that can be marked, with how often it is. */
+function markedChoice({ value, label, explanation, most = 1, group }: Option, answer: Answer | undefined): Choice {
+	const [one = ""] = value as readonly string[];
+	const marked = answer?.status === "answered" && Array.isArray(answer.value) ? answer.value : [];
+	return {
+		label,
+		detail: explanation,
+		...(group ? { group } : {}),
+		mark: { count: marked.filter((other) => other === one).length, most },
+		event: { type: "mark", value: one, by: 1 },
+	};
 }
 
 /** How many boards a wish would leave, before it is chosen. */

@@ -1,5 +1,6 @@
 import { allQuestions } from "../questions/all-questions.ts";
 import { tierNames } from "../questions/define-question.ts";
+import { isAsked } from "../questions/is-asked.ts";
 import { leftWords } from "./boards-left.ts";
 import { plainScreen } from "./plain-screen.ts";
 import { answerWords } from "./question-screen.ts";
@@ -15,7 +16,7 @@ export function reviewScreen(view: WalkView): Screen {
 		title: "All your answers",
 		body: [text("Pick one to change it. You then come back here."), text(leftWords(view.judgement()))],
 		choices: allQuestions
-			.filter(({ applies }) => applies(facts))
+			.filter((question) => isAsked(question, facts) || (question.applies(facts) && view.state.answers[question.id]))
 			.map((question) => {
 				const answer = view.state.answers[question.id];
 				return {

@@ -5,6 +5,8 @@ export type Block =
 	| { readonly kind: "heading"; readonly text: string }
 	| { readonly kind: "text"; readonly text: string }
 	| { readonly kind: "list"; readonly items: readonly string[] }
+	/** A picture in plain letters: never wrapped, cut where it does not fit. */
+	| { readonly kind: "picture"; readonly lines: readonly string[] }
 	| { readonly kind: "pairs"; readonly pairs: readonly (readonly [label: string, value: string])[] };
 
 export interface Choice {
@@ -19,6 +21,10 @@ export interface Choice {
 	readonly apart?: boolean;
 	/** Says "I do not know". */
 	readonly isUnsure?: boolean;
+	/** In a list where several lines can be marked: how often this one is, and how often it can be. */
+	readonly mark?: { readonly count: number; readonly most: number };
+	/** Heading above this line, if the line before has another. */
+	readonly group?: string;
 	/** A letter that picks this line wherever it stands. */
 	readonly key?: string;
 	readonly event: WalkEvent;
@@ -51,5 +57,6 @@ export interface Screen {
 
 export const text = (words: string): Block => ({ kind: "text", text: words });
 export const heading = (words: string): Block => ({ kind: "heading", text: words });
+export const picture = (lines: readonly string[]): Block => ({ kind: "picture", lines });
 export const list = (items: readonly string[]): Block => ({ kind: "list", items });
 export const pairs = (rows: readonly (readonly [string, string])[]): Block => ({ kind: "pairs", pairs: rows });

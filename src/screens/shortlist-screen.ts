@@ -1,4 +1,4 @@
-import { allQuestions } from "../questions/all-questions.ts";
+import { askedQuestions } from "../questions/is-asked.ts";
 import { wayOutWords } from "../sheet/make-sheet.ts";
 import type { SheetBoard } from "../sheet/sheet.ts";
 import { leftWords, nothingLeft } from "./boards-left.ts";
@@ -11,9 +11,7 @@ export function shortlistScreen(view: WalkView): Screen {
 	const judgement = view.judgement();
 	const { waysOut } = view.advice();
 	const { shortlist, partsDisagree } = view.sheet();
-	const unasked = allQuestions.filter(
-		({ id, applies }) => applies(judgement.build.facts) && !view.state.answers[id],
-	).length;
+	const unasked = askedQuestions(judgement.build.facts).filter(({ id }) => !view.state.answers[id]).length;
 	const open: readonly Choice[] = shortlist.map(({ boardId, name }) => ({
 		label: `Look at ${name}`,
 		event: { type: "board", boardId },

@@ -1,11 +1,14 @@
 import { allQuestions } from "../questions/all-questions.ts";
+import { askedQuestions } from "../questions/is-asked.ts";
 import { plainScreen } from "./plain-screen.ts";
 import { list, type Screen, text } from "./screen.ts";
 import type { WalkView } from "./walk-view.ts";
 
 /** What this is, what to have at hand, how long it takes. */
 export function startScreen(view: WalkView): Screen {
-	const dealtWith = allQuestions.filter(({ id }) => view.state.answers[id]).length;
+	const asked = askedQuestions(view.judgement().build.facts);
+	const short = allQuestions.filter((question) => question.short).length;
+	const dealtWith = asked.filter(({ id }) => view.state.answers[id]).length;
 	const [newest] = view.state.saved;
 	const boards = view.market.parts.board;
 	const invented = boards.some((board) => board.invented);
@@ -14,7 +17,7 @@ export function startScreen(view: WalkView): Screen {
 		title: "Let's find the right board for your computer",
 		body: [
 			text(
-				`You answer ${allQuestions.length} short questions. You leave with a shortlist, and a sheet to take to the shop. It takes about ten minutes. You can stop at any time and go on later.`,
+				`You answer questions: about ${short} on the short walk, ${allQuestions.length} at most on the long one. You leave with a shortlist, and a sheet to take to the shop. The short walk takes about ten minutes. You can stop at any time and go on later.`,
 			),
 			text("Good to have at hand, as far as you have them:"),
 			list([
@@ -33,7 +36,7 @@ export function startScreen(view: WalkView): Screen {
 			...(boards.length === 0
 				? [text("There are no boards to choose from here. The sheet will say what to look for.")]
 				: []),
-			...(dealtWith > 0 ? [text(`${dealtWith} of ${allQuestions.length} questions are answered already.`)] : []),
+			...(dealtWith > 0 ? [text(`${dealtWith} of ${asked.length} questions are answered already.`)] : []),
 		],
 		isMenu: true,
 		choices: [

@@ -1,6 +1,6 @@
 import { onlyInventedBoards } from "../choose/only-invented-boards.ts";
-import { allQuestions } from "../questions/all-questions.ts";
 import { type Tier, tierNames } from "../questions/define-question.ts";
+import { askedQuestions } from "../questions/is-asked.ts";
 import { fellOutLines, leftWords, nothingLeft } from "./boards-left.ts";
 import { plainScreen } from "./plain-screen.ts";
 import { heading, list, type Screen, text } from "./screen.ts";
@@ -18,7 +18,7 @@ const following: Readonly<Record<Tier, string>> = {
 export function tierEndScreen(view: WalkView, tier: Tier): Screen {
 	const judgement = view.judgement();
 	const nothing = nothingLeft(judgement);
-	const unsure = allQuestions.filter(
+	const unsure = askedQuestions(judgement.build.facts).filter(
 		(question) => question.tier === tier && view.state.answers[question.id]?.status !== "answered",
 	);
 	return plainScreen(view, {

@@ -1,6 +1,6 @@
 import { factAt } from "../parts/fact-list.ts";
 import type { PartKind } from "../parts/part-kinds.ts";
-import { partWords } from "../rules/finding-words.ts";
+import { partWords } from "../parts/part-words.ts";
 
 /** A fact that is missing, in words, and where a person finds it; null for paths that are not facts of a part. */
 export function howToFindOut(path: string): { what: string; how: string; ofBoard: boolean } | null {

@@ -1,17 +1,23 @@
 import type { Advice, Reason, ShortlistEntry } from "../choose/advise.ts";
+import { ownershipOf } from "../choose/firmness.ts";
 import type { BoardJudgement, Judgement } from "../choose/judge.ts";
 import { onlyInventedBoards } from "../choose/only-invented-boards.ts";
 import type { Answers } from "../parts/answers-file.ts";
-import type { Build } from "../parts/build.ts";
+import type { Build, BuildFacts } from "../parts/build.ts";
+import { partWords } from "../parts/part-words.ts";
 import { allQuestions } from "../questions/all-questions.ts";
 import type { Question, QuestionContext } from "../questions/define-question.ts";
+import { askedQuestions, isAsked } from "../questions/is-asked.ts";
+import { partKindsOfBuild } from "../questions/owned-parts.ts";
 import { cautions } from "../reference/cautions.ts";
 import { type SourceId, sourceById } from "../reference/sources.ts";
 import { allRules, ruleById } from "../rules/all-rules.ts";
 import type { Rule } from "../rules/define-rule.ts";
 import { findingAdvice, findingWords, needWords } from "../rules/finding-words.ts";
+import type { Finding } from "../rules/outcome.ts";
 import { needOf } from "../rules/run-rule.ts";
 import { howToFindOut } from "./how-to-find-out.ts";
+import { ownershipWords } from "./ownership-words.ts";
 import { priceWords } from "./price-words.ts";
 import { reasonWords, roleWords, scoreWords, verdictWords } from "./reason-words.ts";
 import type { Sheet, SheetAnswer, SheetBoard, SheetNeed, SheetOpen } from "./sheet.ts";
@@ -31,7 +37,7 @@ export function makeSheet(judgement: Judgement, advice: Advice, answers: Answers
 		inShort: inShort(judgement, advice, shortlist),
 		partsDisagree: advice.buildFindings.map(({ finding, certain }) => ({
 			text: certain ? findingWords(finding) : `It may be that: ${findingWords(finding)}`,
-			advice: findingAdvice(finding) ?? null,
+			advice: adviceWords(finding, judgement.build.facts),
 		})),
 		beforeYouPay: beforeYouPay(judgement, advice, context),
 		mustHave: needs.filter((need) => !isWish(need)),
@@ -41,7 +47,9 @@ export function makeSheet(judgement: Judgement, advice: Advice, answers: Answers
 			? []
 			: advice.waysOut.map(({ giveUp, boardIds }) => wayOutWords(giveUp, boardIds, judgement)),
 		open: openOf(answers, judgement, advice, context),
-		answers: allQuestions.map((question) => answerOf(question.id, answers, context)),
+		answers: allQuestions
+			.filter((question) => isAsked(question, judgement.build.facts) || answers[question.id])
+			.map((question) => answerOf(question.id, answers, context)),
 		cautions: cautions.map(({ text, source }) => ({ text, ground: groundWords(sourceById(source)) })),
 		sources: sourcesOf(judgement).map((id) => sourceWords(sourceById(id))),
 	};
@@ -150,9 +158,22 @@ function beforeYouPay(
 		`Open the board maker's support page and find ${processor} in the processor list. Note the firmware version beside it, and ask the shop which version the box holds.`,
 		"Compare name and revision on the box with the page, letter by letter: boards of nearly one name differ.",
 		"Ask until when the board can go back, and whether that is after the day you will build.",
+		...returnWords(build.facts),
 		"See what is in the box: the shield for the back, screws for M.2 drives, drive cables, aerials.",
 		...[...byAdvice].map(([advice, names]) => `${[...new Set(names)].join(", ")}: ${advice}`),
 		...(market.parts.board.length > 0 ? [`Look at today's prices: those here were noted before ${asOf}.`] : []),
+	];
+}
+
+/** Until when parts already bought can go back: what does not fit must be known before that day. */
+function returnWords({ returnableUntil, ...facts }: BuildFacts): readonly string[] {
+	const kinds = partKindsOfBuild.filter((kind) => ownershipOf({ returnableUntil, ...facts }, kind) === "returnable");
+	if (kinds.length === 0) return [];
+	const nouns = kinds.map((kind) => partWords[kind] ?? kind).join(", ");
+	return [
+		returnableUntil
+			? `What you bought can go back until ${returnableUntil} (${nouns}): try the parts together before that day.`
+			: `Ask until when your ${nouns} can go back, and try the parts together before that day.`,
 	];
 }
 
@@ -165,7 +186,16 @@ export function wayOutWords(giveUp: readonly string[], boardIds: readonly string
 		return `${board.name}: ${said.join(" ")}`;
 	});
 	const count = `${boardIds.length} ${boardIds.length === 1 ? "board" : "boards"}`;
-	return `With ${changes}, ${count} would fit. ${reasons.join(" ")}`;
+	const owned = giveUp.map((id) => ownershipWords(ruleById(id) ?? { reads: [] }, judgement.build.facts));
+	const words = [`With ${changes}, ${count} would fit.`, ...new Set(owned), ...reasons];
+	return words.filter((sentence) => sentence !== "").join(" ");
+}
+
+/** What to do about parts that disagree, and which of them can still go back. */
+function adviceWords(finding: Finding, facts: BuildFacts): string | null {
+	const rule = ruleById(finding.ruleId);
+	const words = [findingAdvice(finding) ?? "", rule ? ownershipWords(rule, facts) : ""];
+	return words.filter((sentence) => sentence !== "").join(" ") || null;
 }
 
 function openOf(
@@ -174,7 +204,7 @@ function openOf(
 	advice: Advice,
 	context: QuestionContext,
 ): readonly SheetOpen[] {
-	const questions = allQuestions
+	const questions = askedQuestions(judgement.build.facts)
 		.filter((question) => saidOf(question, answers, context) === null)
 		.map(({ label, howToFindOut: how, notSure }): SheetOpen => ({ what: label, how: `${how} Until then: ${notSure}` }));
 	const facts = advice.shortlist.flatMap(({ boardId, unknown }) => {

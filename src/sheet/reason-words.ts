@@ -1,8 +1,9 @@
 import { criterionWords, type Reason, type Role, type ShortlistEntry } from "../choose/advise.ts";
 import type { Depending } from "../choose/judge.ts";
+import { partWords } from "../parts/part-words.ts";
 import { questionById } from "../questions/all-questions.ts";
 import { ruleById } from "../rules/all-rules.ts";
-import { findingWords, partWords } from "../rules/finding-words.ts";
+import { findingWords } from "../rules/finding-words.ts";
 import type { Finding } from "../rules/outcome.ts";
 import { howToFindOut } from "./how-to-find-out.ts";
 

@@ -6,12 +6,18 @@ import type { Signs } from "./signs.ts";
 export function ChoiceList({ choices, signs }: { readonly choices: Window<DrawnChoice>; readonly signs: Signs }) {
 	return (
 		<Box flexDirection="column" flexShrink={0}>
-			{choices.lines.flatMap(({ lines, labelLines, marked }, entry) =>
+			{choices.lines.flatMap(({ lines, headingLines, labelLines, marked }, entry) =>
 				lines.map((line, index) => {
-					const mark = index === 0 && marked ? `${signs.mark} ` : "  ";
-					const words = mark + line;
 					const key = `${entry}.${index}`;
-					if (index >= labelLines)
+					if (index < headingLines)
+						return (
+							<Text key={key} underline>
+								{line}
+							</Text>
+						);
+					const mark = index === headingLines && marked ? `${signs.mark} ` : "  ";
+					const words = mark + line;
+					if (index >= headingLines + labelLines)
 						return (
 							<Text key={key} dimColor>
 								{words}

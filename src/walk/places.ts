@@ -1,25 +1,26 @@
 import { judge } from "../choose/judge.ts";
-import { allQuestions, questionById } from "../questions/all-questions.ts";
+import { questionById } from "../questions/all-questions.ts";
 import type { Question, Tier } from "../questions/define-question.ts";
 import { foldAnswers } from "../questions/fold-answers.ts";
+import { askedQuestions } from "../questions/is-asked.ts";
 import { marketOf } from "./market-of.ts";
 import type { Place, WalkContext, WalkState } from "./walk-state.ts";
 
-/** The questions that apply to the answers so far, in order. */
-export function applyingQuestions(context: WalkContext, state: WalkState): readonly Question[] {
+/** The questions that the walk comes to with the answers so far, in order. */
+export function questionsAsked(context: WalkContext, state: WalkState): readonly Question[] {
 	const { facts } = foldAnswers(state.answers, { ...context, market: marketOf(context.market, state.ownParts) });
-	return allQuestions.filter(({ applies }) => applies(facts));
+	return askedQuestions(facts);
 }
 
 /** Where a walk begins or goes on: the first question nobody has dealt with, or the shortlist. */
 export function placeToStart(context: WalkContext, state: WalkState): Place {
-	const open = applyingQuestions(context, state).find(({ id }) => !state.answers[id]);
+	const open = questionsAsked(context, state).find(({ id }) => !state.answers[id]);
 	return open ? { at: "question", id: open.id } : { at: "shortlist" };
 }
 
 /** What comes after a place: the next question, a tier's end, parts that disagree, the shortlist, the sheet. */
 export function placeAfter(context: WalkContext, state: WalkState, place: Place): Place {
-	const questions = applyingQuestions(context, state);
+	const questions = questionsAsked(context, state);
 	if (place.at === "question") {
 		const following = questions[indexOf(questions, place.id) + 1];
 		const tier = tierOf(place.id);
@@ -41,7 +42,7 @@ export function placeAfter(context: WalkContext, state: WalkState, place: Place)
 
 /** What comes before a place. */
 export function placeBefore(context: WalkContext, state: WalkState, place: Place): Place {
-	const questions = applyingQuestions(context, state);
+	const questions = questionsAsked(context, state);
 	if (place.at === "question") {
 		const preceding = questions[indexOf(questions, place.id) - 1];
 		return preceding ? { at: "question", id: preceding.id } : { at: "start" };

@@ -1,4 +1,6 @@
-import { type AnswersFile, answersFileSchemaName } from "../parts/answers-file.ts";
+import { type AnswersFile, type AnswerValue, answersFileSchemaName } from "../parts/answers-file.ts";
+import { findPart, type Market } from "../parts/market.ts";
+import type { PartKind } from "../parts/part-kinds.ts";
 import { allQuestions, questionById } from "../questions/all-questions.ts";
 import { tierNames } from "../questions/define-question.ts";
 import { marketOf } from "./market-of.ts";
@@ -43,15 +45,26 @@ export function takeUpWalk({ market, asOf }: WalkContext, file: AnswersFile): Ta
 		}
 		const expected = question.expected(answer.value, inside);
 		if (expected === null) continue;
-		if (typeof answer.value === "object" && "part" in answer.value && question.partKind)
-			warnings.push(`${question.label}: there is no part "${answer.value.part}" here, so this counts as not sure.`);
+		const gone = question.partKind ? partsGone(question.partKind, answer.value, inside.market) : [];
+		if (gone.length > 0)
+			warnings.push(
+				`${question.label}: there is no part ${gone.map((part) => `"${part}"`).join(", ")} here, so this counts as not sure.`,
+			);
 		else faults.push({ path, expected });
 	}
 	if (file.market.fingerprint !== market.fingerprint && Object.keys(file.answers).length > 0)
 		warnings.push(
 			`These answers were given with other boards to choose from (${file.market.version}); the result may differ.`,
 		);
-	return { state: startWalk(file.answers, file.parts), faults, warnings };
+	const who = file.answers["about/who"]?.value;
+	const by = typeof who === "string" ? who : undefined;
+	return { state: startWalk(file.answers, file.parts, by), faults, warnings };
+}
+
+/** Ids of parts in a value that the market does not have. */
+function partsGone(kind: PartKind, value: AnswerValue, market: Market): readonly string[] {
+	const named = Array.isArray(value) ? value : typeof value === "object" && "part" in value ? [value.part] : [];
+	return named.filter((id) => !findPart(market, kind, id));
 }
 
 /** A kept walk in a few words: how much of it is answered, where it stopped, how long ago. */

@@ -1,17 +1,22 @@
-import type { Answer, OwnPart } from "../parts/answers-file.ts";
+import type { Answer, AnswerValue, OwnPart } from "../parts/answers-file.ts";
 import { cleanLine } from "../parts/clean-text.ts";
 import { findPart } from "../parts/market.ts";
 import { partKinds } from "../parts/part-kinds.ts";
-import { currencyOf } from "../questions/about/budget.ts";
 import { questionById } from "../questions/all-questions.ts";
+import type { Question } from "../questions/define-question.ts";
 import { answerFor, type DescribeContext, putFact, typedFacts } from "../questions/describe/described-parts.ts";
 import { finishDraft, type PartDraft, type TypedFact } from "../questions/describe/typed-fact.ts";
 import { foldAnswers } from "../questions/fold-answers.ts";
+import { currencyOf } from "../questions/money-question.ts";
 import { readTyped } from "../questions/read-typed.ts";
+import { answersDropped } from "./answers-dropped.ts";
 import { marketOf, takenIds } from "./market-of.ts";
 import { partsDisagree, placeAfter, placeBefore, placeToStart } from "./places.ts";
 import type { WalkEffect, WalkEvent } from "./walk-event.ts";
 import type { Place, WalkContext, WalkState } from "./walk-state.ts";
+
+/** The question whose answer is noted beside all answers that follow. */
+const whoQuestionId = "about/who";
 
 type Step = readonly [WalkState, readonly WalkEffect[]];
 
@@ -109,7 +114,8 @@ function atQuestion(context: WalkContext, state: WalkState, id: string, event: W
 	const question = questionById(id);
 	if (!question) return [state, []];
 	const inside = { ...context, market: marketOf(context.market, state.ownParts) };
-	if (event.type === "not-sure") return answered(context, state, id, { status: "not-sure", by: state.by });
+	if (event.type === "not-sure") return answered(context, state, id, { status: "not-sure" });
+	if (event.type === "mark") return marked(context, state, question, event);
 	if (event.type === "describe" && question.partKind)
 		return [
 			{
@@ -121,23 +127,77 @@ function atQuestion(context: WalkContext, state: WalkState, id: string, event: W
 			[],
 		];
 	if (event.type === "text") {
-		const reading = readTyped(question, event.text, inside);
+		const reading = readTyped(question, event.text, inside, foldAnswers(state.answers, inside).facts);
 		if ("problem" in reading) return [{ ...state, problem: reading.problem }, []];
-		return answered(context, state, id, { status: "answered", value: reading.value, by: state.by });
+		return answered(context, state, id, { status: "answered", value: reading.value });
 	}
 	if (event.type !== "answer") return [state, []];
 	const expected = question.expected(event.value, inside);
 	if (expected !== null) return [{ ...state, problem: `This question takes ${expected}.` }, []];
-	return answered(context, state, id, { status: "answered", value: event.value, by: state.by });
+	return answered(context, state, id, { status: "answered", value: event.value });
 }
 
 function answered(context: WalkContext, state: WalkState, id: string, answer: Answer): Step {
-	const after: WalkState = {
+	return [next(context, withAnswer(context, state, id, answer)), [{ type: "save" }]];
+}
+
+/** The walk with one answer given, and a word about those that no longer count because of it. */
+function withAnswer(context: WalkContext, state: WalkState, id: string, answer: Answer): WalkState {
+	const answers = { ...state.answers, [id]: { ...answer, by: id === whoQuestionId ? byOf(answer, state) : state.by } };
+	const dropped = answersDropped(context, state, { ...state, answers });
+	return {
 		...state,
 		answersBefore: state.answers,
-		answers: { ...state.answers, [id]: answer },
+		answers,
+		by: id === whoQuestionId ? byOf(answer, state) : state.by,
+		notice: dropped.length > 0 ? droppedWords(dropped.map(({ label }) => label)) : state.notice,
 	};
-	return [next(context, after), [{ type: "save" }]];
+}
+
+function byOf({ status, value }: Answer, { by }: WalkState): string {
+	return status === "answered" && typeof value === "string" ? value : by;
+}
+
+function droppedWords(labels: readonly string[]): string {
+	return `No longer asked, so no longer counted: ${labels.join(", ")}. The answers are kept, in case you change back.`;
+}
+
+/** Marks one line of a list; the walk stays where it is. A list with nothing marked is no answer yet. */
+function marked(
+	context: WalkContext,
+	state: WalkState,
+	question: Question,
+	{ value, by }: Extract<WalkEvent, { type: "mark" }>,
+): Step {
+	if (question.kind !== "many") return [state, []];
+	const inside = { ...context, market: marketOf(context.market, state.ownParts) };
+	const lines = question.options(inside, foldAnswers(state.answers, inside).facts).map((option) => ({
+		one: (option.value as readonly string[])[0] ?? "",
+		most: option.most ?? 1,
+	}));
+	const line = lines.find(({ one }) => one === value);
+	if (!line) return [state, []];
+	const before = markedIn(state.answers[question.id]);
+	const count = before.filter((other) => other === value).length + by;
+	const wanted = count > line.most ? 0 : Math.max(0, count);
+	const now = lines.flatMap(({ one }) =>
+		Array<string>(one === value ? wanted : before.filter((other) => other === one).length).fill(one),
+	);
+	const problem = now.length > 0 ? question.expected(now, inside) : null;
+	if (problem !== null) return [{ ...state, problem: `This question takes ${problem}.` }, []];
+	if (now.length > 0)
+		return [withAnswer(context, state, question.id, { status: "answered", value: now }), [{ type: "save" }]];
+	const { [question.id]: _, ...answers } = state.answers;
+	return [{ ...state, answersBefore: state.answers, answers }, [{ type: "save" }]];
+}
+
+function markedIn(answer: Answer | undefined): readonly string[] {
+	return answer?.status === "answered" && Array.isArray(answer.value) ? answer.value : [];
+}
+
+/** The answer of a part question once a part has been described: that part, or it beside those already marked. */
+function answerWithPart(answer: Answer | undefined, questionId: string, partId: string): AnswerValue {
+	return questionById(questionId)?.kind === "many" ? [...markedIn(answer), partId] : answerFor(partId);
 }
 
 /** The facts asked of the part being described, for this market and the processor settled so far. */
@@ -209,8 +269,7 @@ function described(context: WalkContext, state: WalkState, place: Extract<Place,
 	if (questionId !== null)
 		return answered(context, { ...after, place: { at: "question", id: questionId } }, questionId, {
 			status: "answered",
-			value: answerFor(part.id),
-			by: state.by,
+			value: answerWithPart(state.answers[questionId], questionId, part.id),
 		});
 	return [go(after, { at: "board", boardId: part.id }), [{ type: "save" }]];
 }

@@ -9,6 +9,8 @@ export type WalkEvent =
 	/** On to the first question nobody has dealt with. */
 	| { readonly type: "go-on" }
 	| { readonly type: "answer"; readonly value: AnswerValue }
+	/** Marks a line of a list once more (a full one is emptied), or with -1 once less. */
+	| { readonly type: "mark"; readonly value: string; readonly by: 1 | -1 }
 	| { readonly type: "not-sure" }
 	/** Something typed: read by the question, or by the fact being described. */
 	| { readonly type: "text"; readonly text: string }

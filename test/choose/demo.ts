@@ -3,9 +3,11 @@ import { fileURLToPath } from "node:url";
 import fc from "fast-check";
 import { demoMarket } from "../../src/cli/demo-market.ts";
 import type { Answer, Answers, AnswersFile, AnswerValue } from "../../src/parts/answers-file.ts";
+import type { BuildFacts } from "../../src/parts/build.ts";
 import type { Market } from "../../src/parts/market.ts";
 import { allQuestions } from "../../src/questions/all-questions.ts";
 import type { Question, QuestionContext } from "../../src/questions/define-question.ts";
+import { foldAnswers } from "../../src/questions/fold-answers.ts";
 
 export const demo: Market = demoMarket();
 export const demoContext: QuestionContext = { market: demo, asOf: "2026-11-24" };
@@ -17,8 +19,31 @@ export const scenarios: readonly { readonly name: string; readonly file: Answers
 	.sort()
 	.map((name) => ({ name, file: JSON.parse(readFileSync(`${folder}/${name}`, "utf8")) as AnswersFile }));
 
-/** Values worth trying where a question lists none. */
+/** A build in which every part is picked and some can go back, so that every question has its lines. */
+export const settledFacts: BuildFacts = foldAnswers(
+	{
+		...scenarios.find(({ name }) => name === "handed-down.json")?.file.answers,
+		"fit/cooler": { status: "answered", value: { part: "draughty-pancake" } },
+		"fit/bought": { status: "answered", value: ["processor", "case", "graphicsCard", "memory", "cooler", "supply"] },
+	},
+	demoContext,
+).facts;
+
+/** Values worth trying where a question lists none, or where what is typed matters too. */
 const typedValues: Readonly<Record<string, readonly AnswerValue[]>> = {
+	"about/money-in-all": [
+		{ minor: 50_000, currency: "EUR" },
+		{ minor: 150_000, currency: "EUR" },
+	],
+	"about/money-spent": [
+		{ minor: 0, currency: "EUR" },
+		{ minor: 45_000, currency: "EUR" },
+	],
+	"fit/memory-size": [16, 96, 256],
+	"fit/older-drives": [0, 2, 9],
+	"fit/return-until": ["2026-11-01", "2026-12-20"],
+	"features/case-fans": [0, 3, 12],
+	"quality/years": [2, 5, 8],
 	"about/budget": [
 		"no-limit",
 		{ minor: 100, currency: "EUR" },
@@ -27,12 +52,18 @@ const typedValues: Readonly<Record<string, readonly AnswerValue[]>> = {
 		{ minor: 60_000, currency: "EUR" },
 		{ minor: 20_000, currency: "USD" },
 	],
-	"features/rear-devices": [0, 5, 8, 30],
+	"features/rear-devices": [0, 5, 8, 30, [], ["keyboard", "mouse"], ["drive", "drive", "other", "other"]],
 };
 
 /** Values that a question can have in the demonstration market: every option, or some typed ones. */
 export function valuesFor(question: Question, context: QuestionContext = demoContext): readonly AnswerValue[] {
-	return typedValues[question.id] ?? question.options(context).map(({ value }) => value);
+	const listed = question.options(context, settledFacts).map(({ value }) => value);
+	return typedValues[question.id] ?? [...listed, ...manyValues(question, listed)];
+}
+
+/** Where several lines can be marked: none of them, and the first two. */
+function manyValues({ kind }: Question, listed: readonly AnswerValue[]): readonly AnswerValue[] {
+	return kind === "many" ? [[], listed.slice(0, 2).flat() as string[]] : [];
 }
 
 export const answered = (value: AnswerValue): Answer => ({ status: "answered", value });

@@ -3,10 +3,10 @@ import { fileURLToPath } from "node:url";
 import { describe, expect, test } from "vitest";
 import { factAt } from "../../src/parts/fact-list.ts";
 import { partKindNames } from "../../src/parts/part-kinds.ts";
+import { partWords } from "../../src/parts/part-words.ts";
 import { questionById } from "../../src/questions/all-questions.ts";
 import { allSources } from "../../src/reference/sources.ts";
 import { allRules } from "../../src/rules/all-rules.ts";
-import { partWords } from "../../src/rules/finding-words.ts";
 
 const root = fileURLToPath(new URL("../..", import.meta.url));
 const filesBelow = (folder: string, ending: string) =>

@@ -10,7 +10,7 @@ test.each(allCriteria)("$id is asked about once, by its own words and with both 
 	const [question] = asking;
 	expect(question?.hint).toBe(`From "${criterion.ends.worst}" to "${criterion.ends.best}"`);
 	expect(question?.why).toBe(criterion.why);
-	expect(question?.options(demoContext).map(({ value }) => value)).toEqual(importanceTiers);
+	expect(question?.options(demoContext, emptyBuildFacts).map(({ value }) => value)).toEqual(importanceTiers);
 	for (const tier of importanceTiers) {
 		expect(question?.expected(tier, demoContext)).toBeNull();
 		expect(question?.sets(emptyBuildFacts, tier, demoContext).importance).toEqual({ [criterion.id]: tier });

@@ -9,17 +9,17 @@ import { demo, demoContext } from "../choose/demo.ts";
 const hatbox = { part: "larkspur-hatbox" };
 
 test("its options are the market's parts, in the market's order, then what the question allows besides", () => {
-	expect(pcCase.options(demoContext).map(({ value }) => value)).toEqual([
+	expect(pcCase.options(demoContext, emptyBuildFacts).map(({ value }) => value)).toEqual([
 		...demo.parts.case.map(({ id }) => ({ part: id })),
 		"open",
 	]);
 	expect(
 		graphicsCard
-			.options(demoContext)
+			.options(demoContext, emptyBuildFacts)
 			.slice(-2)
 			.map(({ value }) => value),
 	).toEqual(["none", "open"]);
-	expect(processor.options(demoContext)).toHaveLength(demo.parts.processor.length);
+	expect(processor.options(demoContext, emptyBuildFacts)).toHaveLength(demo.parts.processor.length);
 });
 
 describe("what it expects", () => {

@@ -1,4 +1,5 @@
 import { describe, expect, test } from "vitest";
+import { emptyBuildFacts } from "../../src/parts/build.ts";
 import type { Option, Question } from "../../src/questions/define-question.ts";
 import { wireless } from "../../src/questions/features/wireless.ts";
 import { readTyped } from "../../src/questions/read-typed.ts";
@@ -8,7 +9,7 @@ const listing = (...labels: string[]): Question => ({
 	...wireless,
 	options: (): Option[] => labels.map((label) => ({ value: label.toLowerCase(), label, explanation: "" })),
 });
-const read = (question: Question, text: string) => readTyped(question, text, demoContext);
+const read = (question: Question, text: string) => readTyped(question, text, demoContext, emptyBuildFacts);
 
 describe("words of one line", () => {
 	const question = listing("Pennywhistle Mazurka", "Pennywhistle Mazurka Aerial", "Oddment Button", "Ärmel");

@@ -10,12 +10,12 @@ test("there are wishes", () => {
 });
 
 test.each(wishes)("$id: must, would like, don't mind, kept under its id", (question) => {
-	expect(question.options(demoContext).map(({ value }) => value)).toEqual(wishStrengths);
+	expect(question.options(demoContext, emptyBuildFacts).map(({ value }) => value)).toEqual(wishStrengths);
 	for (const strength of wishStrengths) {
 		expect(question.expected(strength, demoContext)).toBeNull();
 		expect(question.sets(emptyBuildFacts, strength, demoContext).wishes).toEqual({ [question.id]: strength });
 		expect(question.says(strength, demoContext)).toBe(
-			question.options(demoContext).find(({ value }) => value === strength)?.label,
+			question.options(demoContext, emptyBuildFacts).find(({ value }) => value === strength)?.label,
 		);
 	}
 	for (const other of ["", "Must", "toString", 1])

@@ -1,7 +1,8 @@
 import { describe, expect, test } from "vitest";
+import { partWords } from "../../src/parts/part-words.ts";
 import { ruleById } from "../../src/rules/all-rules.ts";
 import type { Rule } from "../../src/rules/define-rule.ts";
-import { findingAdvice, findingWords, needWords, partWords } from "../../src/rules/finding-words.ts";
+import { findingAdvice, findingWords, needWords } from "../../src/rules/finding-words.ts";
 import { partNames } from "./rule-subject.ts";
 
 const finding = (ruleId: string, messageId: string, data = {}) => ({ ruleId, messageId, data });

@@ -37,9 +37,12 @@ describe.each(allQuestions)("$id", (question) => {
 	});
 
 	test("lists every option, and not sure last, apart and not chosen", () => {
-		const options = question.options(demo);
+		const options = question.options(demo, foldAnswers({}, demo).facts);
 		expect(fresh.choices.slice(0, options.length).map(({ label, event }) => [label, event])).toEqual(
-			options.map(({ label, value }) => [label, { type: "answer", value }]),
+			options.map(({ label, value }) => [
+				label,
+				question.kind === "many" ? { type: "mark", value: (value as string[])[0], by: 1 } : { type: "answer", value },
+			]),
 		);
 		expect(fresh.choices.at(-1)).toMatchObject({ label: "Not sure", apart: true, event: { type: "not-sure" } });
 		expect(fresh.choices.filter(({ chosen }) => chosen)).toEqual([]);
@@ -50,7 +53,7 @@ describe.each(allQuestions)("$id", (question) => {
 		const context = { ...demo, market: marketOf(demo.market, state.ownParts) };
 		const { choices } = screenAt(demo, state, { at: "question", id });
 		const counts = choices.map(({ count }) => count);
-		const judged = question.options(context).map(({ value }) => {
+		const judged = question.options(context, foldAnswers(state.answers, context).facts).map(({ value }) => {
 			const answers = { ...state.answers, [id]: { status: "answered", value } as const };
 			const { boards } = judge(context.market, foldAnswers(answers, context));
 			return `leaves ${boards.filter(({ verdict }) => verdict !== "does-not-fit").length} of ${boards.length} boards`;

@@ -48,6 +48,9 @@ export function blockTexts(block: Block): readonly string[] {
 			return block.items;
 		case "pairs":
 			return block.pairs.flat();
+		// A picture is told in words beside it.
+		case "picture":
+			return [];
 		default:
 			return [block.text];
 	}

@@ -11,7 +11,7 @@ import { TextWindow } from "../../src/ui/text-window.tsx";
 /** Lines of a list, the marked one by its number; a line may have its explanation below it. */
 function windowWith(labels: readonly (readonly [string, ...string[]])[], marked: number): Window<DrawnChoice> {
 	return {
-		lines: labels.map((lines, index) => ({ lines, labelLines: 1, marked: index === marked })),
+		lines: labels.map((lines, index) => ({ lines, headingLines: 0, labelLines: 1, marked: index === marked })),
 		first: 0,
 		above: false,
 		below: false,

@@ -9,6 +9,7 @@ import { marketOf } from "../../src/walk/market-of.ts";
 import { savedWalk, takeUpWalk } from "../../src/walk/saved-walk.ts";
 import type { WalkEvent } from "../../src/walk/walk-event.ts";
 import type { Place, WalkState } from "../../src/walk/walk-state.ts";
+import { settledFacts } from "../choose/demo.ts";
 import { demo, emptyMarket, scenarios, walkAt, walkThrough } from "./walk-in-demo.ts";
 
 const boardIds = demo.market.parts.board.map(({ id }) => id);
@@ -22,7 +23,7 @@ const nonsense = fc.oneof(
 );
 
 const knownValue = fc.constantFrom(
-	...allQuestions.flatMap((question) => question.options(demo).map(({ value }) => value)),
+	...allQuestions.flatMap((question) => question.options(demo, settledFacts).map(({ value }) => value)),
 	{ minor: 17_500, currency: "EUR" },
 	"no-limit",
 	6,

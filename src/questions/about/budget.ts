@@ -1,25 +1,33 @@
-import type { Market } from "../../parts/market.ts";
-import { isCurrency, type Money, money, moneyText } from "../../parts/money.ts";
-import type { Question } from "../define-question.ts";
+import type { BuildFacts } from "../../parts/build.ts";
+import { type Money, minorDigits, money, moneyText } from "../../parts/money.ts";
+import type { Option, Question } from "../define-question.ts";
+import { currencyOf, isMoneyOf } from "../money-question.ts";
 import { readMoney } from "../read-money.ts";
 
 const noLimit = "no-limit";
+/** Shares of the whole sum that builders give the board (common practice, no source): usual, and for many wishes. */
+const shares = [
+	{ percent: 10, explanation: "Enough for a plain, sound board" },
+	{ percent: 15, explanation: "What many builders give the board" },
+	{ percent: 20, explanation: "If you want much from the board" },
+];
 
 export const budget: Question = {
 	id: "about/budget",
 	tier: "about",
+	short: true,
 	kind: "number",
 	ask: "How much may the board cost at most?",
 	hint: "A sum, such as 180; type 0 for no limit",
 	label: "Most the board may cost",
 	why: "Boards above your limit are taken out, so that you do not fall for one you cannot pay.",
 	whereToFind:
-		"Take your whole budget, and take off what the other parts cost. Many builders give the board 10 to 15 percent of it (common practice, no source).",
+		"Take your whole budget, and take off what the other parts cost. Many builders give the board 10 to 15 percent of it (common practice, no source). A dear graphics card distorts that.",
 	changes: "A board that costs more than the sum is taken out. The price never counts in the score.",
-	notSure: "No board is taken out for its price.",
+	notSure: "No board is taken out for its price, unless it costs more than you have left.",
 	howToFindOut: "Add up what the other parts cost and see what is left.",
 	applies: () => true,
-	options: () => [],
+	options: (_, facts) => shareOptions(facts),
 	read: (text, { market }) => {
 		if (/^(0|no limit|none)$/i.test(text.trim())) return { value: noLimit };
 		const read = readMoney(text, currencyOf(market));
@@ -35,13 +43,13 @@ export const budget: Question = {
 	says: (value) => (value === noLimit ? "No limit" : moneyText(value as Money)),
 };
 
-function isMoneyOf(market: Market, { currency }: Money): boolean {
-	return isCurrency(currency) || currency === currencyOf(market);
-}
-
-/** The currency most boards are priced in; EUR where no board has a price. */
-export function currencyOf({ parts }: Market): string {
-	const counts = new Map<string, number>();
-	for (const { price } of parts.board) if (price) counts.set(price.currency, (counts.get(price.currency) ?? 0) + 1);
-	return [...counts].sort((one, other) => other[1] - one[1])[0]?.[0] ?? "EUR";
+/** Usual shares of the whole sum, in whole units of the currency. */
+function shareOptions({ moneyInAll }: BuildFacts): readonly Option[] {
+	if (!moneyInAll) return [];
+	const { minor, currency } = moneyInAll;
+	const unit = 10 ** minorDigits(currency);
+	return shares.map(({ percent, explanation }) => {
+		const value = { minor: Math.round((minor * percent) / 100 / unit) * unit, currency };
+		return { value, label: moneyText(value), explanation: `${percent} percent of the whole. ${explanation}` };
+	});
 }

@@ -3,6 +3,7 @@ import { wishQuestion } from "../wish-question.ts";
 export const rearUsbC = wishQuestion({
 	id: "features/rear-usb-c",
 	tier: "features",
+	short: true,
 	ask: "Do you want a USB-C socket at the back?",
 	hint: "USB-C is the small oval plug that goes in either way round",
 	label: "USB-C at the back",

@@ -3,6 +3,7 @@ import { wishQuestion } from "../wish-question.ts";
 export const wireless = wishQuestion({
 	id: "features/wireless",
 	tier: "features",
+	short: true,
 	ask: "Do you need wireless (Wi-Fi)?",
 	hint: "Not needed where a network cable reaches the desk",
 	label: "Wireless (Wi-Fi)",

@@ -3,6 +3,7 @@ import { partQuestion, withHave } from "../part-question.ts";
 export const graphicsCard = partQuestion({
 	id: "fit/graphics-card",
 	tier: "fit",
+	short: true,
 	partKind: "graphicsCard",
 	ask: "Will there be a graphics card?",
 	hint: "For games and heavy pictures yes; for writing and films seldom",

@@ -4,6 +4,7 @@ import { importanceQuestion } from "../importance-question.ts";
 export const stageLoad = importanceQuestion(criterion, {
 	id: "quality/stage-load",
 	tier: "quality",
+	short: true,
 	label: "Full speed for hours matters",
 	howToFindOut: "Think whether you ever let a computer work hard for more than ten minutes without a break.",
 });

@@ -1,8 +1,11 @@
-import { minorDigits, moneyText } from "../../parts/money.ts";
+import { type Money, minorDigits, moneyText } from "../../parts/money.ts";
 import { defineRule } from "../define-rule.ts";
-import { cannotTell, fail, pass } from "../outcome.ts";
+import { cannotTell, fail, type Outcome, pass } from "../outcome.ts";
 
-/** The price may not exceed what the person can spend; it is a cap and never part of a score. */
+/**
+ * The price may not exceed what the person can spend; it is a cap and never part of a score. Two limits may stand: the
+ * one set for the board, and what is left of all the money for the computer. The stricter one decides.
+ */
 export const priceCap = defineRule({
 	id: "fit/price-cap",
 	scope: "board",
@@ -13,30 +16,88 @@ export const priceCap = defineRule({
 	source: "own-convention",
 	severity: "stops",
 	reads: [],
-	mayRead: ["board.price", "priceCap"],
+	mayRead: ["board.price", "priceCap", "moneyInAll", "moneySpent"],
 	messages: {
 		noCap: () => "You have set no limit.",
 		noPrice: ({ cap }: { cap: string }) => `Its price is not known; your limit is ${cap}.`,
+		noPriceLeft: ({ left }: { left: string }) => `Its price is not known; of your money ${left} is left.`,
 		within: ({ price, cap }: { price: string; cap: string }) => `It costs ${price}; your limit is ${cap}.`,
+		withinLeft: ({ price, left }: { price: string; left: string }) =>
+			`It costs ${price}; of your money ${left} is left.`,
 		over: ({ price, cap, over }: { price: string; cap: string; over: string }) =>
 			`It costs ${price}, ${over} more than your limit of ${cap}.`,
+		overLeft: ({ price, left, over }: { price: string; left: string; over: string }) =>
+			`It costs ${price}; of your money ${left} is left, ${over} too little.`,
 		otherCurrency: ({ price, cap }: { price: string; cap: string }) =>
 			`Its price is ${price}, your limit ${cap}: two currencies, and none is converted here.`,
+		otherCurrencyLeft: ({ price, left }: { price: string; left: string }) =>
+			`Its price is ${price}, and you have ${left} left: two currencies, and none is converted here.`,
 		need: ({ cap }: { cap: string }) => `At most ${cap}, postage included.`,
+		needLeft: ({ left }: { left: string }) => `At most ${left}, postage included: no more of your money is left.`,
 	},
-	check({ "board.price": price, priceCap: cap }) {
-		if (!cap) return pass("noCap");
-		if (!price) return cannotTell(["board.price"], "noPrice", { cap: moneyText(cap) });
-		const words = { price: moneyText(price), cap: moneyText(cap) };
-		if (price.currency !== cap.currency) return cannotTell(["board.price"], "otherCurrency", words);
-		if (price.minor <= cap.minor) return pass("within", words);
-		const overMinor = price.minor - cap.minor;
-		return fail("over", {
-			...words,
-			overMinor,
-			over: moneyText({ minor: overMinor, currency: cap.currency }),
-			digits: minorDigits(cap.currency),
-		});
+	check({ "board.price": price, priceCap: cap, moneyInAll, moneySpent }) {
+		const left = leftOf(moneyInAll, moneySpent);
+		const outcomes = [
+			...(cap ? [heldAgainst(cap, price, capMessages)] : []),
+			...(left ? [heldAgainst(left, price, leftMessages)] : []),
+		];
+		if (cap && left && left.minor < cap.minor) outcomes.reverse();
+		// Over one limit is out, whatever the other one says; where both say the same, the stricter one is named.
+		const [plainest] = ["fail", "unknown", "pass"].flatMap((kind) => outcomes.filter((one) => one.kind === kind));
+		return plainest ?? pass("noCap");
 	},
-	needs: ({ priceCap: cap }) => (cap ? { messageId: "need", data: { cap: moneyText(cap) } } : null),
+	needs({ priceCap: cap, moneyInAll, moneySpent }) {
+		const left = leftOf(moneyInAll, moneySpent);
+		if (left && (!cap || (left.currency === cap.currency && left.minor < cap.minor)))
+			return { messageId: "needLeft", data: { left: moneyText(left) } };
+		return cap ? { messageId: "need", data: { cap: moneyText(cap) } } : null;
+	},
 });
+
+/** The messages about one limit, and the name of the limit in their data. */
+interface LimitMessages {
+	readonly name: "cap" | "left";
+	readonly within: string;
+	readonly over: string;
+	readonly noPrice: string;
+	readonly otherCurrency: string;
+}
+
+const capMessages: LimitMessages = {
+	name: "cap",
+	within: "within",
+	over: "over",
+	noPrice: "noPrice",
+	otherCurrency: "otherCurrency",
+};
+const leftMessages: LimitMessages = {
+	name: "left",
+	within: "withinLeft",
+	over: "overLeft",
+	noPrice: "noPriceLeft",
+	otherCurrency: "otherCurrencyLeft",
+};
+
+/**
+ * What is left of all the money, never less than nothing. Who has not said what is spent has all of it; two currencies
+ * cannot be taken from each other, so nothing is known then.
+ */
+function leftOf(inAll: Money | undefined, spent: Money | undefined): Money | null {
+	if (!inAll || (spent && spent.currency !== inAll.currency)) return null;
+	return { minor: Math.max(0, inAll.minor - (spent?.minor ?? 0)), currency: inAll.currency };
+}
+
+function heldAgainst(limit: Money, price: Money | undefined, messages: LimitMessages): Outcome {
+	const limitWords = { [messages.name]: moneyText(limit) };
+	if (!price) return cannotTell(["board.price"], messages.noPrice, limitWords);
+	const words = { price: moneyText(price), ...limitWords };
+	if (price.currency !== limit.currency) return cannotTell(["board.price"], messages.otherCurrency, words);
+	if (price.minor <= limit.minor) return pass(messages.within, words);
+	const overMinor = price.minor - limit.minor;
+	return fail(messages.over, {
+		...words,
+		overMinor,
+		over: moneyText({ minor: overMinor, currency: limit.currency }),
+		digits: minorDigits(limit.currency),
+	});
+}

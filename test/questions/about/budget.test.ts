@@ -2,7 +2,8 @@ import { describe, expect, test } from "vitest";
 import type { AnswerValue } from "../../../src/parts/answers-file.ts";
 import { emptyBuildFacts } from "../../../src/parts/build.ts";
 import type { Market } from "../../../src/parts/market.ts";
-import { budget, currencyOf } from "../../../src/questions/about/budget.ts";
+import { budget } from "../../../src/questions/about/budget.ts";
+import { currencyOf } from "../../../src/questions/money-question.ts";
 import { demo, demoContext } from "../../choose/demo.ts";
 
 const pricedIn = (...currencies: (string | null)[]): Market => ({

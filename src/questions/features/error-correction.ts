@@ -1,0 +1,19 @@
+import { wishQuestion } from "../wish-question.ts";
+
+export const errorCorrection = wishQuestion({
+	id: "features/error-correction",
+	tier: "features",
+	ask: "Must a silent wrong number in memory be found?",
+	hint: "For accounts, research or servers; hardly ever for games",
+	label: "Memory that finds its errors",
+	why: "Memory flips a number very rarely, and nobody notices. Error-correcting memory (ECC) notices and mends it.",
+	whereToFind: "In yourself: what would one wrong number in a thousand million cost you?",
+	changes: "If it is a must, boards on which such memory does not work are taken out. The processor must know it too.",
+	notSure: "No board is taken out for it.",
+	howToFindOut: "Ask whoever relies on your results.",
+	strengths: {
+		must: { label: "Must have", explanation: "Boards without it are taken out" },
+		"would-like": { label: "Would like", explanation: "Boards without it are marked, not taken out" },
+		"dont-mind": { label: "Don't mind", explanation: "It is not counted" },
+	},
+});

@@ -1,0 +1,20 @@
+import { choiceQuestion } from "../choice-question.ts";
+
+export const raiseClock = choiceQuestion({
+	id: "features/raise-clock",
+	tier: "features",
+	want: "clockPlan",
+	ask: "Will you make the processor run faster than its maker set?",
+	hint: "It gains a little, costs power and heat, and can end the warranty",
+	label: "Raising the processor's speed",
+	why: "Only some boards allow it, and they cost more. Who does not do it saves the money.",
+	whereToFind: "Nothing to look up: if you do not know what it is, you will not miss it.",
+	changes: "If you have done it before, boards that do not allow it are taken out. Else nothing is taken out.",
+	notSure: "No board is taken out or marked for it.",
+	howToFindOut: "Ask your helper, or leave it: the computer runs well without it.",
+	choices: {
+		no: { label: "No", explanation: "The usual answer; nothing is lost" },
+		maybe: { label: "Maybe one day", explanation: "Boards that do not allow it are marked, not taken out" },
+		"done-before": { label: "Yes, I have done it before", explanation: "Boards that do not allow it are taken out" },
+	},
+});

@@ -1,0 +1,26 @@
+import type { Question } from "../define-question.ts";
+
+const rates: Readonly<Record<string, { rateGbps: number; label: string; explanation: string }>> = {
+	"1": { rateGbps: 1, label: "1 Gb/s", explanation: "Most routers and lines; any board keeps up" },
+	"2.5": { rateGbps: 2.5, label: "2.5 Gb/s", explanation: "Newer routers; lines above 1 Gb/s" },
+	"10": { rateGbps: 10, label: "10 Gb/s", explanation: "Own servers and very fast lines" },
+};
+
+export const router: Question = {
+	id: "features/router",
+	tier: "features",
+	kind: "one",
+	ask: "How fast is the socket your network cable goes into?",
+	hint: "On the router: 1G or Gigabit is 1 Gb/s; 2.5G is 2.5 Gb/s",
+	label: "Speed of the wired network",
+	why: "The slowest piece sets the pace. A board faster than router and line brings nothing.",
+	whereToFind: "On the router's label or page, beside LAN. Your contract says how fast the line is.",
+	changes: "A board slower than this is marked, and a faster network counts among your wishes.",
+	notSure: "No board is marked for its wired network.",
+	howToFindOut: "Read the label of the router.",
+	applies: ({ wishes }) => wishes["features/wireless"] !== "must",
+	options: () => Object.entries(rates).map(([value, { label, explanation }]) => ({ value, label, explanation })),
+	expected: (value) => (typeof value === "string" && Object.hasOwn(rates, value) ? null : "one of 1, 2.5, 10"),
+	sets: (facts, value) => ({ ...facts, routerGbps: rates[String(value)]?.rateGbps ?? null }),
+	says: (value) => rates[String(value)]?.label ?? String(value),
+};

@@ -1,0 +1,23 @@
+import { manyQuestion } from "../many-question.ts";
+import { linesOfParts, partKindsOfBuild, withOwnership } from "../owned-parts.ts";
+
+export const bought = manyQuestion({
+	id: "fit/bought",
+	tier: "fit",
+	ask: "Which of these parts have you bought already?",
+	hint: "Mark what lies at home or is paid for",
+	label: "Bought already",
+	why: "What is only planned can still be changed. What is bought for good is the last to be given up.",
+	whereToFind: "On your receipts and orders.",
+	changes: "When something does not fit, we first show what to change among parts that are not bought.",
+	notSure: "All parts count as planned, so that any of them may be named as the one to change.",
+	howToFindOut: "Look at your orders.",
+	applies: (facts) => linesOfParts(facts, () => true).length > 0,
+	lines: (facts) => linesOfParts(facts, () => true),
+	values: partKindsOfBuild,
+	none: { label: "None of these yet", explanation: "All of it is planned" },
+	says: (values) => values.map((value) => nouns[value] ?? value).join(", "),
+	sets: (facts, values) => withOwnership(facts, (kind) => (values.includes(kind) ? "bought" : "planned")),
+});
+
+const nouns: Readonly<Record<string, string>> = { graphicsCard: "graphics card", supply: "power supply" };

@@ -1,0 +1,32 @@
+import type { OldThing } from "../../parts/wants.ts";
+import { manyQuestion } from "../many-question.ts";
+
+export const oldThings = manyQuestion({
+	id: "fit/old-things",
+	tier: "fit",
+	ask: "Which old things must work on the new computer?",
+	hint: "Things with plugs that new boards seldom have",
+	label: "Old things brought along",
+	why: "Few new boards have their sockets. Some can be helped with an adapter, some cannot.",
+	whereToFind: "Look at the plugs of the things on your desk.",
+	recipe: [
+		"PS/2: a round plug with six pins, green or violet.",
+		"Serial: nine pins in two rows, with screws. Parallel: twenty-five pins.",
+		"IDE: a drive with a flat cable as wide as a hand.",
+		"PCI: a card whose edge has two notches, and no short piece in front.",
+	],
+	changes: "A board without the socket is marked, with the adapter that would help.",
+	notSure: "No old thing is counted for or against any board.",
+	howToFindOut: "Look at the plugs of the things you want to keep.",
+	lines: [
+		{ value: "PS/2 keyboard or mouse", label: "PS/2 keyboard or mouse", explanation: "A round plug, green or violet" },
+		{ value: "serial device", label: "Serial device", explanation: "Nine pins; measuring and machine tools" },
+		{ value: "parallel printer", label: "Parallel printer", explanation: "A very wide plug" },
+		{ value: "IDE drive", label: "IDE drive", explanation: "A flat cable as wide as a hand" },
+		{ value: "PCI card", label: "PCI card", explanation: "A card from before about 2010" },
+		{ value: "VGA screen", label: "VGA screen", explanation: "A blue plug with fifteen pins" },
+		{ value: "DVI screen", label: "DVI screen", explanation: "A broad white plug" },
+	],
+	none: { label: "None of these", explanation: "All I have uses today's plugs" },
+	sets: (facts, values) => ({ ...facts, oldThings: values as readonly OldThing[] }),
+});

@@ -1,0 +1,22 @@
+import { wishQuestion } from "../wish-question.ts";
+
+export const tested = wishQuestion({
+	id: "quality/tested",
+	tier: "quality",
+	ask: "Do you want a board that somebody has tested?",
+	hint: "A published test with pictures of the bare board",
+	label: "A published test",
+	why: "A page does not say how well a board feeds the processor. A test with pictures does.",
+	whereToFind: "Look for tests of the boards you think about, before you buy.",
+	changes: "Boards nobody has looked at are marked, and you are told to look for a test first.",
+	notSure: "No board is marked for it.",
+	howToFindOut: "Look for published tests of boards with your socket.",
+	strengths: {
+		must: {
+			label: "Yes, I would not buy blind",
+			explanation: "Untested boards get a warning to look for a test first",
+		},
+		"would-like": { label: "Would be nice", explanation: "Untested boards are marked" },
+		"dont-mind": { label: "Don't mind", explanation: "It is not counted" },
+	},
+});

@@ -1,0 +1,108 @@
+import type { FactsUnder } from "../../parts/fact-path.ts";
+import type { OldThing } from "../../parts/wants.ts";
+import { busOf } from "../card-places.ts";
+import { defineRule } from "../define-rule.ts";
+import { cannotTell, type Outcome, pass, planAround } from "../outcome.ts";
+
+const mayRead = [
+	"oldThings",
+	"board.rearOld",
+	"board.headers.serial",
+	"board.cardSlots",
+	"board.drivePorts",
+	"board.pictureSockets",
+	"graphicsCard",
+	"graphicsCard.pictureSockets",
+] as const;
+type Facts = FactsUnder<never, (typeof mayRead)[number]>;
+
+/** What helps where the board has no socket for it. Common practice, no source. */
+const helpFor = {
+	"PS/2 keyboard or mouse": "An active PS/2 to USB adapter costs little; the plain plug works with few keyboards.",
+	"serial device": "A USB to serial adapter works with most devices.",
+	"parallel printer": "A USB to parallel cable works with most printers, not with other devices.",
+	"IDE drive": "A USB to IDE adapter, with a supply of its own, lets you copy what is on the drive. Do that first.",
+	"PCI card": "Replace the card: the same on USB, or on a card of today, costs little.",
+	"VGA screen": "An active adapter to VGA helps; a plain cable does not.",
+	"DVI screen": "A plain adapter or cable from HDMI to DVI helps.",
+} as const satisfies Record<OldThing, string>;
+
+/** Things with plugs that few new boards have. What an adapter helps never costs a board its place. */
+export const oldConnectors = defineRule({
+	id: "features/old-connectors",
+	scope: "board",
+	label: "Sockets for old things",
+	wayOut: "adapters for your old things",
+	asks: "Does the board have the sockets your old things need?",
+	why: "New boards leave old sockets out. For most of them there is an adapter, for a few there is not.",
+	source: "common-practice",
+	severity: "plan-around",
+	reads: [],
+	mayRead,
+	messages: {
+		notAsked: () => "You bring no old things along.",
+		has: () => "All your old things find their sockets.",
+		lacks: ({ things }: { things: readonly string[] }) => `It has no socket for: ${things.join(", ")}.`,
+		need: ({ things }: { things: readonly string[] }) => `Sockets for these, or an adapter: ${things.join(", ")}.`,
+	},
+	advice: {
+		lacks: ({ things }: { things: readonly OldThing[] }) => things.map((thing) => helpFor[thing]).join(" "),
+	},
+	check(facts): Outcome {
+		const things = [...new Set(facts.oldThings ?? [])];
+		if (things.length === 0) return pass("notAsked");
+		const without = things.filter((thing) => hasSocketFor(thing, facts) === false);
+		if (without.length > 0) return planAround("lacks", { things: without });
+		const missing = things.filter((thing) => hasSocketFor(thing, facts) === undefined);
+		if (missing.length > 0) return cannotTell([...new Set(missing.map((thing) => pathFor(thing, facts)))]);
+		return pass("has");
+	},
+	needs: ({ oldThings = [] }) =>
+		oldThings.length === 0 ? null : { messageId: "need", data: { things: [...new Set(oldThings)] } },
+});
+
+/** Undefined where the page does not say. */
+function hasSocketFor(thing: OldThing, facts: Facts): boolean | undefined {
+	switch (thing) {
+		case "PS/2 keyboard or mouse":
+			return facts["board.rearOld"]?.includes("PS/2");
+		case "serial device": {
+			const [rear, header] = [facts["board.rearOld"]?.includes("serial"), facts["board.headers.serial"]];
+			if (rear || (header ?? 0) > 0) return true;
+			return rear === undefined || header === undefined ? undefined : false;
+		}
+		case "parallel printer":
+			return facts["board.rearOld"]?.includes("parallel");
+		case "IDE drive":
+			return facts["board.drivePorts"]?.some(({ kind }) => kind === "IDE");
+		case "PCI card":
+			return facts["board.cardSlots"]?.some((slot) => busOf(slot) === "PCI");
+		case "VGA screen":
+			return givesPicture("VGA", facts);
+		case "DVI screen":
+			return givesPicture("DVI", facts);
+	}
+}
+
+/** The picture comes out of the graphics card where there is one; one that is still to be bought can be chosen for it. */
+function givesPicture(plug: "VGA" | "DVI", facts: Facts): boolean | undefined {
+	if (facts.graphicsCard === "open") return true;
+	if (facts.graphicsCard === "have") return facts["graphicsCard.pictureSockets"]?.includes(plug);
+	return facts["board.pictureSockets"]?.includes(plug);
+}
+
+function pathFor(thing: OldThing, facts: Facts): string {
+	switch (thing) {
+		case "serial device":
+			return facts["board.rearOld"] ? "board.headers.serial" : "board.rearOld";
+		case "IDE drive":
+			return "board.drivePorts";
+		case "PCI card":
+			return "board.cardSlots";
+		case "VGA screen":
+		case "DVI screen":
+			return facts.graphicsCard === "have" ? "graphicsCard.pictureSockets" : "board.pictureSockets";
+		default:
+			return "board.rearOld";
+	}
+}
