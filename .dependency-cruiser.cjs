@@ -26,7 +26,7 @@ const mayImport = {
 	rules: { folders: ["parts", "reference"], files: ["src/maths/"], typesOf: ["plan", "power"] },
 	// Watts are worked out where they are scored until power measures them.
 	criteria: { folders: ["parts", "reference", "power"], typesOf: ["plan"] },
-	questions: { folders: ["parts", "reference", "criteria"] },
+	questions: { folders: ["parts", "reference", "criteria", "power"], typesOf: ["maths"] },
 	choose: { folders: upToChoose },
 	walk: { folders: [...upToChoose, "choose"] },
 	sheet: { folders: [...upToChoose, "choose", "walk"] },

@@ -1,6 +1,7 @@
 import { criterionById } from "../criteria/all-criteria.ts";
 import type { Answers } from "../parts/answers-file.ts";
 import type { Money } from "../parts/money.ts";
+import { ruleById } from "../rules/all-rules.ts";
 import type { Finding, Verdict } from "../rules/outcome.ts";
 import type { BoardJudgement, BuildFinding, Depending, Judgement } from "./judge.ts";
 import { nextQuestion } from "./next-question.ts";
@@ -8,8 +9,8 @@ import { type Score, type ScorePart, scoreBoard } from "./score.ts";
 import { type WayOut, waysOut } from "./ways-out.ts";
 
 /**
- * Why a board stands on the shortlist. "best-match": highest score among boards known to fit (among all, where none is
- * known to fit), and of a tie the cheapest. "lowest-price": cheapest among the same. "also-good": next by score, unless a
+ * Why a board stands on the shortlist. "best-match": highest score among boards known to fit (where none is,
+ * see candidatesOf), and of a tie the cheapest. "lowest-price": cheapest among the same. "also-good": next by score, unless a
  * better one costs no more. "check-first": would be the best match, if what cannot be told turns out well, or fills a
  * short list.
  */
@@ -20,6 +21,8 @@ export type Reason =
 	/** `certain`: it holds however the open answers turn out. */
 	| { readonly kind: "finding"; readonly finding: Finding; readonly certain: boolean }
 	| { readonly kind: "depends"; readonly depending: Depending }
+	/** Rules that cannot tell and can stop nothing: one line for all of them. */
+	| { readonly kind: "also-unknown"; readonly ruleIds: readonly string[] }
 	| { readonly kind: "criterion"; readonly part: ScorePart };
 
 export interface ShortlistEntry {
@@ -62,8 +65,7 @@ export function advise(judgement: Judgement, answers: Answers): Advice {
 		.filter(({ verdict }) => verdict !== "does-not-fit")
 		.map((judged) => rankedOf(judged, judgement));
 	const ranked = [...left].sort(byScore);
-	const sure = ranked.filter(({ judged }) => judged.verdict === "fits");
-	const roles = rolesOf(sure.length > 0 ? sure : ranked, ranked);
+	const roles = rolesOf(candidatesOf(ranked), ranked);
 	return {
 		counts: judgement.counts,
 		shortlist: [...roles].map(([entry, role]) => entryOf(entry, role, judgement.build.worlds.length)),
@@ -72,6 +74,27 @@ export function advise(judgement: Judgement, answers: Answers): Advice {
 		waysOut: waysOut(judgement),
 		nextQuestion: nextQuestion(answers, judgement.build),
 	};
+}
+
+/**
+ * The boards to lead the list: those known to fit; else those of which all that matters is known, so that only the
+ * person's own open answers decide; else all. A board leads for what is known of it, never for what is not.
+ */
+function candidatesOf(ranked: readonly Ranked[]): readonly Ranked[] {
+	const sure = ranked.filter(({ judged }) => judged.verdict === "fits");
+	if (sure.length > 0) return sure;
+	const known = ranked.filter(({ judged }) => openFindings(judged).length === 0);
+	return known.length > 0 ? known : ranked;
+}
+
+/** Findings that could stop the board and that no answer of the person's can settle: a fact is missing. */
+function openFindings({ findings, depending }: BoardJudgement): readonly Finding[] {
+	const ids = new Set(depending.map(({ ruleId }) => ruleId));
+	return findings.filter(({ ruleId, verdict }) => verdict !== "fits" && canStop(ruleId) && !ids.has(ruleId));
+}
+
+function canStop(ruleId: string): boolean {
+	return ruleById(ruleId)?.severity === "stops";
 }
 
 interface Ranked {
@@ -158,8 +181,10 @@ function entryOf({ judged, score, price }: Ranked, role: Role, allWays: number):
 	const cautions = judged.findings.filter(isCaution);
 	const findingReason = (finding: Finding): Reason => ({ kind: "finding", finding, certain: isCertain(finding) });
 	const knowsBoard = ({ measure }: ScorePart) => !measure.missing.some((path) => path.startsWith("board."));
-	const depending = new Set(judged.depending.map(({ ruleId }) => ruleId));
-	const open = judged.findings.filter(({ ruleId, verdict }) => verdict !== "fits" && !depending.has(ruleId));
+	const open = openFindings(judged);
+	const minor = judged.findings.flatMap(({ ruleId, verdict }) =>
+		verdict === "cannot-tell" && !canStop(ruleId) ? [ruleId] : [],
+	);
 	return {
 		boardId: judged.board.id,
 		role,
@@ -175,6 +200,7 @@ function entryOf({ judged, score, price }: Ranked, role: Role, allWays: number):
 			...judged.depending.map((one): Reason => ({ kind: "depends", depending: one })),
 			...cautions.filter((finding) => !isCertain(finding)).map(findingReason),
 			...open.map(findingReason),
+			...(minor.length > 0 ? [{ kind: "also-unknown", ruleIds: minor } as const] : []),
 			...byShare
 				.filter((part) => !narrow(part) && part.measure.missing.length > 0 && !speaksAgainstIt(part))
 				.map(criterionReason),

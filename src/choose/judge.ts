@@ -120,7 +120,10 @@ function judgeBoard(given: Board, market: Market, build: Build, plans: readonly 
 	});
 	const worlds = build.worlds.map((_, index) => index);
 	const possible = worlds.filter((world) => byRule.every((rule) => rule.inWorld(world).verdict !== "does-not-fit"));
-	const certain = worlds.filter((world) => byRule.every((rule) => rule.inWorld(world).verdict === "fits"));
+	// What can stop no board cannot make its fit uncertain either; advise tells of it all the same.
+	const certain = worlds.filter((world) =>
+		byRule.every(({ rule, inWorld }) => inWorld(world).verdict === "fits" || rule.severity !== "stops"),
+	);
 	const verdict = possible.length === 0 ? "does-not-fit" : certain.length === worlds.length ? "fits" : "cannot-tell";
 	const failedIn = (world: number) =>
 		new Set(byRule.flatMap(({ rule, inWorld }) => (inWorld(world).verdict === "does-not-fit" ? [rule.id] : [])));

@@ -11,10 +11,10 @@ export const rescue = defineCriterion({
 	id: "rescue",
 	name: "help when it does not start",
 	asks: "How much would a silent, failed first start bother you?",
-	why: "A display that says what is wrong, an update without a processor and a reset button at the back each save hours when a first start goes wrong.",
+	why: "A display says what is wrong. New firmware goes in without a processor. A reset button saves opening the case. Each saves hours.",
 	ends: {
-		worst: "nothing tells you why it does not start, and the case must be opened to reset it",
-		best: "the board says what is wrong, updates by itself, and resets from outside",
+		worst: "nothing tells you why it stays dark",
+		best: "the board says what is wrong, updates itself and resets from outside",
 	},
 	unit: "aids of three",
 	scale: [

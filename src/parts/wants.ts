@@ -30,8 +30,6 @@ export const oldThings = [
 	"parallel printer",
 	"IDE drive",
 	"PCI card",
-	"VGA screen",
-	"DVI screen",
 ] as const;
 export type OldThing = (typeof oldThings)[number];
 

@@ -69,6 +69,8 @@ export interface Question {
 	readonly recipe?: readonly string[];
 	/** A picture in plain letters, shown with the recipe; at most 56 cells wide, and told in the recipe too. */
 	readonly picture?: readonly string[];
+	/** What the answers so far come to, shown with the question; null where there is nothing to show yet. */
+	readonly shows?: (facts: BuildFacts) => string | null;
 	/** What "not sure" does. */
 	readonly notSure: string;
 	/** How to find the answer out later; for the sheet's list of what is still unknown. */

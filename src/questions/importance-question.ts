@@ -12,7 +12,8 @@ const words: Readonly<Record<ImportanceTier, { label: string; explanation: strin
 /** Asks how much a criterion matters, by its consequence and with both ends shown. */
 export function importanceQuestion(
 	criterion: Criterion,
-	question: Pick<Question, "id" | "tier" | "label" | "howToFindOut"> & Partial<Pick<Question, "short" | "applies">>,
+	question: Pick<Question, "id" | "tier" | "label" | "howToFindOut"> &
+		Partial<Pick<Question, "short" | "applies" | "shows">>,
 ): Question {
 	return {
 		applies: () => true,

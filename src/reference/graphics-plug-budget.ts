@@ -6,7 +6,7 @@ export const graphicsSlot = { watts: 75, source: "pcie-cem" } as const satisfies
 
 /** Sustained watts that a card's slot and its power plugs are meant for together. */
 export function graphicsPlugBudgetW(plugs: readonly GraphicsPlugName[]): number {
-	return plugs.reduce((sum, plug) => sum + graphicsPlugs[plug].watts, graphicsSlot.watts);
+	return plugs.reduce<number>((sum, plug) => sum + graphicsPlugs[plug].watts, graphicsSlot.watts);
 }
 
 /** Card makers' adapters join two to four 8-pin plugs into one 12V-2x6. */

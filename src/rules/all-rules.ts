@@ -1,31 +1,95 @@
+import { cardHeight } from "./build/card-height.ts";
 import { cardInCase } from "./build/card-in-case.ts";
+import { cardSlotsInCase } from "./build/card-slots-in-case.ts";
+import { coolerHeat } from "./build/cooler-heat.ts";
+import { coolerHeight } from "./build/cooler-height.ts";
+import { coolerMissing } from "./build/cooler-missing.ts";
+import { coolerOnSocket } from "./build/cooler-on-socket.ts";
+import { drivePower } from "./build/drive-power.ts";
+import { drivesInCase } from "./build/drives-in-case.ts";
+import { memoryUnderCooler } from "./build/memory-under-cooler.ts";
 import { memoryWithProcessor } from "./build/memory-with-processor.ts";
 import { pictureAtAll } from "./build/picture-at-all.ts";
+import { radiatorInCase } from "./build/radiator-in-case.ts";
+import { screensOnCard } from "./build/screens-on-card.ts";
+import { supplyGraphicsPlugs } from "./build/supply-graphics-plugs.ts";
+import { supplyInCase } from "./build/supply-in-case.ts";
+import { supplyWatts } from "./build/supply-watts.ts";
 import type { Rule } from "./define-rule.ts";
+import { caseFans } from "./features/case-fans.ts";
+import { colour } from "./features/colour.ts";
+import { errorCorrection } from "./features/error-correction.ts";
+import { lighting } from "./features/lighting.ts";
+import { oldConnectors } from "./features/old-connectors.ts";
+import { raiseClock } from "./features/raise-clock.ts";
 import { rearUsbC } from "./features/rear-usb-c.ts";
+import { rescueMusts } from "./features/rescue-musts.ts";
+import { secondCard } from "./features/second-card.ts";
+import { sound } from "./features/sound.ts";
+import { wiredSpeed } from "./features/wired-speed.ts";
 import { wireless } from "./features/wireless.ts";
 import { boardForm } from "./fit/board-form.ts";
+import { cardSlots } from "./fit/card-slots.ts";
+import { coolerMount } from "./fit/cooler-mount.ts";
+import { drivePorts } from "./fit/drive-ports.ts";
+import { frontPlugs } from "./fit/front-plugs.ts";
 import { generation } from "./fit/generation.ts";
+import { m2Drives } from "./fit/m2-drives.ts";
 import { memoryModules } from "./fit/memory-modules.ts";
+import { memorySize } from "./fit/memory-size.ts";
 import { picture } from "./fit/picture.ts";
 import { powerPlugs } from "./fit/power-plugs.ts";
 import { priceCap } from "./fit/price-cap.ts";
 import { socket } from "./fit/socket.ts";
+import { tested } from "./quality/tested.ts";
+import { warranty } from "./quality/warranty.ts";
 
 /** Every rule, in the order a builder would check them; a board that fails several is shown with the first. */
 export const allRules: readonly Rule[] = [
 	socket,
 	generation,
 	boardForm,
+	coolerMount,
 	memoryModules,
+	memorySize,
 	powerPlugs,
 	picture,
+	m2Drives,
+	drivePorts,
+	cardSlots,
+	frontPlugs,
 	rearUsbC,
 	wireless,
+	wiredSpeed,
+	secondCard,
+	raiseClock,
+	errorCorrection,
+	rescueMusts,
+	caseFans,
+	lighting,
+	sound,
+	oldConnectors,
+	colour,
+	tested,
+	warranty,
 	priceCap,
+	cardHeight,
 	cardInCase,
+	cardSlotsInCase,
+	coolerHeat,
+	coolerHeight,
+	coolerMissing,
+	coolerOnSocket,
+	drivePower,
+	drivesInCase,
+	memoryUnderCooler,
 	memoryWithProcessor,
 	pictureAtAll,
+	radiatorInCase,
+	screensOnCard,
+	supplyGraphicsPlugs,
+	supplyInCase,
+	supplyWatts,
 ];
 
 const byId = new Map(allRules.flatMap((rule) => [rule.id, ...(rule.formerly ?? [])].map((id) => [id, rule] as const)));

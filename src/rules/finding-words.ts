@@ -6,7 +6,10 @@ import type { Finding, MessageData } from "./outcome.ts";
 /** What the runner itself says, for any rule. */
 const runnerMessages: Readonly<Record<string, (data: MessageData) => string>> = {
 	open: ({ part }) => `Not bought yet: choose your ${partWords[String(part)] ?? String(part)} to suit the board.`,
-	none: ({ part }) => `You have no ${partWords[String(part)] ?? String(part)}, so there is nothing to check.`,
+	none: ({ part }) =>
+		part === "cooler"
+			? "The cooler from the processor's box is made for its socket."
+			: `You have no ${partWords[String(part)] ?? String(part)}, so there is nothing to check.`,
 	missing: () => "A fact is missing.",
 };
 

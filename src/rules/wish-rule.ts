@@ -50,8 +50,11 @@ export function wishRule<const Reads extends readonly string[]>(
 			if (strength === undefined || strength === "dont-mind") return pass("notAsked");
 			const found = has(all as FactsUnder<never, Reads[number]>);
 			const must = strength === "must";
-			if (found === undefined)
-				return must ? cannotTell(reads.filter((path) => all[path] === undefined)) : goodToKnow("silent");
+			if (found === undefined) {
+				// Where the fact is there but not whole, such as slots without their lanes, it is the one to look up again.
+				const absent = reads.filter((path) => all[path] === undefined);
+				return must ? cannotTell(absent.length > 0 ? absent : reads) : goodToKnow("silent");
+			}
 			const data = found.data ?? {};
 			if (found.has) return pass("has", data);
 			return must ? fail("lacks", data) : goodToKnow("wouldLike", data);

@@ -279,9 +279,10 @@ function footerLines(screen: Screen, face: Face, size: ScreenSize, measure: Meas
 	const onLine = row?.mark && screen.enter ? `Enter ${screen.enter.words}` : "Enter choose";
 	const enter = face.row === inField ? inTheField : onLine;
 	const space = row?.mark ? ["Space mark"] : [];
-	// Below a field for the answer itself stands one line only, that one does not know.
-	const only = screen.typing?.kind === "value" && face.row === inField ? screen.choices[0] : undefined;
-	const move = only ? `Down ${only.label.toLowerCase()}` : "Up/Down move";
+	// Below a field for the answer itself stands one line that one does not know, and perhaps some to pick.
+	const below = screen.typing?.kind === "value" && face.row === inField ? screen.choices : [];
+	const [only, ...more] = below;
+	const move = only ? (more.length > 0 ? "Down pick a line" : `Down ${only.label.toLowerCase()}`) : "Up/Down move";
 	const typing = screen.typing?.kind === "words" ? ["type to find"] : [];
 	const all = [move, ...space, enter, ...typing, "Esc back", "? help", "Tab more"];
 	if (size.rows >= airFrom) return joinedPieces(all, size.columns, measure);

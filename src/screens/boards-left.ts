@@ -33,7 +33,7 @@ export function boardsLeftBlocks(view: WalkView): readonly Block[] {
 	const back = before ? fellOutBetween(judgement, before) : [];
 	return [
 		// Before any count: no board can cure this, and the person may be about to change it.
-		...(judgement.buildFindings.some(({ certain }) => certain)
+		...(judgement.buildFindings.some(({ certain, finding }) => certain && finding.verdict === "does-not-fit")
 			? [text("Some of your parts disagree with each other. The end of Fit says which.")]
 			: []),
 		text(leftWords(judgement)),

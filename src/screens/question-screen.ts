@@ -13,13 +13,18 @@ export function questionScreen(view: WalkView, id: string): Screen {
 	const question = questionById(id);
 	if (!question) return plainScreen(view, { id: "question", title: "This question is no longer asked" });
 	const answer = view.state.answers[question.id];
+	const shown = question.shows?.(view.judgement().build.facts);
 	return plainScreen(view, {
 		id: `question:${question.id}`,
 		place: placeWords(view, question),
 		title: question.ask,
 		body: [
 			text(question.picture ? `${question.hint}. Press ? for a picture` : question.hint),
-			...(answer ? [text(`Your answer so far: ${answerWords(question, answer, view)}.`)] : []),
+			...(shown ? [text(shown)] : []),
+			// Where lines are marked, the marks say it.
+			...(answer && !(question.kind === "many" && answer.status === "answered" && isMarked(answer))
+				? [text(`Your answer so far: ${answerWords(question, answer, view)}.`)]
+				: []),
 		],
 		choices: choicesOf(question, answer, view),
 		typing: typingWords(question),
@@ -107,6 +112,10 @@ function choicesOf(question: Question, answer: Answer | undefined, view: WalkVie
 			]
 		: [];
 	return [...options, ...none, ...describe, notSure];
+}
+
+function isMarked({ value }: Answer): boolean {
+	return Array.isArray(value) && value.length > 0;
 }
 
 /** A line that can be marked, with how often it is. */

@@ -11,6 +11,7 @@ export function shortlistScreen(view: WalkView): Screen {
 	const judgement = view.judgement();
 	const { waysOut } = view.advice();
 	const { shortlist, partsDisagree } = view.sheet();
+	const stopped = partsDisagree.filter(({ isStopped }) => isStopped);
 	const unasked = askedQuestions(judgement.build.facts).filter(({ id }) => !view.state.answers[id]).length;
 	const open: readonly Choice[] = shortlist.map(({ boardId, name }) => ({
 		label: `Look at ${name}`,
@@ -26,8 +27,8 @@ export function shortlistScreen(view: WalkView): Screen {
 					: "What to look for",
 		body: [
 			text(leftWords(judgement)),
-			...(partsDisagree.length > 0
-				? [text(`Your parts disagree: ${partsDisagree.map(({ text: words }) => words).join(" ")}`)]
+			...(stopped.length > 0
+				? [text(`Your parts disagree: ${stopped.map(({ text: words }) => words).join(" ")}`)]
 				: []),
 			...shortlist.flatMap(boardBlocks),
 			...(nothingLeft(judgement)

@@ -1,6 +1,7 @@
 import { onlyInventedBoards } from "../choose/only-invented-boards.ts";
 import { type Tier, tierNames } from "../questions/define-question.ts";
 import { askedQuestions } from "../questions/is-asked.ts";
+import { wattsWords } from "../questions/watts-words.ts";
 import { fellOutLines, leftWords, nothingLeft } from "./boards-left.ts";
 import { plainScreen } from "./plain-screen.ts";
 import { heading, list, type Screen, text } from "./screen.ts";
@@ -18,6 +19,8 @@ const following: Readonly<Record<Tier, string>> = {
 export function tierEndScreen(view: WalkView, tier: Tier): Screen {
 	const judgement = view.judgement();
 	const nothing = nothingLeft(judgement);
+	// What the board has to feed belongs where its quality is about to be asked.
+	const watts = tier === "features" ? wattsWords(judgement.build.facts) : null;
 	const unsure = askedQuestions(judgement.build.facts).filter(
 		(question) => question.tier === tier && view.state.answers[question.id]?.status !== "answered",
 	);
@@ -27,6 +30,7 @@ export function tierEndScreen(view: WalkView, tier: Tier): Screen {
 		title: nothing ? "No board is left so far" : `${tierNames[tier]} is done`,
 		body: [
 			text(leftWords(judgement)),
+			...(watts ? [text(watts)] : []),
 			...(nothing
 				? [text("That is no dead end: the shortlist shows which answers to change, and what each brings back.")]
 				: []),

@@ -1,6 +1,6 @@
 import { type Advice, advise } from "../choose/advise.ts";
 import { type Judgement, judge } from "../choose/judge.ts";
-import type { Answers } from "../parts/answers-file.ts";
+import type { Answers, OwnPart } from "../parts/answers-file.ts";
 import type { Market } from "../parts/market.ts";
 import type { QuestionContext } from "../questions/define-question.ts";
 import { foldAnswers } from "../questions/fold-answers.ts";
@@ -27,7 +27,8 @@ export interface WalkView {
 export function viewWalk(walk: WalkContext, state: WalkState): WalkView {
 	const market = marketOf(walk.market, state.ownParts);
 	const context: QuestionContext = { market, asOf: walk.asOf };
-	const judged = (answers: Answers) => judge(market, foldAnswers(answers, context));
+	const judged = (answers: Answers) =>
+		remembered(walk, state, answers, () => judge(market, foldAnswers(answers, context)));
 	const judgement = once(() => judged(state.answers));
 	const advice = once(() => advise(judgement(), state.answers));
 	return {
@@ -40,6 +41,24 @@ export function viewWalk(walk: WalkContext, state: WalkState): WalkView {
 		advice,
 		sheet: once(() => makeSheet(judgement(), advice(), state.answers, context)),
 	};
+}
+
+/**
+ * Judgements by market and date, own parts and answers, none of which ever changes: what a screen before has worked out is not
+ * worked out again, such as the judgement before the last answer. Nothing is kept longer than the answers themselves.
+ */
+const known = new WeakMap<WalkContext, WeakMap<readonly OwnPart[], WeakMap<Answers, Judgement>>>();
+
+function remembered(walk: WalkContext, { ownParts }: WalkState, answers: Answers, work: () => Judgement): Judgement {
+	const byParts = entryOf(known, walk, () => new WeakMap<readonly OwnPart[], WeakMap<Answers, Judgement>>());
+	const byAnswers = entryOf(byParts, ownParts, () => new WeakMap<Answers, Judgement>());
+	return entryOf(byAnswers, answers, work);
+}
+
+function entryOf<K extends object, V>(map: WeakMap<K, V>, key: K, make: () => V): V {
+	const value = map.get(key) ?? make();
+	map.set(key, value);
+	return value;
 }
 
 function once<T>(make: () => T): () => T {

@@ -1,6 +1,6 @@
 import type { Advice, Reason, ShortlistEntry } from "../choose/advise.ts";
 import { ownershipOf } from "../choose/firmness.ts";
-import type { BoardJudgement, Judgement } from "../choose/judge.ts";
+import type { BoardJudgement, BuildFinding, Judgement } from "../choose/judge.ts";
 import { onlyInventedBoards } from "../choose/only-invented-boards.ts";
 import type { Answers } from "../parts/answers-file.ts";
 import type { Build, BuildFacts } from "../parts/build.ts";
@@ -35,8 +35,9 @@ export function makeSheet(judgement: Judgement, advice: Advice, answers: Answers
 		market: judgement.market.version,
 		hasInventedParts: shortlist.some(({ invented }) => invented),
 		inShort: inShort(judgement, advice, shortlist),
-		partsDisagree: advice.buildFindings.map(({ finding, certain }) => ({
+		partsDisagree: [...advice.buildFindings].sort(byWeight).map(({ finding, certain }) => ({
 			text: certain ? findingWords(finding) : `It may be that: ${findingWords(finding)}`,
+			isStopped: finding.verdict === "does-not-fit",
 			advice: adviceWords(finding, judgement.build.facts),
 		})),
 		beforeYouPay: beforeYouPay(judgement, advice, context),
@@ -189,6 +190,13 @@ export function wayOutWords(giveUp: readonly string[], boardIds: readonly string
 	const owned = giveUp.map((id) => ownershipWords(ruleById(id) ?? { reads: [] }, judgement.build.facts));
 	const words = [`With ${changes}, ${count} would fit.`, ...new Set(owned), ...reasons];
 	return words.filter((sentence) => sentence !== "").join(" ");
+}
+
+/** What stops it first, then what is to be planned around, then what is good to know. */
+function byWeight({ finding: one }: BuildFinding, { finding: other }: BuildFinding): number {
+	const weight = ({ verdict, severity }: Finding) =>
+		verdict === "does-not-fit" ? 0 : severity === "plan-around" ? 1 : 2;
+	return weight(one) - weight(other);
 }
 
 /** What to do about parts that disagree, and which of them can still go back. */

@@ -11,15 +11,27 @@ import { howToFindOut } from "./how-to-find-out.ts";
 export function reasonWords(reason: Reason): string {
 	if (reason.kind === "finding") return findingReasonWords(reason.finding, reason.certain);
 	if (reason.kind === "depends") return dependingWords(reason.depending);
+	if (reason.kind === "also-unknown") return alsoUnknownWords(reason.ruleIds);
 	const { value, measure } = reason.part;
 	const words = sentence(criterionWords(reason.part));
 	const wide = measure.missing.length > 0 && value.high - value.low > 0.2;
 	return wide ? `${words.slice(0, -1)}; not all facts for this are known.` : words;
 }
 
-/** "Board size: yes with a case for ATX and smaller; no with a case for Mini-ITX only." */
-export function dependingWords({ ruleId, fitsWith, notWith }: Depending): string {
-	return `${ruleById(ruleId)?.label ?? ruleId}: yes with ${fitsWith.join(" or ")}; no with ${notWith.join(" or ")}.`;
+/** "Board size: hangs on your case. Yes: a case for ATX and smaller. No: a case for Mini-ITX only." */
+export function dependingWords({ ruleId, questionId, fitsWith, notWith }: Depending): string {
+	const label = lowerFirst(questionById(questionId)?.label) ?? questionId;
+	return `${ruleById(ruleId)?.label ?? ruleId}: hangs on your ${label}. Yes: ${few(fitsWith)}. No: ${few(notWith)}.`;
+}
+
+/** At most three of a list, and how many more there are. */
+function few(words: readonly string[]): string {
+	return words.length > 4 ? `${words.slice(0, 3).join(", ")} and ${words.length - 3} more` : words.join(", ");
+}
+
+/** "Also not known: front plugs, lights." */
+function alsoUnknownWords(ruleIds: readonly string[]): string {
+	return `Also not known: ${few(ruleIds.map((id) => lowerFirst(ruleById(id)?.label) ?? id))}.`;
 }
 
 /** A board that is left can fail a rule only if an open answer turns out so. */
@@ -61,9 +73,7 @@ export function scoreWords({ score: { low, mid, high }, ways }: Pick<ShortlistEn
 	const [from, middle, to] = [low, mid, high].map(Math.round);
 	const range = from === to ? "" : ` (between ${from} and ${to}: not all facts are known)`;
 	const often =
-		ways.fit === ways.all
-			? ""
-			: `, if it fits: it does in ${ways.fit} of the ${ways.all} ways your open answers can turn out`;
+		ways.fit === ways.all ? "" : `. It fits in ${ways.fit} of the ${ways.all} ways your open answers can turn out`;
 	return `${middle} points of 100${range}${often}`;
 }
 

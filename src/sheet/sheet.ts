@@ -49,7 +49,12 @@ export interface Sheet {
 	readonly market: string;
 	readonly hasInventedParts: boolean;
 	readonly inShort: readonly string[];
-	readonly partsDisagree: readonly { readonly text: string; readonly advice: string | null }[];
+	/** What the parts say of each other, whatever the board; `isStopped`: they do not go together. */
+	readonly partsDisagree: readonly {
+		readonly text: string;
+		readonly isStopped: boolean;
+		readonly advice: string | null;
+	}[];
 	readonly beforeYouPay: readonly string[];
 	readonly mustHave: readonly SheetNeed[];
 	readonly niceToHave: readonly SheetNeed[];

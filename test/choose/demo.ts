@@ -8,8 +8,11 @@ import type { Market } from "../../src/parts/market.ts";
 import { allQuestions } from "../../src/questions/all-questions.ts";
 import type { Question, QuestionContext } from "../../src/questions/define-question.ts";
 import { foldAnswers } from "../../src/questions/fold-answers.ts";
+import { withFirstBoards } from "./first-boards.ts";
 
-export const demo: Market = demoMarket();
+export const wholeDemo: Market = demoMarket();
+/** The demonstration with few boards; see withFirstBoards. */
+export const demo: Market = withFirstBoards(wholeDemo);
 export const demoContext: QuestionContext = { market: demo, asOf: "2026-11-24" };
 
 const folder = fileURLToPath(new URL("../../data/scenarios", import.meta.url));

@@ -2,6 +2,8 @@ import { describe, expect, test } from "vitest";
 import { judge } from "../../src/choose/judge.ts";
 import { waysOut } from "../../src/choose/ways-out.ts";
 import type { Board } from "../../src/parts/board.ts";
+import { withOwnership } from "../../src/questions/owned-parts.ts";
+import { buildFacts } from "../rules/rule-subject.ts";
 import { buildOf, goodBoard, goodBuild, smallMarket } from "./small-market.ts";
 
 const dear = { price: { minor: 20_000, currency: "EUR" } };
@@ -11,6 +13,9 @@ const tooLarge = { form: "E-ATX" as const };
 
 const ways = (boards: readonly Partial<Board>[], given: Parameters<typeof buildOf> = [goodBuild]) =>
 	waysOut(judge(smallMarket(boards.map((facts) => ({ ...goodBoard, ...facts }))), buildOf(...given)));
+
+/** A way that changes plans only. */
+const plans = (giveUp: readonly string[], ...boardIds: string[]) => ({ giveUp, boardIds, firmness: "planned" });
 
 describe("none where a board is left", () => {
 	test("one fits", () => {
@@ -28,14 +33,14 @@ describe("none where a board is left", () => {
 
 describe("nothing fits", () => {
 	test("one board, one rule", () => {
-		expect(ways([dear])).toEqual([{ giveUp: ["fit/price-cap"], boardIds: ["board-1"] }]);
+		expect(ways([dear])).toEqual([plans(["fit/price-cap"], "board-1")]);
 	});
 
 	test("fewer demands first, then more boards brought back", () => {
 		expect(ways([{ ...otherSocket, ...otherMemory }, dear, tooLarge, dear])).toEqual([
-			{ giveUp: ["fit/price-cap"], boardIds: ["board-2", "board-4"] },
-			{ giveUp: ["fit/board-form"], boardIds: ["board-3"] },
-			{ giveUp: ["fit/memory-modules", "fit/socket"], boardIds: ["board-1"] },
+			plans(["fit/price-cap"], "board-2", "board-4"),
+			plans(["fit/board-form"], "board-3"),
+			plans(["fit/memory-modules", "fit/socket"], "board-1"),
 		]);
 	});
 
@@ -45,7 +50,7 @@ describe("nothing fits", () => {
 	});
 
 	test("a set that contains another is no smallest way", () => {
-		expect(ways([{ ...dear, ...otherSocket }, dear])).toEqual([{ giveUp: ["fit/price-cap"], boardIds: ["board-2"] }]);
+		expect(ways([{ ...dear, ...otherSocket }, dear])).toEqual([plans(["fit/price-cap"], "board-2")]);
 	});
 
 	test("a board that needs less is brought back along with one that needs more", () => {
@@ -56,8 +61,8 @@ describe("nothing fits", () => {
 				{ ...tooLarge, ...otherMemory },
 			]),
 		).toEqual([
-			{ giveUp: ["fit/price-cap", "fit/socket"], boardIds: ["board-1", "board-2"] },
-			{ giveUp: ["fit/board-form", "fit/memory-modules"], boardIds: ["board-3"] },
+			plans(["fit/price-cap", "fit/socket"], "board-1", "board-2"),
+			plans(["fit/board-form", "fit/memory-modules"], "board-3"),
 		]);
 	});
 
@@ -82,10 +87,7 @@ describe("open answers", () => {
 				[{}],
 				[open, { "small, strong": { case: small, supply: strong }, "large, weak": { case: large, supply: weak } }],
 			),
-		).toEqual([
-			{ giveUp: ["fit/board-form"], boardIds: ["board-1"] },
-			{ giveUp: ["fit/power-plugs"], boardIds: ["board-1"] },
-		]);
+		).toEqual([plans(["fit/board-form"], "board-1"), plans(["fit/power-plugs"], "board-1")]);
 	});
 
 	test("a rule that always fails is not all there is to give up", () => {
@@ -95,8 +97,8 @@ describe("open answers", () => {
 				[open, { "small, strong": { case: small, supply: strong }, "large, weak": { case: large, supply: weak } }],
 			),
 		).toEqual([
-			{ giveUp: ["fit/board-form", "fit/price-cap"], boardIds: ["board-1"] },
-			{ giveUp: ["fit/power-plugs", "fit/price-cap"], boardIds: ["board-1"] },
+			plans(["fit/board-form", "fit/price-cap"], "board-1"),
+			plans(["fit/power-plugs", "fit/price-cap"], "board-1"),
 		]);
 	});
 
@@ -106,6 +108,60 @@ describe("open answers", () => {
 				[dear],
 				[open, { "small, strong": { case: small, supply: strong }, "large, strong": { case: large, supply: strong } }],
 			),
-		).toEqual([{ giveUp: ["fit/price-cap"], boardIds: ["board-1"] }]);
+		).toEqual([plans(["fit/price-cap"], "board-1")]);
+	});
+});
+
+describe("what is harder to change comes later", () => {
+	type Owned = Parameters<typeof withOwnership>[1];
+	const owned = (boards: readonly Partial<Board>[], ownershipOf: Owned) => {
+		const facts = withOwnership(buildFacts(goodBuild), ownershipOf);
+		const market = smallMarket(boards.map((more) => ({ ...goodBoard, ...more })));
+		return waysOut(judge(market, { facts, worlds: [{ facts, choices: [] }] })).map(
+			({ giveUp, firmness }) => [giveUp.join(), firmness] as const,
+		);
+	};
+	const three = [otherMemory, tooLarge, otherSocket];
+
+	test("a part planned, then one that can go back, then one bought for good", () => {
+		expect(owned(three, (kind) => (kind === "memory" ? "returnable" : kind === "case" ? "bought" : "planned"))).toEqual(
+			[
+				["fit/socket", "planned"],
+				["fit/memory-modules", "returnable"],
+				["fit/board-form", "bought"],
+			],
+		);
+		expect(
+			owned(three, (kind) => (kind === "processor" ? "bought" : kind === "case" ? "returnable" : "planned")),
+		).toEqual([
+			["fit/memory-modules", "planned"],
+			["fit/board-form", "returnable"],
+			["fit/socket", "bought"],
+		]);
+	});
+
+	test("a limit before any part that is not planned", () => {
+		expect(owned([otherSocket, dear], () => "returnable")).toEqual([
+			["fit/price-cap", "planned"],
+			["fit/socket", "returnable"],
+		]);
+	});
+
+	test("two plans before one part bought, though two are more to give up and the part brings back more boards", () => {
+		const twice = { ...otherSocket, ...otherMemory };
+		expect(owned([tooLarge, tooLarge, twice], (kind) => (kind === "case" ? "bought" : "planned"))).toEqual([
+			["fit/memory-modules,fit/socket", "planned"],
+			["fit/board-form", "bought"],
+		]);
+	});
+
+	test("a way is as firm as the firmest part in it", () => {
+		const twice = { ...otherSocket, ...otherMemory };
+		expect(owned([twice], (kind) => (kind === "memory" ? "returnable" : "planned"))).toEqual([
+			["fit/memory-modules,fit/socket", "returnable"],
+		]);
+		expect(owned([twice], (kind) => (kind === "memory" ? "returnable" : "bought"))).toEqual([
+			["fit/memory-modules,fit/socket", "bought"],
+		]);
 	});
 });

@@ -72,6 +72,54 @@ describe("ampere a stage: watts over 1.2 V over stages", () => {
 	});
 });
 
+describe("what it is used for", () => {
+	const steady = { "processor.sustainedW": 120, ...stages(10) };
+	const amps = (more: object) => stageLoad.measure({ ...steady, ...more });
+
+	// 10 A at full load. The shares are from memory; 1 - exp(-8 / 10) is how far 8 minutes warm a board of 10 minutes.
+	test.each<[string, object, number]>([
+		["full load all day", { activities: ["building"], sessionLength: "all-day" }, 10],
+		["games", { activities: ["games"] }, 6],
+		["the heaviest of several counts", { activities: ["writing", "pictures", "films"] }, 8],
+		["none of these: light use", { activities: [] }, 3],
+		["some minutes", { sessionLength: "minutes" }, 10 * (1 - Math.exp(-0.8))],
+		["about an hour is all but without end", { sessionLength: "an-hour" }, 9.975],
+		["games for some minutes", { activities: ["games"], sessionLength: "minutes" }, 6 * (1 - Math.exp(-0.8))],
+	])("%s", (_, use, expected) => {
+		expect(amps(use)?.low).toBeCloseTo(expected, 3);
+		expect(amps(use)?.high).toBeCloseTo(expected, 3);
+		expect(amps(use)?.missing).toEqual([]);
+	});
+
+	test("both ends of a range alike", () => {
+		const range = { "processor.baseW": 60, "processor.peakW": 240, ...stages(10) };
+		const measure = stageLoad.measure({ ...range, activities: ["games"] });
+		expect(measure?.low).toBeCloseTo(3, 9);
+		expect(measure?.high).toBeCloseTo(12, 9);
+	});
+});
+
+// Hot spot at 105 C, usual air 30 + 10 = 40 C: loss, and with it the square of the current, shrinks with the 65 K left.
+describe("the air around the stages", () => {
+	const steady = { "processor.sustainedW": 120, ...stages(10) };
+	const [room, front] = ["summerRoom", "case.frontOpen"] as const;
+
+	test.each<[string, object, number]>([
+		["warm room, narrow slits: as it is", { [room]: "warm", [front]: "slits" }, 10],
+		["nobody knows: as in a warm room behind narrow slits", {}, 10],
+		["hot room, solid front: 55 K left", { [room]: "fan-on", [front]: "solid" }, 10 * Math.sqrt(65 / 55)],
+		["cool room, mesh: 75 K left", { [room]: "cool", [front]: "mesh" }, 10 * Math.sqrt(65 / 75)],
+		["hot room", { [room]: "fan-on" }, 10 * Math.sqrt(65 / 60)],
+		["cool room", { [room]: "cool" }, 10 * Math.sqrt(65 / 70)],
+		["solid front", { [front]: "solid" }, 10 * Math.sqrt(65 / 60)],
+		["mesh front", { [front]: "mesh" }, 10 * Math.sqrt(65 / 70)],
+	])("%s", (_, air, expected) => {
+		const measure = stageLoad.measure({ ...steady, ...air });
+		expect(measure?.low).toBeCloseTo(expected, 9);
+		expect(measure?.high).toBeCloseTo(expected, 9);
+	});
+});
+
 // 15 to 20 A a phase is usual, up to 30 A needs heat sinks and moving air (ISL6219A data sheet, p. 12).
 test.each([
 	[0, 1],
@@ -87,9 +135,9 @@ test.each([
 });
 
 test.each([
-	[{ low: 10, high: 10, missing: [] }, "each power stage carries about 10 A under load; up to 20 A is normal"],
-	[{ low: 9.6, high: 10.4, missing: [] }, "each power stage carries about 10 A under load; up to 20 A is normal"],
-	[{ low: 5, high: 40, missing: [] }, "each power stage carries 5 to 40 A under load; up to 20 A is normal"],
+	[{ low: 10, high: 10, missing: [] }, "each power stage carries about 10 A, heat counted in; up to 20 A is normal"],
+	[{ low: 9.6, high: 10.4, missing: [] }, "each power stage carries about 10 A, heat counted in; up to 20 A is normal"],
+	[{ low: 5, high: 40, missing: [] }, "each power stage carries 5 to 40 A, heat counted in; up to 20 A is normal"],
 ])("%o in words", (measure, words) => {
 	expect(stageLoad.says(measure)).toBe(words);
 });

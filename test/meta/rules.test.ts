@@ -4,6 +4,7 @@ import { describe, expect, test } from "vitest";
 import { factAt } from "../../src/parts/fact-list.ts";
 import { partKindNames } from "../../src/parts/part-kinds.ts";
 import { partWords } from "../../src/parts/part-words.ts";
+import { wantNames } from "../../src/parts/wants.ts";
 import { questionById } from "../../src/questions/all-questions.ts";
 import { allSources } from "../../src/reference/sources.ts";
 import { allRules } from "../../src/rules/all-rules.ts";
@@ -17,7 +18,7 @@ const filesBelow = (folder: string, ending: string) =>
 		.sort();
 
 /** Facts of a build that are no part's. */
-const buildFacts = ["priceCap", "rearDevices"];
+const buildFacts: readonly string[] = wantNames;
 /** Messages that the runner says for any rule. */
 const runnerMessages = ["open", "none", "missing"];
 

@@ -14,6 +14,7 @@ import { marketOf } from "../../src/walk/market-of.ts";
 import { takeUpWalk } from "../../src/walk/saved-walk.ts";
 import { factsToDescribe } from "../../src/walk/update.ts";
 import { type Place, startWalk, type WalkContext, type WalkState } from "../../src/walk/walk-state.ts";
+import { withFirstBoards } from "../choose/first-boards.ts";
 
 /** A screen, and where it comes from. */
 export interface Shown {
@@ -28,7 +29,7 @@ interface Walk {
 }
 
 const asOf = "2026-11-24";
-const demo = demoMarket();
+const demo = withFirstBoards(demoMarket());
 
 /** Names that are hard to lay out; each may be 120 characters long, as a parts file allows. */
 export const hardNames = {

@@ -8,11 +8,12 @@ import { takeUpWalk } from "../../src/walk/saved-walk.ts";
 import { update } from "../../src/walk/update.ts";
 import type { WalkEffect, WalkEvent } from "../../src/walk/walk-event.ts";
 import { type Place, startWalk, type WalkContext, type WalkState } from "../../src/walk/walk-state.ts";
+import { withFirstBoards } from "../choose/first-boards.ts";
 
 /** The demonstration, frozen to its depth: no step of a walk may change what it is made in. */
 export const demo: WalkContext = deepFreeze({
 	// Of the same name as the program's own, so that walks kept with that one are at home here.
-	market: makeMarket("the demonstration market (invented)", structuredClone(demoFiles)).market,
+	market: withFirstBoards(makeMarket("the demonstration market (invented)", structuredClone(demoFiles)).market),
 	asOf: "2026-11-24",
 });
 

@@ -1,5 +1,6 @@
 import type { Activity } from "../../parts/wants.ts";
 import { manyQuestion } from "../many-question.ts";
+import { wattsWords } from "../watts-words.ts";
 
 export const activities = manyQuestion({
 	id: "about/activities",
@@ -11,6 +12,7 @@ export const activities = manyQuestion({
 	why: "Some work lets the processor rest most of the time. Other work keeps it at full power for hours.",
 	whereToFind: "Think of a usual week at the computer you use now.",
 	changes: "We guess from it how many watts the board must feed, and for the heaviest use score the boards.",
+	shows: wattsWords,
 	notSure: "Any use counts as possible, from light to heavy, so scores are less sure.",
 	howToFindOut: "Write down for a week what you use a computer for.",
 	lines: [

@@ -1,4 +1,5 @@
 import { choiceQuestion } from "../choice-question.ts";
+import { wattsWords } from "../watts-words.ts";
 
 export const sessionLength = choiceQuestion({
 	id: "about/session-length",
@@ -10,6 +11,7 @@ export const sessionLength = choiceQuestion({
 	why: "The parts that feed the processor warm up over minutes. Short work ends before they are hot.",
 	whereToFind: "Think of the last time the fans of your computer got loud, and for how long.",
 	changes: "The longer the stretch, the more watts count for the board, and so does the heat.",
+	shows: wattsWords,
 	notSure: "All day counts as possible, so scores are less sure.",
 	howToFindOut: "Look at the clock the next time you play or edit.",
 	choices: {

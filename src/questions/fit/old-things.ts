@@ -24,8 +24,6 @@ export const oldThings = manyQuestion({
 		{ value: "parallel printer", label: "Parallel printer", explanation: "A very wide plug" },
 		{ value: "IDE drive", label: "IDE drive", explanation: "A flat cable as wide as a hand" },
 		{ value: "PCI card", label: "PCI card", explanation: "A card from before about 2010" },
-		{ value: "VGA screen", label: "VGA screen", explanation: "A blue plug with fifteen pins" },
-		{ value: "DVI screen", label: "DVI screen", explanation: "A broad white plug" },
 	],
 	none: { label: "None of these", explanation: "All I have uses today's plugs" },
 	sets: (facts, values) => ({ ...facts, oldThings: values as readonly OldThing[] }),

@@ -1,10 +1,12 @@
 import { stageLoad as criterion } from "../../criteria/stage-load.ts";
 import { importanceQuestion } from "../importance-question.ts";
+import { wattsWords } from "../watts-words.ts";
 
 export const stageLoad = importanceQuestion(criterion, {
 	id: "quality/stage-load",
 	tier: "quality",
 	short: true,
 	label: "Full speed for hours matters",
+	shows: wattsWords,
 	howToFindOut: "Think whether you ever let a computer work hard for more than ten minutes without a break.",
 });

@@ -22,19 +22,19 @@ export const cardSlotsInCase = defineRule({
 	mayRead: ["graphicsCard.bracketSlots"],
 	messages: {
 		thin: ({ thicknessMm, cardSlots, roomMm }: { thicknessMm: number; cardSlots: number; roomMm: number }) =>
-			`The card is ${thicknessMm} mm thick; the case's ${openings(cardSlots)} give it ${roomMm} mm.`,
+			`The card is ${thicknessMm} mm thick; with ${openings(cardSlots)} the case has room for ${roomMm} mm.`,
 		noOpening: () => "The case has no card opening at the back, so no card can be fixed in it.",
 		bracketTooWide: ({ bracketSlots, cardSlots }: { bracketSlots: number; cardSlots: number }) =>
-			`The card's metal bracket takes ${bracketSlots} openings at the back; the case has ${openings(cardSlots)}.`,
+			`The card's metal bracket takes ${openings(bracketSlots)} at the back; the case has ${cardSlots}.`,
 		tight: ({
 			thicknessMm,
 			cardSlots,
 			roomMm,
 			overMm,
 		}: Record<"thicknessMm" | "cardSlots" | "roomMm" | "overMm", number>) =>
-			`The card is ${thicknessMm} mm thick, ${overMm} mm more than the ${roomMm} mm that the case's ${openings(cardSlots)} give it.`,
+			`The card is ${thicknessMm} mm thick, ${overMm} mm more than the ${roomMm} mm of the case with ${openings(cardSlots)}.`,
 		tooThick: ({ thicknessMm, cardSlots, roomMm }: { thicknessMm: number; cardSlots: number; roomMm: number }) =>
-			`The card is ${thicknessMm} mm thick; the case's ${openings(cardSlots)} give it only ${roomMm} mm.`,
+			`The card is ${thicknessMm} mm thick; with ${openings(cardSlots)} the case has room for only ${roomMm} mm.`,
 	},
 	advice: {
 		bracketTooWide: () => "Take a card with a narrower bracket, or a case with more openings.",

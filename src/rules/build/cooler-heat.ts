@@ -20,7 +20,7 @@ export const coolerHeat = defineRule({
 	messages: {
 		noProcessor: () => "There is no processor yet to hold the cooler against.",
 		enough: ({ publishedW, highW, guessed }: { publishedW: number; highW: number; guessed: boolean }) =>
-			`The cooler's maker names ${publishedW} W; the processor takes ${guessed ? "about" : "up to"} ${highW} W for long.`,
+			`The cooler's maker rates it for ${publishedW} W; the processor takes ${guessed ? "about" : "up to"} ${highW} W for long.`,
 		between: ({
 			publishedW,
 			lowW,
@@ -32,9 +32,9 @@ export const coolerHeat = defineRule({
 			highW: number;
 			guessed: boolean;
 		}) =>
-			`The cooler's maker names ${publishedW} W; the processor takes from ${lowW} W to ${guessed ? "about " : ""}${highW} W, depending on board and work.`,
+			`The cooler's maker rates it for ${publishedW} W; the processor takes ${lowW} W to ${guessed ? "about " : ""}${highW} W for long.`,
 		below: ({ publishedW, lowW }: { publishedW: number; lowW: number }) =>
-			`The cooler's maker names ${publishedW} W, less than the ${lowW} W the processor takes for long: it will slow down.`,
+			`The cooler's maker rates it for ${publishedW} W, less than the ${lowW} W the processor takes for long: it will slow down.`,
 	},
 	advice: {
 		enough: () => "Makers rate coolers in different ways: a test with a similar processor tells more.",

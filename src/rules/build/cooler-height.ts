@@ -28,7 +28,7 @@ export const coolerHeight = defineRule({
 			`The cooler is ${heightMm} mm high, ${overMm} mm more than the ${maxMm} mm the case has room for.`,
 	},
 	advice: {
-		tight: () => "Take a cooler that is a few millimeters lower. Stop if a glass panel does not close without force.",
+		tight: () => "Take a cooler that is a few millimetres lower. Stop if a glass panel does not close without force.",
 		tooHigh: () => "Take a lower cooler or a wider case.",
 	},
 	check(facts): Outcome {

@@ -22,7 +22,7 @@ export const coolerOnSocket = defineRule({
 		noKit: ({ socket, sockets }: { socket: string; sockets: readonly string[] }) =>
 			sockets.length === 0
 				? `The cooler's page names no mounting kit for any socket, so none for ${socket}.`
-				: `The processor's socket is ${socket}; the cooler has mounting kits for ${listed(sockets)} only.`,
+				: `The cooler fits ${listed(sockets)} only; the processor's socket is ${socket}.`,
 	},
 	advice: {
 		onRequest: () =>

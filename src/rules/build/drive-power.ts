@@ -2,6 +2,8 @@ import type { Drive } from "../../parts/drive.ts";
 import { defineRule } from "../define-rule.ts";
 import { cannotTell, fail, goodToKnow, type Outcome, pass } from "../outcome.ts";
 
+const plugsInWords = (count: number) => `${count} SATA power plug${count === 1 ? "" : "s"}`;
+
 /** Each SATA drive outside the board takes one flat SATA power plug of the supply. */
 export const drivePower = defineRule({
 	id: "build/drive-power",
@@ -17,15 +19,15 @@ export const drivePower = defineRule({
 	messages: {
 		noDrive: () => "No drive needs a power plug of its own.",
 		noSupply: ({ drives }: { drives: number }) =>
-			`There is no supply yet: choose one with ${drives === 1 ? "1 SATA power plug" : `${drives} SATA power plugs`} or more.`,
+			`There is no supply yet: choose one with ${plugsInWords(drives)} or more.`,
 		fed: ({ drives, plugs }: { drives: number; plugs: number }) =>
-			`The supply has ${plugs} SATA power plugs; your drives take ${drives}.`,
+			`The supply has ${plugsInWords(plugs)}; your drives take ${drives}.`,
 		noneLeft: ({ plugs }: { plugs: number }) =>
 			plugs === 1
 				? "Your drive takes the supply's only SATA power plug."
 				: `Your drives take all ${plugs} SATA power plugs of the supply.`,
 		tooFew: ({ drives, plugs }: { drives: number; plugs: number }) =>
-			`Your drives need ${drives === 1 ? "1 SATA power plug" : `${drives} SATA power plugs`}; the supply has ${plugs === 0 ? "none" : plugs}.`,
+			`Your drives need ${plugsInWords(drives)}; the supply has ${plugs === 0 ? "none" : plugs}.`,
 	},
 	advice: {
 		noneLeft: () => "A hub for fans or lights often wants one as well: look at its cables.",

@@ -2,6 +2,8 @@ import type { Drive } from "../../parts/drive.ts";
 import { defineRule } from "../define-rule.ts";
 import { cannotTell, fail, type Outcome, pass, planAround } from "../outcome.ts";
 
+const counted = (count: number, what: string) => `${count === 0 ? "no" : count} ${what}${count === 1 ? "" : "s"}`;
+
 /**
  * Drives that want a place in the case, by size. A 2.5 inch drive goes into a 3.5 inch place with a frame, never the
  * other way round. Of older drives nobody has told the size: they are held against the places as either.
@@ -20,19 +22,19 @@ export const drivesInCase = defineRule({
 	messages: {
 		noDrive: () => "No drive needs a place in the case; M.2 drives sit on the board.",
 		noCase: ({ drives }: { drives: number }) =>
-			`There is no case yet: choose one with places for ${drives === 1 ? "1 drive" : `${drives} drives`}.`,
+			`There is no case yet: choose one with a place for ${counted(drives, "drive")}.`,
 		placed: ({ drives, places }: { drives: number; places: number }) =>
-			`The case has ${places === 1 ? "1 place" : `${places} places`} for drives; you need ${drives}.`,
+			`The case has ${counted(places, "place")} for drives; you need ${drives}.`,
 		frames: ({ frames }: { frames: number }) =>
 			frames === 1
 				? "1 drive of 2.5 inch must go into a place for 3.5 inch, with a small frame."
 				: `${frames} drives of 2.5 inch must go into places for 3.5 inch, with small frames.`,
 		dependsOnSize: ({ unsure, inch35 }: { unsure: number; inch35: number }) =>
-			`The size of ${unsure === 1 ? "1 drive" : `${unsure} drives`} is not known; the case has ${inch35} places for the large kind (3.5 inch).`,
+			`The size of ${counted(unsure, "drive")} is not known; the case has ${counted(inch35, "place")} for the large kind (3.5 inch).`,
 		tooFewLarge: ({ large, inch35 }: { large: number; inch35: number }) =>
-			`You have ${large} large drives (3.5 inch); the case has ${inch35} places for them.`,
+			`You have ${counted(large, "large drive")} (3.5 inch); the case has ${counted(inch35, "place")} of that size.`,
 		tooFew: ({ drives, places }: { drives: number; places: number }) =>
-			`You have ${drives} drives for the case; it has ${places === 1 ? "1 place" : `${places} places`}.`,
+			`You have ${counted(drives, "drive")} for the case; it has ${counted(places, "place")}.`,
 	},
 	advice: {
 		frames: () => "A frame costs little; look whether the case comes with one.",

@@ -24,7 +24,7 @@ export const memoryUnderCooler = defineRule({
 		liquid: () => "A liquid cooler is small on the processor and leaves the memory free.",
 		noMemory: () => "The memory is not bought yet: choose low modules where the cooler hangs over them.",
 		clear: ({ overMm }: { overMm: number }) =>
-			`The cooler reaches ${overMm} mm from the socket's center; the memory usually starts at about ${firstSlotMm} mm.`,
+			`The cooler reaches ${overMm} mm from the middle of the socket; the memory mostly starts ${firstSlotMm} mm from there.`,
 		low: ({ heightMm, roomMm }: { heightMm: number; roomMm: number }) =>
 			`The memory is ${heightMm} mm high; below the cooler there is room for ${roomMm} mm.`,
 		tooHigh: ({ heightMm, roomMm, moreMm }: { heightMm: number; roomMm: number; moreMm: number }) =>

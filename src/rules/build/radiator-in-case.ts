@@ -20,10 +20,10 @@ export const radiatorInCase = defineRule({
 		hasPlace: ({ radiatorMm, places }: { radiatorMm: number; places: readonly string[] }) =>
 			`The ${radiatorMm} mm radiator has a place in the case: ${places.join(" or ")}.`,
 		longerListed: ({ radiatorMm, places }: { radiatorMm: number; places: readonly string[] }) =>
-			`For the ${places.join(" or ")} the case lists only longer radiators than your ${radiatorMm} mm one; their screw slots usually fit it.`,
+			`The case lists longer radiators for the ${places.join(" or ")}; their screw slots mostly fit your ${radiatorMm} mm one too.`,
 		noPlaces: () => "A liquid cooler needs a place for its radiator, and the case has none.",
 		noLength: ({ radiatorMm, lengths }: { radiatorMm: number; lengths: readonly string[] }) =>
-			`The radiator is ${radiatorMm} mm long; the case takes ${lengths.join(", ")} mm only.`,
+			`The radiator is ${radiatorMm} mm long; the case takes only ${lengths.join(" or ")} mm.`,
 		tooThick: ({ thicknessMm, maxMm }: { thicknessMm: number; maxMm: number }) =>
 			`Radiator and fans are ${thicknessMm} mm thick; the case has room for ${maxMm} mm at most.`,
 	},
@@ -31,7 +31,7 @@ export const radiatorInCase = defineRule({
 		longerListed: () => "Ask the case's maker before you buy, or take a radiator of a listed length.",
 		noPlaces: () => "Take an air cooler or another case.",
 		noLength: () => "Take a cooler with a listed length, or another case.",
-		tooThick: () => "Take a thinner radiator or another case.",
+		tooThick: () => "Take another radiator or another case.",
 	},
 	check(facts): Outcome {
 		if (facts["cooler.kind"] === "air") return pass("air");

@@ -2,6 +2,8 @@ import { defineRule } from "../define-rule.ts";
 import { fail, type Outcome, pass, planAround } from "../outcome.ts";
 import { type FedScreen, screensOnSockets } from "../screens-on-sockets.ts";
 
+const counted = (count: number, what: string) => `${count === 0 ? "no" : count} ${what}${count === 1 ? "" : "s"}`;
+
 /** The plugs of the screens against the picture sockets of the graphics card, with adapters where they help. */
 export const screensOnCard = defineRule({
 	id: "build/screens-on-card",
@@ -25,7 +27,7 @@ export const screensOnCard = defineRule({
 		active: ({ adapters }: { adapters: readonly string[] }) =>
 			`The card has other sockets than your screens; you need adapters with a chip inside ("active"): ${adapters.join(", ")}.`,
 		tooMany: ({ screens, sockets }: { screens: number; sockets: number }) =>
-			`You plan ${screens === 1 ? "1 screen" : `${screens} screens`}; the card has ${sockets === 0 ? "no picture socket" : sockets === 1 ? "1 picture socket" : `${sockets} picture sockets`}.`,
+			`You plan ${counted(screens, "screen")}; the card has ${counted(sockets, "picture socket")}.`,
 		noWay: ({ screens }: { screens: readonly string[] }) =>
 			`No free socket of the card can feed a screen whose plug is ${screens.join(" or ")}.`,
 	},

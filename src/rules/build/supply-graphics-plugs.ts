@@ -11,8 +11,6 @@ import { cannotTell, fail, goodToKnow, type Outcome, pass, planAround } from "..
 
 type Plugs = NonNullable<GraphicsCard["powerPlugs"]>;
 
-const counted = (count: number, what: string) => `${count} ${what}${count === 1 ? "" : "s"}`;
-
 /**
  * The card's power plugs against the supply's: a 6+2-pin plug feeds a 6-pin or an 8-pin socket; a 12V-2x6 socket wants a
  * lead of its own that is good for the card's watts, or the card maker's adapter on two to four 8-pin plugs.
@@ -36,15 +34,15 @@ export const supplyGraphicsPlugs = defineRule({
 		doubtful: ({ cardW, budgetW }: { cardW: number; budgetW: number }) =>
 			`The plugs fit, but slot and plugs are meant for ${budgetW} W, and the card is said to take ${cardW} W.`,
 		adapter: ({ plugs, wide }: { plugs: number; wide: number }) =>
-			`Your supply lacks ${counted(wide, "fitting 12V-2x6 plug")}; the card maker's adapter takes ${plugs} of its 8-pin graphics plugs.`,
+			`${wide === 1 ? "A 12V-2x6 socket of the card needs an adapter; that takes" : `${wide} 12V-2x6 sockets of the card need adapters; those take`} ${plugs} of your supply's 8-pin graphics plugs.`,
 		leadTight: ({ leadW, plugW }: { leadW: number; plugW: number }) =>
 			`Your supply's 12V-2x6 plug is made for ${leadW} W; the card takes ${plugW} W, and its slot adds the rest.`,
 		tooFew: ({ have, need }: { have: number; need: number }) =>
-			`The card needs ${counted(need, "8-pin or 6-pin plug")}; your supply has ${have === 0 ? "none" : have}.`,
+			`The card needs ${need === 1 ? "1 power plug" : `${need} power plugs`} with 6 or 8 pins; your supply has ${have === 0 ? "none" : have}.`,
 		leadWeak: ({ leadW, plugW }: { leadW: number; plugW: number }) =>
 			`Your supply's 12V-2x6 plug is made for ${leadW} W; the card takes ${plugW} W.`,
 		noLead: ({ have, need }: { have: number; need: number }) =>
-			`The card needs a 12V-2x6 plug, or ${need} 8-pin plugs with an adapter; your supply has ${have === 0 ? "neither" : `only ${have}`}.`,
+			`The card needs a 12V-2x6 plug, or an adapter on ${need} plugs with 8 pins; your supply has ${have === 0 ? "neither" : `only ${have} of these`}.`,
 	},
 	advice: {
 		fed: () =>

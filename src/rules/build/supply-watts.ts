@@ -48,7 +48,7 @@ export const supplyWatts = defineRule({
 			`Without a card the parts ${take(sum as Sum)}; your supply leaves up to ${leftW} W for one.`,
 		noProcessor: () => "There is no processor yet to count the watts of.",
 		tight: (sum: Sum) => `The parts ${take(sum)}; ${gives(sum)}. With a fair reserve it would be ${sum.wantedW} W.`,
-		tooWeak: (sum: Sum) => `The parts take up to ${sum.sumW} W together; ${gives(sum)}, which is too little.`,
+		tooWeak: (sum: Sum) => `The parts can take ${sum.sumW} W together; ${gives(sum)}, which is too little.`,
 		belowAdvice: ({ watts, advisedW }: { watts: number; advisedW: number }) =>
 			`The card's maker advises a supply of ${advisedW} W; yours has ${watts} W.`,
 		old: ({ bornIn }: { bornIn: number }) =>
@@ -57,7 +57,7 @@ export const supplyWatts = defineRule({
 	advice: {
 		tight: () => "It may run, but loud and hot, and a short peak can switch it off. Plan a stronger one.",
 		tooWeak: ({ wantedW }: Sum) =>
-			`Plan a supply of about ${wantedW} W. Change it as a whole and unplugged: never open a supply, it stays charged.`,
+			`Plan a supply of at least ${wantedW} W. Change it as a whole and unplugged: never open a supply, it stays charged.`,
 		belowAdvice: () => "The maker's figure leaves room for short peaks of the card. Follow it if you buy a new supply.",
 		old: () => "Plan a new one, and change it with the mains plug out. Never open a supply: it stays charged.",
 	},

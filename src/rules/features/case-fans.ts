@@ -18,8 +18,7 @@ type Facts = FactsUnder<never, (typeof mayRead)[number]>;
 /**
  * Fans of the case against the headers that the cooler leaves over. The cooler's fans go on the processor's header first
  * and its pump on the pump's; a pump header left over drives a fan as well. A header of the processor's own that is left
- * over is not counted: it follows the cooler. Fans on a header: 4-wire fan specification, sec. 2, gives the current of
- * one fan; what a header carries is a fact of the board.
+ * over is not counted: it follows the cooler.
  */
 export const caseFans = defineRule({
 	id: "features/case-fans",
@@ -36,7 +35,7 @@ export const caseFans = defineRule({
 		notAsked: () => "You have named no case fans.",
 		enough: ({ fans, headers }: Counts) => `${fansWant(fans)}; ${headersWords(headers)} for the case.`,
 		noReserve: ({ fans, headers, later }: Counts & { later: number }) =>
-			`${fansWant(fans)}; ${headersWords(headers)} for the case. ${later === 1 ? "One more fan" : `${later} more fans`} later would share.`,
+			`${fansWant(fans)}; ${headersWords(headers)} for the case. ${later === 1 ? "One more fan" : `${later} more fans`} later would want a splitter.`,
 		splitter: ({ fans, headers }: Counts & { amps: number }) =>
 			`${fansWant(fans)}; only ${headersWords(headers)} for the case, so some must share.`,
 		hub: ({ fans }: { fans: number }) => `${fansWant(fans)}; no header is left for the case.`,
@@ -61,8 +60,8 @@ export const caseFans = defineRule({
 			...all.filter(({ use }) => use === "case").map((header) => header.amps ?? ampsWhereSilent),
 			...(all.some(({ use }) => use === "case") ? [] : [ampsWhereSilent]),
 		);
-		if (headers >= fans && headers > 0) return goodToKnow("noReserve", { fans, headers, later, amps });
-		return headers > 0 ? planAround("splitter", { fans, headers, amps }) : planAround("hub", { fans: fans + later });
+		if (headers >= fans) return goodToKnow("noReserve", { fans, headers, later, amps });
+		return headers > 0 ? planAround("splitter", { fans, headers, amps }) : planAround("hub", { fans });
 	},
 	needs(facts) {
 		const { fans, later } = wantedOf(facts);

@@ -42,7 +42,7 @@ export const lighting = defineRule({
 	},
 	advice: {
 		has: () => never,
-		lacks: () => `${never} A controller of their own does it: count its price.`,
+		lacks: () => `${never} A controller for them does it, fed by the supply on its own cable: count its price.`,
 		shared: () => `${never} A splitter shares one header: the manual says how many lights it feeds.`,
 		ownController: () => "Count the 9-pin USB headers: the case's front wants one too.",
 	},

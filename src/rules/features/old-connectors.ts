@@ -4,16 +4,7 @@ import { busOf } from "../card-places.ts";
 import { defineRule } from "../define-rule.ts";
 import { cannotTell, type Outcome, pass, planAround } from "../outcome.ts";
 
-const mayRead = [
-	"oldThings",
-	"board.rearOld",
-	"board.headers.serial",
-	"board.cardSlots",
-	"board.drivePorts",
-	"board.pictureSockets",
-	"graphicsCard",
-	"graphicsCard.pictureSockets",
-] as const;
+const mayRead = ["oldThings", "board.rearOld", "board.headers.serial", "board.cardSlots", "board.drivePorts"] as const;
 type Facts = FactsUnder<never, (typeof mayRead)[number]>;
 
 /** What helps where the board has no socket for it. Common practice, no source. */
@@ -23,8 +14,6 @@ const helpFor = {
 	"parallel printer": "A USB to parallel cable works with most printers, not with other devices.",
 	"IDE drive": "A USB to IDE adapter, with a supply of its own, lets you copy what is on the drive. Do that first.",
 	"PCI card": "Replace the card: the same on USB, or on a card of today, costs little.",
-	"VGA screen": "An active adapter to VGA helps; a plain cable does not.",
-	"DVI screen": "A plain adapter or cable from HDMI to DVI helps.",
 } as const satisfies Record<OldThing, string>;
 
 /** Things with plugs that few new boards have. What an adapter helps never costs a board its place. */
@@ -77,18 +66,7 @@ function hasSocketFor(thing: OldThing, facts: Facts): boolean | undefined {
 			return facts["board.drivePorts"]?.some(({ kind }) => kind === "IDE");
 		case "PCI card":
 			return facts["board.cardSlots"]?.some((slot) => busOf(slot) === "PCI");
-		case "VGA screen":
-			return givesPicture("VGA", facts);
-		case "DVI screen":
-			return givesPicture("DVI", facts);
 	}
-}
-
-/** The picture comes out of the graphics card where there is one; one that is still to be bought can be chosen for it. */
-function givesPicture(plug: "VGA" | "DVI", facts: Facts): boolean | undefined {
-	if (facts.graphicsCard === "open") return true;
-	if (facts.graphicsCard === "have") return facts["graphicsCard.pictureSockets"]?.includes(plug);
-	return facts["board.pictureSockets"]?.includes(plug);
 }
 
 function pathFor(thing: OldThing, facts: Facts): string {
@@ -99,9 +77,6 @@ function pathFor(thing: OldThing, facts: Facts): string {
 			return "board.drivePorts";
 		case "PCI card":
 			return "board.cardSlots";
-		case "VGA screen":
-		case "DVI screen":
-			return facts.graphicsCard === "have" ? "graphicsCard.pictureSockets" : "board.pictureSockets";
 		default:
 			return "board.rearOld";
 	}

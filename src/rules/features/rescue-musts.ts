@@ -4,8 +4,8 @@ import { defineRule } from "../define-rule.ts";
 import { cannotTell, fail, type Outcome, pass } from "../outcome.ts";
 
 const aidWords = {
-	"fault-display": "lights or digits that show what stops the start",
-	"flash-without-processor": "a firmware update without a processor",
+	"fault-display": "lights or digits that name a fault",
+	"flash-without-processor": "firmware updates without a processor",
 	"reset-at-back": "a reset button at the back",
 } as const satisfies Record<RescueAid, string>;
 

@@ -47,21 +47,21 @@ export const cardSlots = defineRule({
 	messages: {
 		notAsked: () => "You have named no cards.",
 		placed: ({ cards }: { cards: number }) =>
-			cards === 1 ? "Your card finds a slot." : `All ${cards} cards find slots.`,
+			cards === 1 ? "Your card finds a slot." : `Each of your ${cards} cards finds a slot.`,
 		noSuchSlot: ({ bus, cards }: { bus: string; cards: readonly string[] }) =>
-			`The board has no ${bus} slot at all. Without one: ${cards.join(", ")}.`,
+			`The board has no ${bus} slot at all. Left without: ${cards.join(", ")}.`,
 		slotsTaken: ({ cards }: { cards: readonly string[] }) =>
-			`No slot that suits is left for every card. Without one: ${cards.join(", ")}.`,
+			`No slot that suits is left for every card. Left without: ${cards.join(", ")}.`,
 		graphicsTooLong: ({ card }: { card: string }) =>
 			`The board has no slot as long as the ${card} needs; it would sit nowhere without an adapter.`,
 		graphicsFewLanes: ({ card, wired, least }: { card: string; wired: number; least: number }) =>
 			`The slot for the ${card} has ${wired} ${wired === 1 ? "lane" : "lanes"}; the card needs at least ${least}.`,
 		unsure: () => "Whether every card finds a slot is not known.",
-		needGraphics: () => "A slot of full length (x16) for the graphics card.",
+		needGraphics: () => "A full-length slot (x16) for the graphics card.",
 		need: ({ graphics, cards, old }: { graphics: boolean; cards: number; old: number }) =>
-			`${graphics ? "A slot of full length (x16) for the graphics card, and b" : "B"}eside it ${cards} more ${cards === 1 ? "slot" : "slots"}${
-				old === 0 ? "" : `, ${old} of them of the old kind (PCI)`
-			}${graphics ? ", not covered by it" : ""}.`,
+			`${graphics ? "A full-length slot (x16) for the graphics card, and beside it " : ""}${cards} ${
+				graphics ? "more that it does not cover" : cards === 1 ? "card slot" : "card slots"
+			}${old === 0 ? "" : `, ${old} of the old kind (PCI)`}.`,
 	},
 	advice: {
 		slotsTaken: () =>

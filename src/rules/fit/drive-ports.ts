@@ -34,12 +34,13 @@ export const drivePorts = defineRule({
 		notAsked: () => "You have named no drive that needs a SATA port.",
 		enough: ({ drives, ports }: PortWords) => `${drivesNeed(drives)}; the board has ${portWords(ports)}.`,
 		enoughBeside: ({ drives, ports }: PortWords) =>
-			`${drivesNeed(drives)}; beside your M.2 drives ${portWords(ports)} work.`,
+			`${drivesNeed(drives)}; beside your M.2 drives ${portWords(ports)} ${ports === 1 ? "works" : "work"}.`,
 		rightSocket: ({ drives, ports, fewest }: PortWords & { fewest: number }) =>
 			`${drivesNeed(drives)}; between ${fewest} and ${ports} work, depending on the sockets your M.2 drives take.`,
 		enoughUnlessShared: ({ drives, ports }: PortWords) =>
 			`${drivesNeed(drives)}; the board has ${portWords(ports)}. Whether an M.2 drive switches some off is not known.`,
-		tooFew: ({ drives, ports }: PortWords) => `${drivesNeed(drives)}; the board has ${portWords(ports)}.`,
+		tooFew: ({ drives, ports }: PortWords) =>
+			`${drivesNeed(drives)}; the board has ${ports === 0 ? "" : "only "}${portWords(ports)}.`,
 		tooFewBeside: ({ drives, ports }: PortWords) =>
 			`${drivesNeed(drives)}; beside your M.2 drives only ${portWords(ports)} can be counted on.`,
 		need: ({ drives }: { drives: number }) =>
@@ -50,9 +51,9 @@ export const drivePorts = defineRule({
 			"Read the footnotes on the board's page, and put the M.2 drives into sockets that share nothing.",
 		enoughUnlessShared: () => "Read the footnotes below the storage rows on the board's page.",
 		tooFew: () =>
-			"A card with drive ports adds some, or one larger drive takes the place of two. Unplug the mains first.",
+			"A card with drive ports adds some, or one larger drive takes the place of two. Fit a card only with the mains plug out.",
 		tooFewBeside: () =>
-			"A card with drive ports adds some, or one larger drive takes the place of two. Unplug the mains first.",
+			"A card with drive ports adds some, or one larger drive takes the place of two. Fit a card only with the mains plug out.",
 	},
 	check(facts): Outcome {
 		const drives = cableDrives(facts.drives, facts.olderSataDrives);

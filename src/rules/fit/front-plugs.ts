@@ -13,6 +13,7 @@ const plugWords = {
 	sound: "front sound",
 } as const satisfies Record<Plug, string>;
 
+/** A 19-pin header is for USB 5Gbps (from memory). */
 const nineteenPinGbps = 5;
 
 const mayRead = [
@@ -30,7 +31,7 @@ type Facts = FactsUnder<"case.frontPlugs", (typeof mayRead)[number]>;
 /**
  * Each plug at the loose cables of the case wants a header of its kind, or its sockets at the front stay dead. Several
  * other things want a 9-pin USB header too: the case's hub, a liquid cooler's pump, a wireless card, a controller for
- * lights. Pins and ports of the headers: from memory.
+ * lights. That headers must match the case is common practice; their pins are from memory.
  */
 export const frontPlugs = defineRule({
 	id: "fit/front-plugs",
@@ -39,7 +40,7 @@ export const frontPlugs = defineRule({
 	wayOut: "front sockets that stay dead",
 	asks: "Does every plug of the case's front find its place on the board?",
 	why: "A socket at the front works only if its cable has a place on the board to go to.",
-	source: "from-memory",
+	source: "common-practice",
 	severity: "plan-around",
 	reads: ["case.frontPlugs"],
 	mayRead,
@@ -57,7 +58,7 @@ export const frontPlugs = defineRule({
 		unsure: () => "Whether every plug of the case's front finds its place is not known.",
 		need: ({ plugs }: { plugs: readonly string[] }) => `Places for the plugs of your case: ${plugs.join(", ")}.`,
 		needNinePin: ({ plugs, wanted }: { plugs: readonly string[]; wanted: number }) =>
-			`Places for the plugs of your case: ${plugs.join(", ")}. In all ${wanted} 9-pin USB headers, counting your other parts.`,
+			`Places for the plugs of your case: ${plugs.join(", ")}. 9-pin USB headers in all, with your other parts: ${wanted}.`,
 	},
 	advice: {
 		dead: () =>

@@ -76,7 +76,7 @@ export const generation = defineRule({
 		updatesAlone: () =>
 			"Update before the first start, with the power on throughout: a stopped update can leave the board dead. Take the file for this very board and revision.",
 		needsUpdate: ({ from }: { from: string }) =>
-			`Ask the shop for a box with firmware ${from} or newer, or let the shop update it; else borrow an older processor that the board runs.`,
+			`Ask the shop for a box with firmware ${from} or newer, or let the shop update it. Else borrow an older processor that the board runs.`,
 		noList: () => "Open the board maker's support page, processor list, and look for your processor's name.",
 	},
 	check(facts): Outcome {

@@ -65,17 +65,18 @@ export const m2Drives = defineRule({
 		placed: ({ drives }: { drives: number }) =>
 			drives === 1
 				? "Your M.2 drive finds a socket of its kind."
-				: `All ${drives} M.2 drives find sockets of their kind.`,
+				: `${drives === 2 ? "Both" : `All ${drives}`} M.2 drives find sockets of their kind.`,
 		placedShared: ({ drives }: { drives: number }) =>
-			`${drives === 1 ? "Your M.2 drive finds a socket" : `All ${drives} M.2 drives find sockets`}, but one that shares lanes with other plugs is needed for it.`,
+			drives === 1
+				? "Your M.2 drive finds a socket, but one that shares lanes with other plugs."
+				: `${drives === 2 ? "Both" : `All ${drives}`} M.2 drives find sockets, but at least one of these shares lanes with other plugs.`,
 		adapter: (words: FoundWords) =>
 			`${foundWords(words)}; an adapter can hold the rest. Left over: ${words.left.join(", ")}.`,
 		maybeAdapter: ({ drives }: { drives: number }) =>
-			`Whether ${drives === 1 ? "your M.2 drive finds a socket" : `all ${drives} M.2 drives find sockets`} is not known; an adapter would do else.`,
+			`Whether ${everyDrive(drives)} a socket is not known; if not, an adapter does it.`,
 		noPlace: (words: FoundWords) =>
 			`${foundWords(words)}, and nothing is left for an adapter. Left over: ${words.left.join(", ")}.`,
-		unsure: ({ drives }: { drives: number }) =>
-			`Whether ${drives === 1 ? "your M.2 drive finds a place" : `all ${drives} M.2 drives find a place`} is not known.`,
+		unsure: ({ drives }: { drives: number }) => `Whether ${everyDrive(drives)} a place is not known.`,
 		need: ({ drives, sata, lengths }: { drives: number; sata: number; lengths: readonly string[] }) =>
 			`${drives} M.2 ${drives === 1 ? "socket" : "sockets"} for your drives${sata === 0 ? "" : `, ${sata} of them wired for SATA`}.${
 				lengths.length === 0 ? "" : ` Lengths to look for: ${lengths.join(", ")} mm.`
@@ -119,6 +120,10 @@ export const m2Drives = defineRule({
 				};
 	},
 });
+
+function everyDrive(drives: number): string {
+	return drives === 1 ? "your M.2 drive finds" : `each of your ${drives} M.2 drives finds`;
+}
 
 interface FoundWords {
 	readonly drives: number;

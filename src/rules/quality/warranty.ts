@@ -17,7 +17,7 @@ export const warranty = wishRule({
 	words: {
 		notAsked: "You have not asked for a long warranty",
 		has: ({ years }) => `Its warranty is ${years} years`,
-		lacks: ({ years }) => `Its warranty is ${yearsWords(Number(years))}, less than the ${leastYears} years`,
+		lacks: ({ years }) => `Its warranty is ${yearsWords(Number(years))} and not ${leastYears}`,
 		whether: `its warranty is at least ${leastYears} years`,
 		need: `A maker's warranty of at least ${leastYears} years`,
 	},

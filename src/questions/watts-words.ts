@@ -1,0 +1,24 @@
+import type { Interval } from "../maths/interval.ts";
+import type { BuildFacts } from "../parts/build.ts";
+import { countedWatts, fullLoadWatts } from "../power/counted-watts.ts";
+
+/** What the uses named so far come to in watts, in two sentences; null where the processor's watts are not known. */
+export function wattsWords({ processor, activities, sessionLength }: BuildFacts): string | null {
+	if (processor.state !== "have") return null;
+	const { sustainedW, baseW, peakW, limitPolicy, name } = processor.part;
+	const use = { sustainedW, baseW, peakW, limitPolicy };
+	const full = fullLoadWatts(use);
+	const counted = countedWatts({
+		...use,
+		activities: activities ?? undefined,
+		sessionLength: sessionLength ?? undefined,
+	});
+	if (!full || !counted) return null;
+	const uses = activities ? "For what you named" : "To be on the safe side";
+	return `At full load the ${name} takes ${rangeWords(full)}. ${uses}, we count ${rangeWords(counted)} for the board to feed.`;
+}
+
+function rangeWords({ low, high }: Interval): string {
+	const [from, to] = [Math.round(low), Math.round(high)];
+	return from === to ? `about ${from} W` : `${from} to ${to} W`;
+}

@@ -1,0 +1,88 @@
+import { fleschKincaid } from "flesch-kincaid";
+import { syllable } from "syllable";
+import { describe, expect, test } from "vitest";
+import { partKindNames } from "../../src/parts/part-kinds.ts";
+import { startWalk } from "../../src/walk/walk-state.ts";
+import { demo, scenarios } from "../walk/walk-in-demo.ts";
+import { everyPlace, screenAt, textsOf } from "./screen-words.ts";
+import { tradeTerms } from "./trade-terms.ts";
+
+/**
+ * Reading is measured by the Flesch-Kincaid grade (Kincaid, Fishburne, Rogers and Chissom, Navy research branch report
+ * 8-75, 1975; from memory, computed by the library) over all words of a screen, help included. A line of its own counts as a
+ * sentence. Names of parts, terms of the glossary and figures count as one short word each.
+ */
+const mostGrade = 8;
+const mostWordsInSentence = 25;
+
+const names = partKindNames
+	.flatMap((kind) => demo.market.parts[kind] as readonly { name: string; maker?: string | undefined }[])
+	.flatMap(({ name, maker }) => [name, ...(maker ? [maker] : [])]);
+const sockets = [...demo.market.parts.platform].flatMap(({ socket, chipset }) => [socket, chipset]);
+const generations = demo.market.parts.processor.flatMap(({ generation, series }) => [generation, series]);
+const escaped = (words: string) => words.replace(/[.*+?^${}()|[\]\\]/g, "\\$&");
+const shortWords = new RegExp(
+	`(?<![\\w-])(?:${[...names, ...sockets, ...generations, ...tradeTerms]
+		.filter((word) => word !== undefined)
+		.sort((one, other) => other.length - one.length)
+		.map(escaped)
+		.join("|")})(?:s|es)?(?![\\w-])`,
+	"gi",
+);
+
+/** Sentences of a text, with terms and figures as short words. */
+function sentencesOf(text: string): readonly string[] {
+	return text
+		.replace(/\(?invented\)?/g, "")
+		.replace(shortWords, "term")
+		.replace(/\b\d[\d.,x]*(?:\s?(?:mm|cm|W|A|GB|TB|MT\/s|Gb\/s|K|C|F|V))?\b/g, "one")
+		.split(/(?<=[.!?])["')]?\s+(?=["'(]?[A-Z0-9a-z])/)
+		.filter((sentence) => /[a-z]/i.test(sentence));
+}
+
+const wordsOf = (sentence: string) => sentence.match(/[\p{L}\p{N}'][\p{L}\p{N}'/-]*/gu) ?? [];
+
+function gradeOf(texts: readonly string[]): number {
+	const sentences = texts.flatMap(sentencesOf);
+	const words = sentences.flatMap(wordsOf);
+	return fleschKincaid({
+		sentence: sentences.length,
+		word: words.length,
+		syllable: words.reduce((sum, word) => sum + Math.max(1, syllable(word)), 0),
+	});
+}
+
+test("the measure itself: easy words are easy, hard ones hard, a term counts as one short word", () => {
+	expect(gradeOf(["The cat sat on the mat."])).toBeLessThan(1);
+	expect(
+		gradeOf(["Institutional considerations necessitate comprehensive documentation of compatibility."]),
+	).toBeGreaterThan(15);
+	expect(gradeOf(["The processor sits in it."])).toBeCloseTo(gradeOf(["The term sits in it."]), 12);
+});
+
+const states = [{ name: "nobody yet", state: startWalk() }, ...scenarios];
+
+describe.each(states)("$name", ({ state }) => {
+	const screens = everyPlace(demo, state).map((place) => ({
+		place: JSON.stringify(place),
+		screen: screenAt(demo, state, place),
+	}));
+
+	test(`no screen reads harder than grade ${mostGrade}`, () => {
+		const hard = screens.flatMap(({ place, screen }) => {
+			const grade = gradeOf(textsOf(screen));
+			return grade > mostGrade ? [`${grade.toFixed(1)} ${place}`] : [];
+		});
+		expect(hard).toEqual([]);
+	});
+
+	test(`no sentence has more than ${mostWordsInSentence} words`, () => {
+		const long = screens.flatMap(({ place, screen }) =>
+			textsOf(screen)
+				.flatMap(sentencesOf)
+				.filter((sentence) => wordsOf(sentence).length > mostWordsInSentence)
+				.map((sentence) => `${wordsOf(sentence).length} ${place}: ${sentence}`),
+		);
+		expect([...new Set(long)]).toEqual([]);
+	});
+});
