@@ -21,8 +21,8 @@ export type Reason =
 	/** `certain`: it holds however the open answers turn out. */
 	| { readonly kind: "finding"; readonly finding: Finding; readonly certain: boolean }
 	| { readonly kind: "depends"; readonly depending: Depending }
-	/** Rules that cannot tell and can stop nothing: one line for all of them. */
-	| { readonly kind: "also-unknown"; readonly ruleIds: readonly string[] }
+	/** Rules that cannot tell and can stop nothing, and criteria of less weight that lack facts: one line for all of them. */
+	| { readonly kind: "also-unknown"; readonly ruleIds: readonly string[]; readonly criterionIds: readonly string[] }
 	| { readonly kind: "criterion"; readonly part: ScorePart };
 
 export interface ShortlistEntry {
@@ -55,6 +55,8 @@ const mostListed = 5;
 /** A criterion is a reason for a board from this value on, and against it up to that one. */
 const speaksFor = 0.7;
 const speaksAgainst = 0.45;
+/** More criteria that lack facts than this are not told one by one. */
+const mostUnsureTold = 2;
 
 /**
  * The shortlist with reasons, from a judgement. Boards of one score in whole points go by price, then by the exact score,
@@ -182,6 +184,9 @@ function entryOf({ judged, score, price }: Ranked, role: Role, allWays: number):
 	const findingReason = (finding: Finding): Reason => ({ kind: "finding", finding, certain: isCertain(finding) });
 	const knowsBoard = ({ measure }: ScorePart) => !measure.missing.some((path) => path.startsWith("board."));
 	const open = openFindings(judged);
+	const unsure = byShare.filter((part) => !narrow(part) && part.measure.missing.length > 0 && !speaksAgainstIt(part));
+	// A page that says next to nothing would else fill the screen with what is not known.
+	const [told, folded] = unsure.length > mostUnsureTold ? [unsure.slice(0, 1), unsure.slice(1)] : [unsure, []];
 	const minor = judged.findings.flatMap(({ ruleId, verdict }) =>
 		verdict === "cannot-tell" && !canStop(ruleId) ? [ruleId] : [],
 	);
@@ -200,10 +205,16 @@ function entryOf({ judged, score, price }: Ranked, role: Role, allWays: number):
 			...judged.depending.map((one): Reason => ({ kind: "depends", depending: one })),
 			...cautions.filter((finding) => !isCertain(finding)).map(findingReason),
 			...open.map(findingReason),
-			...(minor.length > 0 ? [{ kind: "also-unknown", ruleIds: minor } as const] : []),
-			...byShare
-				.filter((part) => !narrow(part) && part.measure.missing.length > 0 && !speaksAgainstIt(part))
-				.map(criterionReason),
+			...told.map(criterionReason),
+			...(minor.length + folded.length > 0
+				? [
+						{
+							kind: "also-unknown",
+							ruleIds: minor,
+							criterionIds: folded.map(({ criterionId }) => criterionId),
+						} as const,
+					]
+				: []),
 		],
 		dependsOn: judged.dependsOn,
 		ways: { fit: judged.possibleWorlds.length, all: allWays },

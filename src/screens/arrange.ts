@@ -116,8 +116,9 @@ export function arrange(screen: Screen, face: Face, size: ScreenSize, measure: M
 		),
 	);
 	const text = windowOfText(fullText, face.scroll, space - choiceRows);
-	const choices = windowOfChoices(drawn, Math.max(0, row), choiceRows);
-	const between = isWhole ? (gapRow > 0 ? "" : null) : cutTo(windowWords(text, choices, shown.length), width, measure);
+	const tail = shown.length - 1 - shown.findLastIndex(({ apart }) => !apart);
+	const { choices, seen } = withTail(drawn, tail, Math.max(0, row), choiceRows);
+	const between = isWhole ? (gapRow > 0 ? "" : null) : cutTo(windowWords(text, seen, shown.length), width, measure);
 	const field = fieldRows > 0 ? fieldOf(screen, face, width, measure) : null;
 	const fieldTop = above + text.lines.length + (between === null ? 0 : 1);
 	const height = above + fieldRows + room;
@@ -217,6 +218,30 @@ export function markWords({ mark }: Choice): string {
 function windowOfText(lines: readonly string[], scroll: number, rows: number): Window<string> {
 	const from = Math.max(0, Math.min(scroll, lines.length - rows));
 	return { lines: lines.slice(from, from + rows), first: from, above: from > 0, below: from + rows < lines.length };
+}
+
+/** A list below that goes on beyond its window keeps at least this many rows beside the lines that stand apart. */
+const leastBesideTail = 4;
+
+/**
+ * The window of a list with the lines that stand apart at its end ("not sure") always in sight: nobody should have to
+ * scroll through thirty names to find them. `seen` is the part that scrolls. On a low terminal all of it scrolls.
+ */
+function withTail(
+	drawn: readonly DrawnChoice[],
+	tail: number,
+	row: number,
+	rows: number,
+): { readonly choices: Window<DrawnChoice>; readonly seen: Window<DrawnChoice> } {
+	const kept = drawn.slice(drawn.length - tail);
+	const left = rows - rowsOf(kept);
+	if (tail === 0 || tail === drawn.length || rowsOf(drawn) <= rows || left < leastBesideTail) {
+		const all = windowOfChoices(drawn, row, rows);
+		return { choices: all, seen: all };
+	}
+	const list = drawn.slice(0, drawn.length - tail);
+	const seen = windowOfChoices(list, Math.min(row, list.length - 1), left);
+	return { choices: { ...seen, lines: [...seen.lines, ...kept] }, seen };
 }
 
 /** Whole entries around the marked one, as many as there are rows for. */

@@ -74,6 +74,8 @@ function choicesOf(question: Question, answer: Answer | undefined, view: WalkVie
 			label: option.label,
 			...(option.explanation ? { detail: option.explanation } : {}),
 			...(option.group ? { group: option.group } : {}),
+			// "No card" stands apart from the names of cards, and stays in sight below a long list.
+			...(question.partKind && typeof option.value === "string" ? { apart: true } : {}),
 			...(question.isWish && !onlyInventedBoards(view.judgement())
 				? { count: countWords(question, option, view) }
 				: {}),

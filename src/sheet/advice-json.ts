@@ -55,7 +55,8 @@ function reasonJson(reason: Reason): object {
 		const { ruleId, questionId, fitsWith, notWith } = reason.depending;
 		return { id: ruleId, question: questionId, fitsWith, notWith, text: reasonWords(reason) };
 	}
-	if (reason.kind === "also-unknown") return { rules: reason.ruleIds, text: reasonWords(reason) };
+	if (reason.kind === "also-unknown")
+		return { rules: reason.ruleIds, criteria: reason.criterionIds, text: reasonWords(reason) };
 	const { criterionId, measure } = reason.part;
 	return { id: criterionId, low: measure.low, high: measure.high, missing: measure.missing, text: reasonWords(reason) };
 }

@@ -202,7 +202,9 @@ function byWeight({ finding: one }: BuildFinding, { finding: other }: BuildFindi
 /** What to do about parts that disagree, and which of them can still go back. */
 function adviceWords(finding: Finding, facts: BuildFacts): string | null {
 	const rule = ruleById(finding.ruleId);
-	const words = [findingAdvice(finding) ?? "", rule ? ownershipWords(rule, facts) : ""];
+	// What only wants a thought needs no part to go back.
+	const owned = rule && finding.verdict === "does-not-fit" ? ownershipWords(rule, facts) : "";
+	const words = [findingAdvice(finding) ?? "", owned];
 	return words.filter((sentence) => sentence !== "").join(" ") || null;
 }
 

@@ -1,5 +1,6 @@
 import { criterionWords, type Reason, type Role, type ShortlistEntry } from "../choose/advise.ts";
 import type { Depending } from "../choose/judge.ts";
+import { criterionById } from "../criteria/all-criteria.ts";
 import { partWords } from "../parts/part-words.ts";
 import { questionById } from "../questions/all-questions.ts";
 import { ruleById } from "../rules/all-rules.ts";
@@ -11,11 +12,12 @@ import { howToFindOut } from "./how-to-find-out.ts";
 export function reasonWords(reason: Reason): string {
 	if (reason.kind === "finding") return findingReasonWords(reason.finding, reason.certain);
 	if (reason.kind === "depends") return dependingWords(reason.depending);
-	if (reason.kind === "also-unknown") return alsoUnknownWords(reason.ruleIds);
+	if (reason.kind === "also-unknown") return alsoUnknownWords(reason);
 	const { value, measure } = reason.part;
 	const words = sentence(criterionWords(reason.part));
 	const wide = measure.missing.length > 0 && value.high - value.low > 0.2;
-	return wide ? `${words.slice(0, -1)}; not all facts for this are known.` : words;
+	if (!wide || /not known\.$/.test(words)) return words;
+	return `${words.slice(0, -1)}; not all facts for this are known.`;
 }
 
 /** "Board size: hangs on your case. Yes: a case for ATX and smaller. No: a case for Mini-ITX only." */
@@ -30,8 +32,9 @@ function few(words: readonly string[]): string {
 }
 
 /** "Also not known: front plugs, lights." */
-function alsoUnknownWords(ruleIds: readonly string[]): string {
-	return `Also not known: ${few(ruleIds.map((id) => lowerFirst(ruleById(id)?.label) ?? id))}.`;
+function alsoUnknownWords({ ruleIds, criterionIds }: Extract<Reason, { kind: "also-unknown" }>): string {
+	const rules = ruleIds.map((id) => lowerFirst(ruleById(id)?.label) ?? id);
+	return `Also not known: ${few([...rules, ...criterionIds.map((id) => criterionById(id)?.name ?? id)])}.`;
 }
 
 /** A board that is left can fail a rule only if an open answer turns out so. */

@@ -31,7 +31,11 @@ export function sheetDocument(sheet: Sheet): readonly DocumentBlock[] {
 		),
 		...when(
 			sheet.partsDisagree.flatMap(({ text, advice }) => [item(advice ? `${text} ${advice}` : text)]),
-			section("Your parts disagree, whatever the board"),
+			section(
+				sheet.partsDisagree.some(({ isStopped }) => isStopped)
+					? "Your parts disagree, whatever the board"
+					: "Your own parts: good to know",
+			),
 		),
 		...when(
 			sheet.nothingFits.map((text) => item(text)),

@@ -7,7 +7,7 @@ import { type ImportanceTier, importanceTiers } from "../../src/parts/build.ts";
 import { allQuestions } from "../../src/questions/all-questions.ts";
 import type { GivenBuild } from "../rules/rule-subject.ts";
 import { notSure } from "./demo.ts";
-import { buildOf, goodBoard, goodBuild, smallMarket } from "./small-market.ts";
+import { buildOf, countingOnly, goodBoard, goodBuild, smallMarket } from "./small-market.ts";
 
 /** A board that scores by its aids alone: 0 is worth nothing, 1 60, 2 90, 3 100 points. */
 const withAids = (aids: 0 | 1 | 2 | 3, minor: number | null, facts: Partial<Board> = {}): Partial<Board> => {
@@ -23,7 +23,9 @@ const withAids = (aids: 0 | 1 | 2 | 3, minor: number | null, facts: Partial<Boar
 		...facts,
 	};
 };
-const aidsOnly = { "stage-load": "not-at-all", "spare-sockets": "not-at-all", rescue: "a-lot" } as const;
+const aidsOnly: GivenBuild["importance"] = { ...countingOnly("rescue"), rescue: "a-lot" };
+/** The criteria that the boards here differ in. */
+const threeCriteria = ["stage-load", "spare-sockets", "rescue"] as const;
 const { priceCap: _, ...uncapped } = goodBuild;
 const build: GivenBuild = { ...uncapped, importance: aidsOnly };
 
@@ -32,7 +34,7 @@ const stages = (coreStages: number, minor: number) => withAids(0, minor, { power
 const loadOnly: GivenBuild = {
 	...uncapped,
 	processor: { ...(uncapped.processor as object), sustainedW: 120 },
-	importance: { "stage-load": "a-lot", rescue: "not-at-all", "spare-sockets": "not-at-all" },
+	importance: { ...countingOnly("stage-load"), "stage-load": "a-lot" },
 };
 
 const adviceFor = (boards: readonly Partial<Board>[], given: Parameters<typeof buildOf> = [build]): Advice =>
@@ -90,6 +92,22 @@ describe("roles", () => {
 		expect(roles(adviceFor(unlisted))).toEqual([
 			["board-2", "best-match"],
 			["board-1", "lowest-price"],
+		]);
+	});
+
+	test("where none is known to fit, those lead that only the person's own answers decide", () => {
+		const { supportList: __, ...unlisted } = withAids(3, 9000, { form: "Mini-ITX" }) as Board;
+		const open = { ...build, case: "unknown" as const };
+		const ways = {
+			small: { case: { boardForms: ["Mini-ITX" as const], frontPlugs: [] } },
+			large: { case: { boardForms: ["ATX" as const], frontPlugs: [] } },
+		};
+		const advice = adviceFor([unlisted, withAids(2, 15_000)], [open, ways]);
+		expect(advice.counts).toMatchObject({ fits: 0, cannotTell: 2 });
+		expect(order(advice)).toEqual(["board-1", "board-2"]);
+		expect(roles(advice)).toEqual([
+			["board-2", "best-match"],
+			["board-1", "check-first"],
 		]);
 	});
 
@@ -183,8 +201,8 @@ describe("boards of one score", () => {
 
 describe("a board that fits only if an open answer turns out well", () => {
 	const ways = {
-		small: { case: { boardForms: ["Mini-ITX" as const] } },
-		large: { case: { boardForms: ["ATX" as const] } },
+		small: { case: { boardForms: ["Mini-ITX" as const], frontPlugs: [] } },
+		large: { case: { boardForms: ["ATX" as const], frontPlugs: [] } },
 	};
 	const open = { ...build, case: "unknown" as const };
 
@@ -226,7 +244,12 @@ describe("reasons", () => {
 			...build,
 			processor: { ...(uncapped.processor as object), sustainedW: 120 },
 			rearDevices: 5,
-			importance: { "stage-load": "a-lot", "spare-sockets": "somewhat", rescue: "a-little" } as const,
+			importance: {
+				...countingOnly(...threeCriteria),
+				"stage-load": "a-lot",
+				"spare-sockets": "somewhat",
+				rescue: "a-little",
+			} as const,
 		};
 		// 10 A a stage are worth 1, 6 sockets for 5 things 0.7, no aid nothing.
 		const strong = entry(
@@ -254,7 +277,7 @@ describe("reasons", () => {
 	});
 
 	test("a caution that holds only if an open answer turns out so is not held against it", () => {
-		const inCase = (form: "ATX" | "microATX") => ({ case: { boardForms: [form] } });
+		const inCase = (form: "ATX" | "microATX") => ({ case: { boardForms: [form], frontPlugs: [] } });
 		const board = withAids(3, 9000, { form: "microATX" });
 		const open = { ...build, case: "unknown" as const };
 		const [fitsAnyway] = adviceFor([board], [open, { large: inCase("ATX"), small: inCase("microATX") }]).shortlist;
@@ -285,6 +308,23 @@ describe("reasons", () => {
 		expect(unsure.score).toMatchObject({ low: 0, mid: 50, high: 100 });
 	});
 
+	test("facts that a rule needs which can stop the board stand alone, those of all others on one line", () => {
+		const { supportList: __, rearUsb: ___, ...silent } = withAids(3, 9000) as Board;
+		const asked: GivenBuild = {
+			...build,
+			caseFans: 3,
+			lights: ["5 V three-pin"],
+			wishes: { ...build.wishes, "features/rear-usb-c": "must" },
+		};
+		const [unsure] = adviceFor([silent], [asked]).shortlist;
+		expect(unsure?.verdict).toBe("cannot-tell");
+		expect(unsure?.unknown).toMatchObject([
+			{ kind: "finding", finding: { ruleId: "fit/generation", verdict: "cannot-tell" }, certain: true },
+			{ kind: "finding", finding: { ruleId: "features/rear-usb-c", verdict: "cannot-tell" }, certain: true },
+			{ kind: "also-unknown", ruleIds: ["features/case-fans", "features/lighting"] },
+		]);
+	});
+
 	test("a criterion in words", () => {
 		const [reason] = entry({}).for;
 		expect(reason?.kind === "criterion" && criterionWords(reason.part)).toBe(
@@ -299,7 +339,7 @@ test("counts, findings about the build and the next question come along", () => 
 		smallMarket([goodBoard]),
 		buildOf({ ...goodBuild, graphicsCard: { lengthMm: 400 }, case: { boardForms: ["ATX"], cardMaxLengthMm: 300 } }),
 	);
-	const advice = advise(judgement, { "about/budget": notSure });
+	const advice = advise(judgement, { "about/walk-length": notSure });
 	expect(advice.counts).toBe(judgement.counts);
 	expect(advice.buildFindings).toBe(judgement.buildFindings);
 	expect(advice.buildFindings).toHaveLength(1);
@@ -345,7 +385,7 @@ test("a board that is no better in anything and no cheaper never comes before th
 				...build,
 				processor: { ...(uncapped.processor as object), sustainedW: 150 },
 				rearDevices: 5,
-				importance: tiers,
+				importance: { ...countingOnly(...threeCriteria), ...tiers },
 			};
 			const { ranking, shortlist } = adviceFor(isFirst ? boards : boards.reverse(), [given]);
 			const scores = ranking.map(({ score }) => score.mid);

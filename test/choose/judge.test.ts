@@ -2,8 +2,9 @@ import { describe, expect, test } from "vitest";
 import { type BoardJudgement, judge } from "../../src/choose/judge.ts";
 import type { Board } from "../../src/parts/board.ts";
 import type { Build } from "../../src/parts/build.ts";
+import type { PcCase } from "../../src/parts/case.ts";
 import { foldAnswers } from "../../src/questions/fold-answers.ts";
-import { allRules } from "../../src/rules/all-rules.ts";
+import { allRules, ruleById } from "../../src/rules/all-rules.ts";
 import { answered, demo, demoContext, notSure } from "./demo.ts";
 import { buildOf, goodBoard, goodBuild, smallMarket } from "./small-market.ts";
 
@@ -77,6 +78,17 @@ describe("a fact is missing", () => {
 		const board = judged({ price: { minor: 99_999, currency: "JPY" } }, buildOf(goodBuild));
 		expect(board.verdict).toBe("cannot-tell");
 		expect(board.findings.at(-1)).toMatchObject({ ruleId: "fit/price-cap", messageId: "otherCurrency" });
+	});
+
+	test("of a rule that stops nothing leaves the verdict as it is, and is told all the same", () => {
+		const { frontPlugs: _plugs, ...plugless } = goodBuild.case as PcCase;
+		const board = judged({}, buildOf({ ...goodBuild, case: plugless }));
+		expect(ruleById("fit/front-plugs")?.severity).toBe("plan-around");
+		expect(board.verdict).toBe("fits");
+		expect(board.findings.find(({ ruleId }) => ruleId === "fit/front-plugs")).toMatchObject({
+			verdict: "cannot-tell",
+			missing: ["case.frontPlugs"],
+		});
 	});
 
 	test("a board of which only the name is known is never taken out by anything but its price", () => {
@@ -229,6 +241,7 @@ describe("open questions", () => {
 			"fit/processor": answered({ part: "tallowfinch-deckhand" }),
 			"fit/graphics-card": answered("open"),
 			"fit/memory": answered("open"),
+			"fit/cooler": answered("open"),
 			"fit/supply": answered("open"),
 		};
 		const { boards } = judge(demo, foldAnswers({ ...settled, "fit/case": notSure }, context));
@@ -304,7 +317,9 @@ describe("parts that disagree with each other", () => {
 
 	test("are told, and take no board out", () => {
 		const { buildFindings, boards } = judge(
-			smallMarket([goodBoard]),
+			smallMarket([
+				{ ...goodBoard, cardSlots: [{ name: "SLOT_1", bus: "PCI Express", lengthLanes: 16, wiredLanes: 16 }] },
+			]),
 			buildOf({ ...goodBuild, graphicsCard: long, case: short }),
 		);
 		expect(buildFindings).toMatchObject([

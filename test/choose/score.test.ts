@@ -7,10 +7,13 @@ import type { Board } from "../../src/parts/board.ts";
 import { type BuildFacts, type ImportanceTier, importanceTiers } from "../../src/parts/build.ts";
 import { buildFacts, type GivenBuild, subjectOf } from "../rules/rule-subject.ts";
 import { demo } from "./demo.ts";
-import { buildOf } from "./small-market.ts";
+import { buildOf, countingOnly } from "./small-market.ts";
 
+/** Few enough for the weights to be worked out by hand. */
+const threeIds = ["stage-load", "spare-sockets", "rescue"] as const;
+const threeCriteria = allCriteria.filter(({ id }) => (threeIds as readonly string[]).includes(id));
 const weights = (importance: BuildFacts["importance"]) =>
-	Object.fromEntries(weightsFor(buildFacts({ importance }), allCriteria));
+	Object.fromEntries(weightsFor(buildFacts({ importance }), threeCriteria));
 
 describe("weights: the centre of all that the answers allow", () => {
 	test.each<[string, BuildFacts["importance"], Readonly<Record<string, number>>]>([
@@ -69,7 +72,12 @@ const board: Partial<Board> = {
 const build: GivenBuild = {
 	processor: { sustainedW: 120 },
 	rearDevices: 5,
-	importance: { "stage-load": "a-lot", "spare-sockets": "somewhat", rescue: "a-little" },
+	importance: {
+		...countingOnly(...threeIds),
+		"stage-load": "a-lot",
+		"spare-sockets": "somewhat",
+		rescue: "a-little",
+	},
 };
 const score = (facts: Partial<Board>, given: GivenBuild, ways: readonly GivenBuild[] = [{}]) =>
 	scoreBoard(
@@ -148,40 +156,81 @@ const recovery = fc.record(
 	{ requiredKeys: [] },
 );
 
+/** A board of which some is told, and what a person asks of it so that every criterion has something to say. */
+interface Told {
+	readonly stages: number | null;
+	readonly sockets: number | null;
+	readonly aids: Board["recovery"];
+	readonly years: number | null;
+	readonly chipsetFan: boolean | null;
+	readonly fansSlow: boolean | null;
+	readonly ports: number | null;
+	readonly wired: number | null;
+}
+const bothWays: ["4-pin PWM", "3-pin voltage"] = ["4-pin PWM", "3-pin voltage"];
+const boardOf = ({ stages, sockets, aids, years, chipsetFan, fansSlow, ports, wired }: Told): Partial<Board> => ({
+	...(stages === null ? {} : { powerDelivery: { coreStages: stages } }),
+	...(sockets === null ? {} : { rearUsb: [{ plug: "A", count: sockets }] }),
+	...(years === null ? {} : { warrantyYears: years }),
+	...(chipsetFan === null ? {} : { chipsetFan }),
+	...(fansSlow === null
+		? {}
+		: { headers: { fans: [{ name: "FAN_1", use: "case", control: fansSlow ? bothWays : [bothWays[0]] }] } }),
+	...(ports === null
+		? {}
+		: { drivePorts: Array.from({ length: ports }, (_, at) => ({ name: `SATA_${at + 1}`, kind: "SATA" as const })) }),
+	...(wired === null ? {} : { wiredGbps: [wired] }),
+	...(aids ? { recovery: aids } : {}),
+});
+const wholeBoard = {
+	stages: fc.integer({ min: 4, max: 16 }),
+	sockets: fc.integer({ min: 4, max: 10 }),
+	years: fc.integer({ min: 2, max: 5 }),
+	chipsetFan: fc.boolean(),
+	fansSlow: fc.boolean(),
+	ports: fc.integer({ min: 0, max: 8 }),
+	wired: fc.constantFrom(1, 2.5, 10),
+};
+const perhaps = <T>(value: fc.Arbitrary<T>) => fc.option(value, { nil: null });
+
 test("a range holds every value that the unknown facts may have (1000 draws)", () => {
 	const unknown = fc.record({
-		stages: fc.option(fc.integer({ min: 4, max: 16 })),
-		sockets: fc.option(fc.integer({ min: 4, max: 10 })),
-		aids: recovery,
+		told: fc.record({
+			stages: perhaps(wholeBoard.stages),
+			sockets: perhaps(wholeBoard.sockets),
+			years: perhaps(wholeBoard.years),
+			chipsetFan: perhaps(wholeBoard.chipsetFan),
+			fansSlow: perhaps(wholeBoard.fansSlow),
+			ports: perhaps(wholeBoard.ports),
+			wired: perhaps(wholeBoard.wired),
+			aids: recovery,
+		}),
 		importance,
 		watts: fc.record({
 			baseW: fc.integer({ min: 35, max: 170 }),
-			peakFactor: fc.option(fc.double({ min: 0.5, max: 2.5, noNaN: true })),
+			peakFactor: perhaps(fc.double({ min: 0.5, max: 2.5, noNaN: true })),
 		}),
 		rearDevices: fc.integer({ min: 0, max: 12 }),
+		laterThings: fc.array(fc.constant("SATA drive" as const), { maxLength: 4 }),
+		routerGbps: fc.constantFrom(1, 2.5, 10),
+		yearsKept: fc.integer({ min: 2, max: 8 }),
 	});
 	const found = fc.record({
-		stages: fc.integer({ min: 4, max: 16 }),
-		sockets: fc.integer({ min: 4, max: 10 }),
-		aids: recovery.filter((aids) => Object.keys(aids).length === 3),
+		truth: fc.record({ ...wholeBoard, aids: recovery.filter((aids) => Object.keys(aids).length === 3) }),
 		share: fc.double({ min: 0, max: 1, noNaN: true }),
 	});
 	fc.assert(
-		fc.property(unknown, found, (given, truth) => {
-			const facts = (stages: number | null, sockets: number | null, aids: object): Partial<Board> => ({
-				...(stages === null ? {} : { powerDelivery: { coreStages: stages } }),
-				...(sockets === null ? {} : { rearUsb: [{ plug: "A", count: sockets }] }),
-				recovery: aids,
-			});
-			const { baseW, peakFactor } = given.watts;
+		fc.property(unknown, found, ({ told, watts, ...given }, { truth, share }) => {
+			const { baseW, peakFactor } = watts;
 			const peakW = peakFactor === null ? undefined : baseW * peakFactor;
 			const processor = { baseW, ...(peakW === undefined ? {} : { peakW }) };
 			const [least, most] = [Math.min(baseW, peakW ?? baseW), Math.max(baseW, peakW ?? 2 * baseW)];
-			const range = score(facts(given.stages, given.sockets, given.aids), { ...given, processor });
-			const point = score(
-				facts(given.stages ?? truth.stages, given.sockets ?? truth.sockets, { ...truth.aids, ...given.aids }),
-				{ ...given, processor: { ...processor, sustainedW: least + truth.share * (most - least) } },
-			);
+			const known = Object.fromEntries(Object.entries(told).filter(([, value]) => value !== null));
+			const range = score(boardOf(told), { ...given, processor });
+			const point = score(boardOf({ ...truth, ...known, aids: { ...truth.aids, ...told.aids } }), {
+				...given,
+				processor: { ...processor, sustainedW: least + share * (most - least) },
+			});
 			expect(point.high - point.low).toBeLessThan(1e-9);
 			expect(point.mid).toBeGreaterThanOrEqual(range.low - 1e-9);
 			expect(point.mid).toBeLessThanOrEqual(range.high + 1e-9);

@@ -1,5 +1,6 @@
+import { allCriteria } from "../../src/criteria/all-criteria.ts";
 import type { Board } from "../../src/parts/board.ts";
-import type { Build, World } from "../../src/parts/build.ts";
+import type { Build, BuildFacts, World } from "../../src/parts/build.ts";
 import { makeMarket } from "../../src/parts/make-market.ts";
 import type { Market } from "../../src/parts/market.ts";
 import type { Platform } from "../../src/parts/platform.ts";
@@ -41,10 +42,17 @@ export const goodBoard: Partial<Board> = {
 /** Everything a rule asks for. */
 export const goodBuild: GivenBuild = {
 	processor: { socket: "Kettle 7", graphics: true, baseW: 60, peakW: 90 },
-	case: { boardForms: ["ATX"] },
+	case: { boardForms: ["ATX"], frontPlugs: [] },
 	graphicsCard: "none",
 	memory: { type: "DDR5", modules: 2 },
+	cooler: "none",
 	supply: { processorPlugs: ["8-pin"] },
 	priceCap: { minor: 18_000, currency: "EUR" },
 	wishes: { "features/rear-usb-c": "dont-mind", "features/wireless": "dont-mind" },
 };
+
+/** Importance under which every criterion but these counts for nothing; how much these count is still to be said. */
+export function countingOnly(...criterionIds: readonly string[]): BuildFacts["importance"] {
+	const others = allCriteria.filter(({ id }) => !criterionIds.includes(id));
+	return Object.fromEntries(others.map(({ id }) => [id, "not-at-all"]));
+}

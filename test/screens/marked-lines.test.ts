@@ -97,6 +97,9 @@ describe("headings", () => {
 		const fresh = faceFor(find);
 		const found = lay(find, { ...fresh, field: typeInto(fresh.field, "ee") });
 		expect(linesOf(found)).toEqual([["Sticks", "Beech"], ["Not sure"]]);
+		const two = { ...find, choices: [...find.choices.slice(0, 3), line("Cedarwood", { group: "Boxes" })] };
+		const both = lay(two, { ...fresh, field: typeInto(fresh.field, "ced") });
+		expect(linesOf(both)).toEqual([["Boxes", "Cedar"], ["Cedarwood"]]);
 	});
 
 	test("longer than the window is wide are wrapped", () => {

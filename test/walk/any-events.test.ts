@@ -192,7 +192,8 @@ describe("whatever is done, in whatever order", () => {
 		fc.assert(
 			fc.property(anyStart, fc.array(anyEvent, { maxLength: 8 }), (start, events) => {
 				const { state } = walkThrough(events, start);
-				const backs = Array.from({ length: 60 }, (): WalkEvent => ({ type: "back" }));
+				// All questions, a whole description, and the places one may have come from.
+				const backs = Array.from({ length: allQuestions.length + 30 }, (): WalkEvent => ({ type: "back" }));
 				expect(walkThrough(backs, state).state.place).toEqual({ at: "start" });
 			}),
 			{ numRuns: 60 },

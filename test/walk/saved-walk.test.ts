@@ -2,8 +2,8 @@ import { describe, expect, test } from "vitest";
 import { type AnswersFile, type AnswerValue, answersFile } from "../../src/parts/answers-file.ts";
 import { allQuestions } from "../../src/questions/all-questions.ts";
 import { savedWalk, summaryWords, takeUpWalk } from "../../src/walk/saved-walk.ts";
-import { startWalk } from "../../src/walk/walk-state.ts";
-import { demo, emptyMarket, quietAnswers, scenarios, walkThrough, walkWith } from "./walk-in-demo.ts";
+import { startWalk, type WalkState } from "../../src/walk/walk-state.ts";
+import { demo, emptyMarket, quietAnswers, scenarios, walkDone, walkThrough, walkWith } from "./walk-in-demo.ts";
 
 const saved = savedWalk(demo, walkWith(quietAnswers));
 /** The saved walk with one answer's value put in place of what stood there. */
@@ -27,7 +27,9 @@ describe("a saved walk", () => {
 		const { state, faults, warnings } = takeUpWalk(demo, answersFile.parse(file));
 		expect({ faults, warnings }).toEqual({ faults: [], warnings: [] });
 		expect(savedWalk({ ...demo, asOf: file.asOf }, state)).toEqual(file);
-		expect(state).toEqual(startWalk(file.answers, file.parts));
+		// Who answers is noted beside each answer from then on.
+		const who = file.answers["about/who"]?.value;
+		expect(state).toEqual(startWalk(file.answers, file.parts, who === undefined ? "builder" : String(who)));
 	});
 
 	test("carries the person's own parts, so that another machine knows them", () => {
@@ -56,7 +58,7 @@ describe("taking a walk up", () => {
 	});
 
 	test.each<[string, AnswerValue, RegExp]>([
-		["features/rear-devices", "many", /whole number/],
+		["features/rear-devices", "many", /a list of "keyboard"/],
 		["features/rear-devices", 2.5, /whole number/],
 		["features/wireless", "perhaps", /must, would-like, dont-mind/],
 		["quality/rescue", 3, /a-lot/],
@@ -111,17 +113,12 @@ describe("taking a walk up", () => {
 
 describe("a kept walk in a few words", () => {
 	const count = allQuestions.length;
-	const { "fit/memory": _memory, ...others } = quietAnswers;
 
 	test("says how much is answered and what comes next", () => {
-		const file = (values: typeof others) => savedWalk(demo, walkWith(values));
-		expect(summaryWords(file({} as never), "2026-11-24", "2026-11-24")).toBe(
-			`0 of ${count} answered, next comes About you, today`,
-		);
-		expect(summaryWords(file(others), "2026-11-24", "2026-11-24")).toBe(
-			`${count - 1} of ${count} answered, next comes Fit, today`,
-		);
-		expect(summaryWords(file(quietAnswers), "2026-11-24", "2026-11-24")).toBe(`${count} of ${count} answered, today`);
+		const words = (state: WalkState) => summaryWords(savedWalk(demo, state), "2026-11-24", "2026-11-24");
+		expect(words(startWalk())).toBe(`0 of ${count} answered, next comes About you, today`);
+		expect(words(walkDone(quietAnswers, "fit/memory"))).toBe(`${count - 1} of ${count} answered, next comes Fit, today`);
+		expect(words(walkDone(quietAnswers))).toBe(`${count} of ${count} answered, today`);
 	});
 
 	test.each([

@@ -4,7 +4,7 @@ import { allQuestions } from "../../src/questions/all-questions.ts";
 import { factsToDescribe, update } from "../../src/walk/update.ts";
 import type { WalkEvent } from "../../src/walk/walk-event.ts";
 import { type Place, startWalk, type WalkState } from "../../src/walk/walk-state.ts";
-import { answering, demo, quietAnswers, walkAt, walkThrough, walkWith } from "./walk-in-demo.ts";
+import { answering, demo, quietAnswers, walkAt, walkDone, walkThrough, walkWith } from "./walk-in-demo.ts";
 
 const question = (id: string): Place => ({ at: "question", id });
 const text = (words: string): WalkEvent => ({ type: "text", text: words });
@@ -22,6 +22,17 @@ const tooLong = {
 	"fit/graphics-card": { part: "dapplegate-fairground" },
 };
 
+/** What nobody is asked with those answers: an earlier one has settled it, or left it without sense. */
+const leftOut = [
+	"about/money-spent",
+	"fit/candidates",
+	"fit/case-front",
+	"fit/front-plugs",
+	"fit/returnable",
+	"fit/return-until",
+	"features/room",
+];
+
 /** A walk from the start over every question; at the end of a tier and where parts disagree it goes on. */
 function wholeWalk(values: typeof quietAnswers | Record<string, never>): { places: Place[]; state: WalkState } {
 	const places: Place[] = [];
@@ -35,18 +46,30 @@ function wholeWalk(values: typeof quietAnswers | Record<string, never>): { place
 	return { places, state };
 }
 
+/** Questions as places, with the end of each tier but the first after its last. */
+function stopsAt(asked: typeof allQuestions): readonly Place[] {
+	return (["about", "fit", "features", "quality"] as const).flatMap((tier) => [
+		...asked.filter((one) => one.tier === tier).map(({ id }) => question(id)),
+		...(tier === "about" ? [] : [{ at: "tier-end", tier } as const]),
+	]);
+}
+
 describe("from the start to the shortlist", () => {
-	test("asks every question in order, and stops at the end of each tier", () => {
+	test("asks every question that makes sense, in order, and stops at the end of each tier", () => {
+		const asked = allQuestions.filter(({ id }) => !leftOut.includes(id));
 		const { places, state } = wholeWalk(quietAnswers);
-		expect(places).toEqual([
-			...allQuestions.filter(({ tier }) => tier === "about").map(({ id }) => question(id)),
-			...(["fit", "features", "quality"] as const).flatMap((tier) => [
-				...allQuestions.filter((asked) => asked.tier === tier).map(({ id }) => question(id)),
-				{ at: "tier-end", tier },
-			]),
-		]);
+		expect(places).toEqual(stopsAt(asked));
 		expect(state.place).toEqual({ at: "shortlist" });
-		expect(Object.keys(state.answers)).toEqual(allQuestions.map(({ id }) => id));
+		expect(Object.keys(state.answers)).toEqual(asked.map(({ id }) => id));
+	});
+
+	test("asks on the short walk what decides most, in the same order, with the same stops", () => {
+		const asked = allQuestions.filter(({ id, short }) => short && !leftOut.includes(id));
+		const { places, state } = wholeWalk({ ...quietAnswers, "about/walk-length": "short" });
+		expect(places).toEqual(stopsAt(asked));
+		expect(asked.length).toBeLessThan((allQuestions.length - leftOut.length) / 2);
+		expect(state.place).toEqual({ at: "shortlist" });
+		expect(Object.keys(state.answers)).toEqual(asked.map(({ id }) => id));
 	});
 
 	test("takes not sure for an answer everywhere", () => {
@@ -59,7 +82,7 @@ describe("from the start to the shortlist", () => {
 		const { places, state } = wholeWalk(tooLong);
 		const at = places.findIndex((place) => place.at === "parts-disagree");
 		expect(places.slice(at - 1, at + 2)).toEqual([
-			question("fit/supply"),
+			question("fit/bought"),
 			{ at: "parts-disagree" },
 			{ at: "tier-end", tier: "fit" },
 		]);
@@ -125,7 +148,7 @@ describe("typed text", () => {
 	test("is read by the question", () => {
 		const { state } = walkThrough([text(" eur 1.250,50 ")], walkAt(question("about/budget")));
 		expect(state.answers["about/budget"]?.value).toEqual({ minor: 125_050, currency: "EUR" });
-		expect(state.place).toEqual(question("fit/processor"));
+		expect(state.place).toEqual(question("about/summer-room"));
 	});
 
 	test("finds the one part that has these letters", () => {
@@ -154,12 +177,13 @@ describe("typed text", () => {
 
 describe("back", () => {
 	test("goes through the questions the other way, to the start, and loses no answer", () => {
-		const { state } = wholeWalk(quietAnswers);
-		const backwards = [...allQuestions].reverse();
+		const { places, state } = wholeWalk(quietAnswers);
+		const backwards = places.filter((place) => place.at === "question").reverse();
+		expect(backwards).toHaveLength(allQuestions.length - leftOut.length);
 		let at = state;
-		for (const { id } of backwards) {
+		for (const place of backwards) {
 			at = walkThrough([back], at).state;
-			expect(at.place).toEqual(question(id));
+			expect(at.place).toEqual(place);
 		}
 		at = walkThrough([back], at).state;
 		expect(at.place).toEqual({ at: "start" });
@@ -178,31 +202,41 @@ describe("back", () => {
 
 	test("from the end of a tier goes to its last question", () => {
 		for (const [tier, id] of [
-			["fit", "fit/supply"],
-			["features", "features/spare-sockets"],
-			["quality", "quality/rescue"],
+			["fit", "fit/bought"],
+			["features", "features/wishes"],
+			["quality", "quality/backing"],
 		] as const)
-			expect(walkThrough([back], walkAt({ at: "tier-end", tier })).state.place).toEqual(question(id));
-		expect(walkThrough([back], walkAt({ at: "parts-disagree" })).state.place).toEqual(question("fit/supply"));
+			expect(walkThrough([back], { ...walkWith(quietAnswers), place: { at: "tier-end", tier } }).state.place).toEqual(
+				question(id),
+			);
+		const disagreeing: WalkState = { ...walkWith(tooLong), place: { at: "parts-disagree" } };
+		expect(walkThrough([back], disagreeing).state.place).toEqual(question("fit/bought"));
+		// With nothing told of any part, there is none to ask whether it is bought.
+		expect(walkThrough([back], walkAt({ at: "parts-disagree" })).state.place).toEqual(question("fit/old-things"));
 	});
 });
 
 describe("going on with a walk", () => {
 	test("begins at the first question nobody has dealt with", () => {
-		const { "fit/memory": _memory, "quality/rescue": _rescue, ...others } = quietAnswers;
-		const { state } = walkThrough([next], walkWith(others));
+		const { state } = walkThrough([next], walkDone(quietAnswers, "fit/memory", "quality/rescue"));
 		expect(state.place).toEqual(question("fit/memory"));
 	});
 
+	test("passes over questions that the short walk leaves out", () => {
+		const short = { ...quietAnswers, "about/walk-length": "short" };
+		const { state } = walkThrough([next], walkDone(short, "about/summer-room", "fit/memory-size", "quality/rescue"));
+		expect(state.place).toEqual(question("quality/rescue"));
+	});
+
 	test("begins at the shortlist when all are dealt with", () => {
-		expect(walkThrough([next], walkWith(quietAnswers)).state.place).toEqual({ at: "shortlist" });
+		expect(walkThrough([next], walkDone(quietAnswers)).state.place).toEqual({ at: "shortlist" });
 	});
 
 	test("from wherever one was looked to the first open question, with no way back left over", () => {
-		const { "fit/memory": _memory, ...others } = quietAnswers;
-		const looking = walkThrough([review, { type: "fell-out" }], { ...walkWith(others), place: { at: "start" } }).state;
+		const before = walkDone(quietAnswers, "fit/memory");
+		const looking = walkThrough([review, { type: "fell-out" }], { ...before, place: { at: "start" } }).state;
 		expect(walkThrough([{ type: "go-on" }], looking).state).toEqual({
-			...walkWith(others),
+			...before,
 			place: question("fit/memory"),
 		});
 	});
@@ -266,7 +300,9 @@ describe("the review", () => {
 	});
 
 	test("does not bring parts back that agree by now", () => {
-		const before: WalkState = { ...walkWith(tooLong), place: { at: "parts-disagree" } };
+		// A supply that has the card's plug and watts to spare, so that in the larger case all parts agree.
+		const strong = { ...tooLong, "fit/supply": { part: "millpond-waterwheel" } };
+		const before: WalkState = { ...walkWith(strong), place: { at: "parts-disagree" } };
 		const cured = walkThrough(
 			[review, { type: "change", questionId: "fit/case" }, part("larkspur-barn"), back],
 			before,
@@ -496,7 +532,8 @@ describe("describing a part of one's own", () => {
 			},
 		]);
 		expect(state.answers["fit/case"]).toEqual({ status: "answered", value: { part: "gatepost" }, by: "builder" });
-		expect(state.place).toEqual(question("fit/graphics-card"));
+		// A case nobody knows more of is asked about further.
+		expect(state.place).toEqual(question("fit/case-front"));
 		expect(effects).toEqual([{ type: "save" }]);
 	});
 
@@ -551,7 +588,7 @@ describe("leaving", () => {
 	test.each<Place>([{ at: "shortlist" }, { at: "sheet" }, { at: "board", boardId: "oddment-button" }])(
 		"with a shortlist seen is finishing: %j",
 		(place) => {
-			const { state, effects } = walkThrough([{ type: "leave" }], { ...walkWith(quietAnswers), place });
+			const { state, effects } = walkThrough([{ type: "leave" }], { ...walkDone(quietAnswers), place });
 			expect(state.place).toEqual({ at: "left" });
 			expect(effects).toEqual([{ type: "save" }, { type: "leave", finished: true }]);
 		},
@@ -560,14 +597,13 @@ describe("leaving", () => {
 	test.each<Place>([{ at: "start" }, question("fit/case"), { at: "tier-end", tier: "quality" }, { at: "review" }])(
 		"before that, with a question left, is leaving early: %j",
 		(place) => {
-			const { "quality/rescue": _, ...allButOne } = quietAnswers;
-			const { effects } = walkThrough([{ type: "leave" }], { ...walkWith(allButOne), place });
+			const { effects } = walkThrough([{ type: "leave" }], { ...walkDone(quietAnswers, "quality/rescue"), place });
 			expect(effects).toEqual([{ type: "save" }, { type: "leave", finished: false }]);
 		},
 	);
 
 	test("with every question dealt with is finishing, wherever one stands", () => {
-		const { effects } = walkThrough([{ type: "leave" }], { ...walkWith(quietAnswers), place: { at: "review" } });
+		const { effects } = walkThrough([{ type: "leave" }], { ...walkDone(quietAnswers), place: { at: "review" } });
 		expect(effects.at(-1)).toEqual({ type: "leave", finished: true });
 	});
 

@@ -51,7 +51,7 @@ export function walkAt(place: Place, from: Partial<WalkState> = {}): WalkState {
 	return { ...startWalk(), ...from, place };
 }
 
-/** Answers to every question that leave a good part of the demonstration: the desk, no card, USB-C. */
+/** Answers that leave a good part of the demonstration: the desk, no card, USB-C. */
 export const quietAnswers: Readonly<Record<string, AnswerValue>> = {
 	"about/budget": { minor: 20_000, currency: "EUR" },
 	"fit/processor": { part: "tallowfinch-deckhand" },
@@ -75,11 +75,23 @@ export function answering(values: Readonly<Record<string, AnswerValue>>): readon
 	});
 }
 
-/** A walk of which every question is answered, at the start. */
+/** A walk with these answers and no others, at the start. */
 export function walkWith(values: Readonly<Record<string, AnswerValue>>): WalkState {
 	return startWalk(
 		Object.fromEntries(
 			Object.entries(values).map(([id, value]) => [id, { status: "answered", value, by: "builder" } as const]),
+		),
+	);
+}
+
+/** A walk with these answers and "not sure" to every other question, at the start; questions left open have neither. */
+export function walkDone(values: Readonly<Record<string, AnswerValue>>, ...open: readonly string[]): WalkState {
+	const { answers } = walkWith(values);
+	return startWalk(
+		Object.fromEntries(
+			allQuestions
+				.filter(({ id }) => !open.includes(id))
+				.map(({ id }) => [id, answers[id] ?? ({ status: "not-sure", by: "builder" } as const)]),
 		),
 	);
 }

@@ -37,8 +37,8 @@ export const caseFans = defineRule({
 		noReserve: ({ fans, headers, later }: Counts & { later: number }) =>
 			`${fansWant(fans)}; ${headersWords(headers)} for the case. ${later === 1 ? "One more fan" : `${later} more fans`} later would want a splitter.`,
 		splitter: ({ fans, headers }: Counts & { amps: number }) =>
-			`${fansWant(fans)}; only ${headersWords(headers)} for the case, so some must share.`,
-		hub: ({ fans }: { fans: number }) => `${fansWant(fans)}; no header is left for the case.`,
+			`${fansWant(fans)}. Only ${headersWords(headers)}, so some must share.`,
+		hub: ({ fans }: { fans: number }) => `${fansWant(fans)}. No header is left for them.`,
 		need: ({ fans, later }: { fans: number; later: number }) =>
 			`${fans + later} ${fans + later === 1 ? "header" : "headers"} for case fans${later === 0 ? "" : `, ${later} of them for later`}.`,
 	},

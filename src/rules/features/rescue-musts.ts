@@ -38,7 +38,7 @@ export const rescueMusts = defineRule({
 	messages: {
 		notAsked: () => "You have named no help that must be there.",
 		has: () => "It has every help that you must have.",
-		lacks: ({ aids }: { aids: readonly string[] }) => `It lacks what you must have: ${aids.join("; ")}.`,
+		lacks: ({ aids }: { aids: readonly string[] }) => `It lacks a must: ${aids.join("; ")}.`,
 		need: ({ aids }: { aids: readonly string[] }) => `It must have: ${aids.join("; ")}.`,
 	},
 	check(facts): Outcome {
