@@ -3,7 +3,7 @@ import { keptWalks } from "../files/saved-walks.ts";
 import type { Screen } from "../screens/screen.ts";
 import { screenOf } from "../screens/screen-of.ts";
 import { viewWalk } from "../screens/walk-view.ts";
-import { savedWalk } from "../walk/saved-walk.ts";
+import { savedWalk, summaryWords } from "../walk/saved-walk.ts";
 import { update } from "../walk/update.ts";
 import type { WalkEffect, WalkEvent } from "../walk/walk-event.ts";
 import { startWalk, type WalkContext, type WalkState } from "../walk/walk-state.ts";
@@ -37,7 +37,10 @@ export function openSession(args: Arguments, streams: Streams, today: string): W
 	const market = loadMarket(args, streams);
 	const context: WalkContext = { market, asOf: today };
 	const folder = walksFolder(process.env, process.platform);
-	const kept = folder === null || args.answers !== undefined ? { walks: [], setAside: [] } : keptWalks(folder, today);
+	const kept =
+		folder === null || args.answers !== undefined
+			? { walks: [], setAside: [] }
+			: keptWalks(folder, (walk) => summaryWords(walk, context));
 	const settings = keptSettings();
 	const words: string[] = [
 		...(settings.warning ? [settings.warning] : []),

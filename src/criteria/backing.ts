@@ -30,8 +30,8 @@ export const backing = defineCriterion({
 		const [low, high] = [open(usualWarranty.most), open(usualWarranty.least)];
 		return { low, high, missing: ["board.warrantyYears"] };
 	},
-	says: ({ low, high }) => {
-		if (low !== high) return "how long its warranty lasts is not known";
+	says: ({ low, high, missing }) => {
+		if (low !== high || missing.length > 0) return "how long its warranty lasts is not known";
 		if (low === 0) return "its warranty covers all the years you want to keep it";
 		return `${low} of the years you want to keep it ${low === 1 ? "is" : "are"} without warranty`;
 	},

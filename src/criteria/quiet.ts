@@ -37,7 +37,7 @@ export const quiet = defineCriterion({
 	says: ({ low, high }) => {
 		if (low >= 1) return "it has a small fan of its own, which is heard all day";
 		if (high >= 1) return "whether it has a small fan of its own is not known";
-		if (high === 0) return "nothing on it makes a sound, and it can slow every fan";
+		if (high === 0) return "nothing on it makes a sound, and its fan plugs can slow every fan";
 		return low === high
 			? "some of its fan plugs cannot slow every kind of fan"
 			: "how its fan plugs slow fans is not known";

@@ -8,6 +8,8 @@ export const roomThings = ["M.2 drive", "SATA drive", "memory", "card"] as const
 
 /** Rows a graphics card takes where its thickness is not known (common practice: two to four). */
 const usualCardRows = 3;
+/** How far a printed thickness may stand above the slots it fills, in mm (own convention). */
+const roundingMm = 0.5;
 /** Modules in a kit where none is picked (common practice). */
 const usualModules = 2;
 
@@ -51,8 +53,11 @@ export const room = defineCriterion({
 		const drives = facts.drives ?? [];
 		const count = (thing: LaterThing) => later.filter((one) => one === thing).length;
 		const hasCard = facts.graphicsCard === "have" || facts.graphicsCard === "open";
+		// Pages round: a card of three slots, 60.96 mm, is printed as 61.
 		const cardRows = hasCard
-			? Math.ceil((facts["graphicsCard.thicknessMm"] ?? usualCardRows * slotPitch.pitchMm) / slotPitch.pitchMm)
+			? Math.ceil(
+					((facts["graphicsCard.thicknessMm"] ?? usualCardRows * slotPitch.pitchMm) - roundingMm) / slotPitch.pitchMm,
+				)
 			: 0;
 		const checks: readonly { path: string; wants: number; free: number | undefined }[] = [
 			{
@@ -112,7 +117,8 @@ function openSlots(slots: Board["cardSlots"], cardRows: number): number | undefi
 	if (!slots || cardRows === 0) return slots?.length;
 	const first = slots.find(({ lengthLanes }) => lengthLanes === 16);
 	const row = first?.row;
-	const others = slots.filter((slot) => slot !== first);
+	// A later card is one of today: an old PCI slot is no place for it.
+	const others = slots.filter((slot) => slot !== first && slot.bus !== "PCI");
 	if (row === undefined) return others.length;
 	return others.filter((slot) => slot.row === undefined || slot.row < row || slot.row >= row + cardRows).length;
 }

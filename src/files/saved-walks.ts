@@ -1,7 +1,6 @@
 import { existsSync, readdirSync, renameSync, statSync } from "node:fs";
 import { join } from "node:path";
 import type { AnswersFile } from "../parts/answers-file.ts";
-import { summaryWords } from "../walk/saved-walk.ts";
 import { readAnswers } from "./read-answers.ts";
 import { BrokenJson } from "./read-json.ts";
 import { UnreadableFile } from "./read-text.ts";
@@ -30,8 +29,11 @@ export function newWalkFile(folder: string, asOf: string): string {
 	}
 }
 
-/** Looks through the folder. A file that cannot be used is renamed, so that it is kept and does not stand in the way. */
-export function keptWalks(folder: string, today: string): KeptWalks {
+/**
+ * Looks through the folder; `wordsOf` tells a walk in a few words. A file that cannot be used is renamed, so that it is
+ * kept and does not stand in the way.
+ */
+export function keptWalks(folder: string, wordsOf: (walk: AnswersFile) => string): KeptWalks {
 	const walks: (KeptWalk & { readonly writtenAt: number })[] = [];
 	const setAside: string[] = [];
 	for (const name of namesIn(folder)) {
@@ -43,7 +45,7 @@ export function keptWalks(folder: string, today: string): KeptWalks {
 			if (tryRename(file, aside)) setAside.push(aside);
 			continue;
 		}
-		walks.push({ file, words: summaryWords(walk, walk.asOf, today), writtenAt: statSync(file).mtimeMs });
+		walks.push({ file, words: wordsOf(walk), writtenAt: statSync(file).mtimeMs });
 	}
 	walks.sort((one, other) => other.writtenAt - one.writtenAt || (one.file < other.file ? 1 : -1));
 	return { walks: walks.slice(0, mostListed).map(({ file, words }) => ({ file, words })), setAside };

@@ -58,6 +58,11 @@ export interface World {
 export interface Build {
 	readonly facts: BuildFacts;
 	readonly worlds: readonly World[];
+	/**
+	 * Ids of the questions that made sense when the walk came to them; a question's own answer never takes it away. Left
+	 * out of builds made by hand, for which the facts decide.
+	 */
+	readonly reached?: readonly string[];
 }
 
 export const mostWorlds = 64;

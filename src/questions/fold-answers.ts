@@ -11,8 +11,10 @@ import type { Possibility, QuestionContext } from "./define-question.ts";
 export function foldAnswers(answers: Answers, context: QuestionContext): Build {
 	let facts = emptyBuildFacts;
 	const open: OpenQuestion[] = [];
+	const reached: string[] = [];
 	for (const question of allQuestions) {
 		if (!question.applies(facts)) continue;
+		reached.push(question.id);
 		const answer = answers[question.id];
 		if (
 			answer?.status === "answered" &&
@@ -23,7 +25,7 @@ export function foldAnswers(answers: Answers, context: QuestionContext): Build {
 			open.push({ id: question.id, possibilities: question.alternatives?.(answer.value, context) ?? [] });
 		} else open.push({ id: question.id, possibilities: question.possibilities?.(context) ?? [] });
 	}
-	return { facts, worlds: worldsOf(facts, open) };
+	return { facts, worlds: worldsOf(facts, open), reached };
 }
 
 /** A question with more than one way to turn out. */

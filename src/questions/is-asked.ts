@@ -1,13 +1,18 @@
-import type { BuildFacts } from "../parts/build.ts";
+import type { Build } from "../parts/build.ts";
 import { allQuestions } from "./all-questions.ts";
 import type { Question } from "./define-question.ts";
 
 /** Whether a walk comes to a question: it makes sense with the answers so far, and belongs to the way that was chosen. */
-export function isAsked({ applies, short }: Question, facts: BuildFacts): boolean {
-	return applies(facts) && (facts.walkLength !== "short" || short === true);
+export function isAsked(question: Question, build: Pick<Build, "facts" | "reached">): boolean {
+	return makesSense(question, build) && (build.facts.walkLength !== "short" || question.short === true);
 }
 
 /** The questions a walk comes to, in order. */
-export function askedQuestions(facts: BuildFacts): readonly Question[] {
-	return allQuestions.filter((question) => isAsked(question, facts));
+export function askedQuestions(build: Pick<Build, "facts" | "reached">): readonly Question[] {
+	return allQuestions.filter((question) => isAsked(question, build));
+}
+
+/** Whether a question made sense when the walk came to it. What it set itself must not take it away again. */
+export function makesSense({ id, applies }: Question, { facts, reached }: Pick<Build, "facts" | "reached">): boolean {
+	return reached ? reached.includes(id) : applies(facts);
 }

@@ -63,7 +63,9 @@ export function readLineNumbers(text: string, lines: readonly Option[]): Reading
 	const numbers = text.split(/[\s,;]+/).filter((piece) => piece !== "");
 	const wrong = numbers.find((piece) => !/^\d{1,3}$/.test(piece) || !lines[Number(piece) - 1]);
 	if (numbers.length === 0 || wrong !== undefined)
-		return { problem: `Type numbers from 1 to ${lines.length} with commas, such as 1, 3.` };
+		return {
+			problem: `Type numbers from 1 to ${lines.length}${lines.length > 2 ? " with commas, such as 1, 3" : ""}.`,
+		};
 	const value = lines.flatMap((line, index) => {
 		const count = numbers.filter((piece) => Number(piece) === index + 1).length;
 		const [one = ""] = line.value as readonly string[];

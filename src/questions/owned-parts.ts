@@ -17,9 +17,14 @@ export function linesOfParts(facts: BuildFacts, counts: (have: Have<unknown>) =>
 	return partKindsOfBuild.flatMap((kind): readonly ManyLine[] => {
 		const have = facts[kind];
 		if (have.state !== "have" || !counts(have)) return [];
-		const noun = partWords[kind] ?? kind;
-		return [{ value: kind, label: `${noun[0]?.toUpperCase()}${noun.slice(1)}`, explanation: have.part.name }];
+		return [{ value: kind, label: partLabel(kind), explanation: have.part.name }];
 	});
+}
+
+/** A kind of part at the beginning of a line: "Graphics card". */
+export function partLabel(kind: string): string {
+	const noun = partWords[kind] ?? kind;
+	return `${noun[0]?.toUpperCase()}${noun.slice(1)}`;
 }
 
 /** The build with every picked part given the ownership that `ownershipOf` says, or left as it is. */

@@ -1,7 +1,7 @@
 import type { AnswerValue } from "../parts/answers-file.ts";
 import type { BuildFacts } from "../parts/build.ts";
 import { findPart } from "../parts/market.ts";
-import type { PartOf } from "../parts/part-kinds.ts";
+import { type PartOf, partKinds } from "../parts/part-kinds.ts";
 import type { Question, QuestionContext } from "./define-question.ts";
 import { byGroup, partGroup } from "./part-groups.ts";
 import { partSummary } from "./part-summary.ts";
@@ -26,6 +26,7 @@ export function partsQuestion<K extends SeveralKind>(
 	},
 ): Question {
 	const { partKind, mostOfOne, most, sets, ...plain } = question;
+	const { noun } = partKinds[partKind];
 	return {
 		applies: () => true,
 		...plain,
@@ -45,10 +46,11 @@ export function partsQuestion<K extends SeveralKind>(
 				}),
 			),
 		expected: (value, { market }) => {
-			if (!Array.isArray(value) || value.length > most) return `a list of at most ${most} ids of a ${partKind}`;
+			if (!Array.isArray(value)) return `a list of ids, one a ${noun}`;
+			if (value.length > most) return `${most} lines at most`;
 			const isKnown = value.every((id) => findPart(market, partKind, id));
 			const tooMany = value.some((id) => value.filter((other) => other === id).length > mostOfOne);
-			return isKnown && !tooMany ? null : `a list of ids of a ${partKind} in the market`;
+			return isKnown && !tooMany ? null : `a list of ids of the market, the same ${noun} ${mostOfOne} times at most`;
 		},
 		sets: (facts, value, context) => sets(facts, partsOf(partKind, value, context)),
 		says: (value, context) => {

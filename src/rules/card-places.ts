@@ -36,9 +36,12 @@ export function graphicsInSlot(
 	};
 }
 
+/** How far a printed thickness may stand above the rows it fills, in mm: three rows, 60.96, are printed as 61. */
+const roundingMm = 0.5;
+
 /** Rows that a card of this thickness fills. */
 export function rowsOf(thicknessMm: number): number {
-	return Math.ceil(thicknessMm / slotPitch.pitchMm - 1e-9);
+	return Math.max(1, Math.ceil((thicknessMm - roundingMm) / slotPitch.pitchMm));
 }
 
 export function busOf({ bus }: { readonly bus?: Bus | undefined }): Bus {

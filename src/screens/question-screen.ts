@@ -36,8 +36,7 @@ export function questionScreen(view: WalkView, id: string): Screen {
 
 /** "Fit, question 2 of 5": counted within the tier, among the questions that apply. */
 function placeWords(view: WalkView, question: Question): string {
-	const { facts } = view.judgement().build;
-	const inTier = askedQuestions(facts).filter(({ tier }) => tier === question.tier);
+	const inTier = askedQuestions(view.judgement().build).filter(({ tier }) => tier === question.tier);
 	const place = inTier.indexOf(question);
 	// A question of the long walk, opened from the review of a short one, has no place in it.
 	return place < 0

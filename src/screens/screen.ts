@@ -5,7 +5,7 @@ export type Block =
 	| { readonly kind: "heading"; readonly text: string }
 	| { readonly kind: "text"; readonly text: string }
 	| { readonly kind: "list"; readonly items: readonly string[] }
-	/** A picture in plain letters: never wrapped, cut where it does not fit. */
+	/** A picture in plain letters: never wrapped, left out where it does not fit. */
 	| { readonly kind: "picture"; readonly lines: readonly string[] }
 	| { readonly kind: "pairs"; readonly pairs: readonly (readonly [label: string, value: string])[] };
 

@@ -12,7 +12,7 @@ export function shortlistScreen(view: WalkView): Screen {
 	const { waysOut } = view.advice();
 	const { shortlist, partsDisagree } = view.sheet();
 	const stopped = partsDisagree.filter(({ isStopped }) => isStopped);
-	const unasked = askedQuestions(judgement.build.facts).filter(({ id }) => !view.state.answers[id]).length;
+	const unasked = askedQuestions(judgement.build).filter(({ id }) => !view.state.answers[id]).length;
 	const open: readonly Choice[] = shortlist.map(({ boardId, name }) => ({
 		label: `Look at ${name}`,
 		event: { type: "board", boardId },

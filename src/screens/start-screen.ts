@@ -6,7 +6,7 @@ import type { WalkView } from "./walk-view.ts";
 
 /** What this is, what to have at hand, how long it takes. */
 export function startScreen(view: WalkView): Screen {
-	const asked = askedQuestions(view.judgement().build.facts);
+	const asked = askedQuestions(view.judgement().build);
 	const short = allQuestions.filter((question) => question.short).length;
 	const dealtWith = asked.filter(({ id }) => view.state.answers[id]).length;
 	const [newest] = view.state.saved;

@@ -21,7 +21,7 @@ export function tierEndScreen(view: WalkView, tier: Tier): Screen {
 	const nothing = nothingLeft(judgement);
 	// What the board has to feed belongs where its quality is about to be asked.
 	const watts = tier === "features" ? wattsWords(judgement.build.facts) : null;
-	const unsure = askedQuestions(judgement.build.facts).filter(
+	const unsure = askedQuestions(judgement.build).filter(
 		(question) => question.tier === tier && view.state.answers[question.id]?.status !== "answered",
 	);
 	return plainScreen(view, {

@@ -49,7 +49,7 @@ export function makeSheet(judgement: Judgement, advice: Advice, answers: Answers
 			: advice.waysOut.map(({ giveUp, boardIds }) => wayOutWords(giveUp, boardIds, judgement)),
 		open: openOf(answers, judgement, advice, context),
 		answers: allQuestions
-			.filter((question) => isAsked(question, judgement.build.facts) || answers[question.id])
+			.filter((question) => isAsked(question, judgement.build) || answers[question.id])
 			.map((question) => answerOf(question.id, answers, context)),
 		cautions: cautions.map(({ text, source }) => ({ text, ground: groundWords(sourceById(source)) })),
 		sources: sourcesOf(judgement).map((id) => sourceWords(sourceById(id))),
@@ -214,7 +214,7 @@ function openOf(
 	advice: Advice,
 	context: QuestionContext,
 ): readonly SheetOpen[] {
-	const questions = askedQuestions(judgement.build.facts)
+	const questions = askedQuestions(judgement.build)
 		.filter((question) => saidOf(question, answers, context) === null)
 		.map(({ label, howToFindOut: how, notSure }): SheetOpen => ({ what: label, how: `${how} Until then: ${notSure}` }));
 	const facts = advice.shortlist.flatMap(({ boardId, unknown }) => {

@@ -1,6 +1,7 @@
 import { allQuestions } from "../questions/all-questions.ts";
 import type { Question } from "../questions/define-question.ts";
 import { foldAnswers } from "../questions/fold-answers.ts";
+import { makesSense } from "../questions/is-asked.ts";
 import { marketOf } from "./market-of.ts";
 import type { WalkContext, WalkState } from "./walk-state.ts";
 
@@ -9,10 +10,11 @@ import type { WalkContext, WalkState } from "./walk-state.ts";
  * Their answers stay in the walk and count again once the change is taken back.
  */
 export function answersDropped(context: WalkContext, before: WalkState, after: WalkState): readonly Question[] {
-	const factsOf = (state: WalkState) =>
-		foldAnswers(state.answers, { ...context, market: marketOf(context.market, state.ownParts) }).facts;
-	const [earlier, now] = [factsOf(before), factsOf(after)];
+	const buildOf = (state: WalkState) =>
+		foldAnswers(state.answers, { ...context, market: marketOf(context.market, state.ownParts) });
+	const [earlier, now] = [buildOf(before), buildOf(after)];
 	return allQuestions.filter(
-		({ id, applies }) => before.answers[id]?.status === "answered" && applies(earlier) && !applies(now),
+		(question) =>
+			before.answers[question.id]?.status === "answered" && makesSense(question, earlier) && !makesSense(question, now),
 	);
 }

@@ -8,8 +8,7 @@ import type { Place, WalkContext, WalkState } from "./walk-state.ts";
 
 /** The questions that the walk comes to with the answers so far, in order. */
 export function questionsAsked(context: WalkContext, state: WalkState): readonly Question[] {
-	const { facts } = foldAnswers(state.answers, { ...context, market: marketOf(context.market, state.ownParts) });
-	return askedQuestions(facts);
+	return askedQuestions(foldAnswers(state.answers, { ...context, market: marketOf(context.market, state.ownParts) }));
 }
 
 /** Where a walk begins or goes on: the first question nobody has dealt with, or the shortlist. */

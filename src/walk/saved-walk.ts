@@ -1,9 +1,10 @@
 import { type AnswersFile, type AnswerValue, answersFileSchemaName } from "../parts/answers-file.ts";
 import { findPart, type Market } from "../parts/market.ts";
 import type { PartKind } from "../parts/part-kinds.ts";
-import { allQuestions, questionById } from "../questions/all-questions.ts";
+import { questionById } from "../questions/all-questions.ts";
 import { tierNames } from "../questions/define-question.ts";
 import { marketOf } from "./market-of.ts";
+import { questionsAsked } from "./places.ts";
 import { startWalk, type WalkContext, type WalkState } from "./walk-state.ts";
 
 /** A walk as it is written to a file; reading it gives the same walk again. */
@@ -67,12 +68,13 @@ function partsGone(kind: PartKind, value: AnswerValue, market: Market): readonly
 	return named.filter((id) => !findPart(market, kind, id));
 }
 
-/** A kept walk in a few words: how much of it is answered, where it stopped, how long ago. */
-export function summaryWords(file: AnswersFile, savedOn: string, today: string): string {
-	const dealtWith = allQuestions.filter(({ id }) => file.answers[id]);
-	const next = allQuestions.find(({ id }) => !file.answers[id]);
+/** A kept walk in a few words: how much of what it is asked is answered, where it stopped, how long ago. */
+export function summaryWords(file: AnswersFile, context: WalkContext): string {
+	const asked = questionsAsked(context, startWalk(file.answers, file.parts));
+	const dealtWith = asked.filter(({ id }) => file.answers[id]);
+	const next = asked.find(({ id }) => !file.answers[id]);
 	const where = next ? `, next comes ${tierNames[next.tier]}` : "";
-	return `${dealtWith.length} of ${allQuestions.length} answered${where}, ${agoWords(savedOn, today)}`;
+	return `${dealtWith.length} of ${asked.length} answered${where}, ${agoWords(file.asOf, context.asOf)}`;
 }
 
 function agoWords(then: string, today: string): string {

@@ -1,4 +1,4 @@
-import type { Answer, AnswerValue, OwnPart } from "../parts/answers-file.ts";
+import type { Answer, Answers, AnswerValue, OwnPart } from "../parts/answers-file.ts";
 import { cleanLine } from "../parts/clean-text.ts";
 import { findPart } from "../parts/market.ts";
 import { partKinds } from "../parts/part-kinds.ts";
@@ -129,6 +129,8 @@ function atQuestion(context: WalkContext, state: WalkState, id: string, event: W
 	if (event.type === "text") {
 		const reading = readTyped(question, event.text, inside, foldAnswers(state.answers, inside).facts);
 		if ("problem" in reading) return [{ ...state, problem: reading.problem }, []];
+		const unexpected = question.expected(reading.value, inside);
+		if (unexpected !== null) return [{ ...state, problem: `This question takes ${unexpected}.` }, []];
 		return answered(context, state, id, { status: "answered", value: reading.value });
 	}
 	if (event.type !== "answer") return [state, []];
@@ -143,19 +145,23 @@ function answered(context: WalkContext, state: WalkState, id: string, answer: An
 
 /** The walk with one answer given, and a word about those that no longer count because of it. */
 function withAnswer(context: WalkContext, state: WalkState, id: string, answer: Answer): WalkState {
-	const answers = { ...state.answers, [id]: { ...answer, by: id === whoQuestionId ? byOf(answer, state) : state.by } };
+	const by = id === whoQuestionId ? byOf(answer) : state.by;
+	return { ...withAnswers(context, state, { ...state.answers, [id]: { ...answer, by } }), by };
+}
+
+function withAnswers(context: WalkContext, state: WalkState, answers: Answers): WalkState {
 	const dropped = answersDropped(context, state, { ...state, answers });
 	return {
 		...state,
 		answersBefore: state.answers,
 		answers,
-		by: id === whoQuestionId ? byOf(answer, state) : state.by,
 		notice: dropped.length > 0 ? droppedWords(dropped.map(({ label }) => label)) : state.notice,
 	};
 }
 
-function byOf({ status, value }: Answer, { by }: WalkState): string {
-	return status === "answered" && typeof value === "string" ? value : by;
+/** Not sure who answers: then the answers count as the builder's own. */
+function byOf({ status, value }: Answer): string {
+	return status === "answered" && typeof value === "string" ? value : "builder";
 }
 
 function droppedWords(labels: readonly string[]): string {
@@ -180,6 +186,7 @@ function marked(
 	const before = markedIn(state.answers[question.id]);
 	const count = before.filter((other) => other === value).length + by;
 	const wanted = count > line.most ? 0 : Math.max(0, count);
+	if (wanted === count - by) return [state, []];
 	const now = lines.flatMap(({ one }) =>
 		Array<string>(one === value ? wanted : before.filter((other) => other === one).length).fill(one),
 	);
@@ -188,7 +195,7 @@ function marked(
 	if (now.length > 0)
 		return [withAnswer(context, state, question.id, { status: "answered", value: now }), [{ type: "save" }]];
 	const { [question.id]: _, ...answers } = state.answers;
-	return [{ ...state, answersBefore: state.answers, answers }, [{ type: "save" }]];
+	return [withAnswers(context, state, answers), [{ type: "save" }]];
 }
 
 function markedIn(answer: Answer | undefined): readonly string[] {
@@ -266,11 +273,15 @@ function described(context: WalkContext, state: WalkState, place: Extract<Place,
 		draft: {},
 		entered: {},
 	};
-	if (questionId !== null)
-		return answered(context, { ...after, place: { at: "question", id: questionId } }, questionId, {
-			status: "answered",
-			value: answerWithPart(state.answers[questionId], questionId, part.id),
-		});
+	if (questionId !== null) {
+		const at: WalkState = { ...after, place: { at: "question", id: questionId } };
+		const value = answerWithPart(state.answers[questionId], questionId, part.id);
+		const inside = { ...context, market: marketOf(context.market, after.ownParts) };
+		const unexpected = questionById(questionId)?.expected(value, inside) ?? null;
+		// The list is full: the part is kept, and the answer stays as it was.
+		if (unexpected !== null) return [{ ...at, problem: `This question takes ${unexpected}.` }, [{ type: "save" }]];
+		return answered(context, at, questionId, { status: "answered", value });
+	}
 	return [go(after, { at: "board", boardId: part.id }), [{ type: "save" }]];
 }
 

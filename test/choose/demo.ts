@@ -72,19 +72,39 @@ function manyValues({ kind }: Question, listed: readonly AnswerValue[]): readonl
 export const answered = (value: AnswerValue): Answer => ({ status: "answered", value });
 export const notSure: Answer = { status: "not-sure" };
 
-/** Any answers to any of the questions, open ones among them. */
-export const anyAnswers: fc.Arbitrary<Answers> = fc.record(
-	Object.fromEntries(
-		allQuestions.map((question) => [
-			question.id,
-			fc.oneof(
-				{ weight: 3, arbitrary: fc.constantFrom(...valuesFor(question)).map(answered) },
-				{ weight: 1, arbitrary: fc.constantFrom<Answer>(notSure, { status: "skipped" }) },
-			),
-		]),
-	),
+const anyAnswerTo = (question: Question): fc.Arbitrary<Answer> =>
+	fc.oneof(
+		{ weight: 3, arbitrary: fc.constantFrom(...valuesFor(question)).map(answered) },
+		{ weight: 1, arbitrary: fc.constantFrom<Answer>(notSure, { status: "skipped" }) },
+	);
+
+/** Any answers to any of the questions, open ones among them. Together they leave hardly ever a board. */
+const scatteredAnswers: fc.Arbitrary<Answers> = fc.record(
+	Object.fromEntries(allQuestions.map((question) => [question.id, anyAnswerTo(question)])),
 	{ requiredKeys: [] },
 ) as fc.Arbitrary<Answers>;
+
+const answersOf = (name: string): Answers => scenarios.find((one) => one.name === name)?.file.answers ?? {};
+
+/** What an invented person answered, with a few answers changed. The quiet desk has boards that are known to fit. */
+const nearlyAnswered: fc.Arbitrary<Answers> = fc
+	.tuple(
+		fc.oneof(
+			{ weight: 2, arbitrary: fc.constant(answersOf("quiet-desk.json")) },
+			{ weight: 1, arbitrary: fc.constantFrom(...scenarios.map(({ file }) => file.answers)) },
+		),
+		fc.array(
+			fc.constantFrom(...allQuestions).chain((question) => fc.tuple(fc.constant(question.id), anyAnswerTo(question))),
+			{ maxLength: 4 },
+		),
+	)
+	.map(([answers, changed]) => ({ ...answers, ...Object.fromEntries(changed) }));
+
+/** Answers of all sorts: with boards that fit, with some that may, and with none left. */
+export const anyAnswers: fc.Arbitrary<Answers> = fc.oneof(
+	{ weight: 1, arbitrary: scatteredAnswers },
+	{ weight: 2, arbitrary: nearlyAnswered },
+);
 
 /** The demonstration market with some of its boards, in any order. */
 export const anyMarket: fc.Arbitrary<Market> = fc

@@ -64,8 +64,14 @@ function tell(session: WalkSession, ...events: readonly WalkEvent[]): WalkSessio
 
 const next: WalkEvent = { type: "next" };
 const leave: WalkEvent = { type: "leave" };
-const budget = (words: string): WalkEvent => ({ type: "text", text: words });
-const part = (id: string): WalkEvent => ({ type: "answer", value: { part: id } });
+/** The answers to the first two questions. */
+const short: WalkEvent = { type: "answer", value: "short" };
+const builder: WalkEvent = { type: "answer", value: "builder" };
+/** An answer to the question about the processor, from wherever one is. */
+const processor: readonly WalkEvent[] = [
+	{ type: "change", questionId: "fit/processor" },
+	{ type: "answer", value: { part: "tallowfinch-deckhand" } },
+];
 const kept = (file: string) => JSON.parse(readFileSync(file, "utf8"));
 const files = () => (existsSync(walks) ? readdirSync(walks).sort() : []);
 
@@ -73,13 +79,13 @@ describe("a new walk", () => {
 	test("is kept from its first answer on, in a file of its own for the owner only, and after each answer", () => {
 		const session = tell(start(), next);
 		expect(files()).toEqual([]);
-		tell(session, budget("180"));
+		tell(session, short);
 		const file = join(walks, "walk-2026-11-25.json");
 		expect(files()).toEqual(["walk-2026-11-25.json", "walk-2026-11-25.json.lock"]);
 		expect(statSync(file).mode & 0o777).toBe(0o600);
-		expect(Object.keys(kept(file).answers)).toEqual(["about/budget"]);
-		tell(session, part("tallowfinch-deckhand"));
-		expect(Object.keys(kept(file).answers)).toEqual(["about/budget", "fit/processor"]);
+		expect(Object.keys(kept(file).answers)).toEqual(["about/walk-length"]);
+		tell(session, builder);
+		expect(Object.keys(kept(file).answers)).toEqual(["about/walk-length", "about/who"]);
 		session.close();
 		expect(files()).toEqual(["walk-2026-11-25.json"]);
 		expect(session.farewell()).toContain(`Your answers are kept in ${file}`);
@@ -94,20 +100,20 @@ describe("a new walk", () => {
 	});
 
 	test("takes the next free name of the day", () => {
-		tell(start(), next, budget("180")).close();
-		tell(start(), next, budget("190")).close();
+		tell(start(), next, short).close();
+		tell(start(), next, { type: "not-sure" }).close();
 		expect(files()).toEqual(["walk-2026-11-25-2.json", "walk-2026-11-25.json"]);
 	});
 
 	test.skipIf(process.platform !== "linux")("is told once that it cannot be kept, and goes on all the same", () => {
 		// Nobody, root neither, can make a file there.
-		const session = tell(start("--answers", "/proc/boardwalk.json"), next, budget("180"));
+		const session = tell(start("--answers", "/proc/boardwalk.json"), next, short);
 		expect(session.state().notice).toMatch(
 			/^Your answers cannot be kept \(\/proc\/boardwalk\.json: .+\)\. The walk goes on; write the sheet before/,
 		);
-		tell(session, part("tallowfinch-deckhand"));
+		tell(session, builder);
 		expect(session.state().notice).toBeNull();
-		expect(session.state().answers["fit/processor"]).toBeDefined();
+		expect(session.state().answers["about/who"]).toBeDefined();
 		expect(session.farewell()).toBe("");
 	});
 
@@ -115,21 +121,21 @@ describe("a new walk", () => {
 		vi.stubEnv("HOME", "not/absolute");
 		vi.stubEnv("XDG_STATE_HOME", "relative/too");
 		const session = start("--answers", join(desk, "mine.json"));
-		tell(session, next, budget("180"));
-		expect(Object.keys(kept(join(desk, "mine.json")).answers)).toEqual(["about/budget"]);
+		tell(session, next, short);
+		expect(Object.keys(kept(join(desk, "mine.json")).answers)).toEqual(["about/walk-length"]);
 	});
 });
 
 describe("the next start", () => {
 	test("offers the walk there is, in words, and opens it where it left off", () => {
-		tell(start(), next, budget("180"), part("tallowfinch-deckhand")).close();
+		tell(start(), next, short, builder).close();
 		const session = start();
 		const label = session.screen()?.choices[0]?.label ?? "";
-		expect(label).toMatch(/^Go on with my walk: 2 of \d+ answered, next comes Fit, today$/);
+		expect(label).toMatch(/^Go on with my walk: 2 of \d+ answered, next comes About you, today$/);
 		tell(session, session.screen()?.choices[0]?.event as WalkEvent);
-		expect(session.state().place).toEqual({ at: "question", id: "fit/case" });
+		expect(session.state().place).toEqual({ at: "question", id: "about/activities" });
 		expect(session.state().notice).toBe("Here you left off.");
-		tell(session, part("larkspur-barn"));
+		tell(session, { type: "not-sure" });
 		expect(files().filter((name) => name.endsWith(".json"))).toEqual(["walk-2026-11-25.json"]);
 		expect(Object.keys(kept(join(walks, "walk-2026-11-25.json")).answers)).toHaveLength(3);
 	});
@@ -149,7 +155,7 @@ describe("the next start", () => {
 	});
 
 	test("says what no longer applies where the market changed meanwhile", () => {
-		tell(start(), next, budget("180"), part("tallowfinch-deckhand")).close();
+		tell(start(), next, short, ...processor).close();
 		const file = join(walks, "walk-2026-11-25.json");
 		const changed = kept(file);
 		changed.answers["fit/processor"].value.part = "no-longer-sold";
@@ -162,7 +168,7 @@ describe("the next start", () => {
 	});
 
 	test("tells of a walk that vanished meanwhile, and stays where it is", () => {
-		tell(start(), next, budget("180")).close();
+		tell(start(), next, short).close();
 		const session = start();
 		rmSync(join(walks, "walk-2026-11-25.json"));
 		tell(session, session.screen()?.choices[0]?.event as WalkEvent);
@@ -178,31 +184,34 @@ describe("a walk that another program has open", () => {
 	}
 
 	test("is not written to: one is told, and what one answers goes into a file of its own", () => {
-		tell(start(), next, budget("180")).close();
+		tell(start(), next, short).close();
 		const file = join(walks, "walk-2026-11-25.json");
 		const text = readFileSync(file, "utf8");
 		heldByAnother(file);
 		const session = start("--answers", file);
 		expect(session.state().notice).toContain(`This walk is open in another window (process ${process.ppid})`);
-		tell(session, next, part("tallowfinch-deckhand"));
+		tell(session, next, builder);
 		expect(readFileSync(file, "utf8")).toBe(text);
-		expect(Object.keys(kept(join(walks, "walk-2026-11-25-2.json")).answers)).toEqual(["about/budget", "fit/processor"]);
+		expect(Object.keys(kept(join(walks, "walk-2026-11-25-2.json")).answers)).toEqual([
+			"about/walk-length",
+			"about/who",
+		]);
 		session.close();
 		expect(readFileSync(`${file}.lock`, "utf8")).toBe(String(process.ppid));
 	});
 
 	test("is taken over where that program is gone", () => {
-		tell(start(), next, budget("180")).close();
+		tell(start(), next, short).close();
 		const file = join(walks, "walk-2026-11-25.json");
 		writeFileSync(`${file}.lock`, "999999999");
-		const session = tell(start("--answers", file), next, part("tallowfinch-deckhand"));
+		const session = tell(start("--answers", file), next, builder);
 		expect(session.state().notice).toBeNull();
-		expect(Object.keys(kept(file).answers)).toEqual(["about/budget", "fit/processor"]);
+		expect(Object.keys(kept(file).answers)).toEqual(["about/walk-length", "about/who"]);
 	});
 });
 
 describe("the sheet", () => {
-	const toSheet = (session: WalkSession) => tell(session, next, budget("180"), { type: "sheet" });
+	const toSheet = (session: WalkSession) => tell(session, next, short, { type: "sheet" });
 
 	test("is written where asked, told with its full path, and named again at the end", () => {
 		const session = tell(toSheet(start()), { type: "text", text: "mine.md" });
@@ -270,8 +279,8 @@ describe("settings", () => {
 describe("a walk named with --answers", () => {
 	test("that is not there yet is begun there", () => {
 		const file = join(desk, "new.json");
-		const session = tell(start("--answers", file), next, budget("180"));
-		expect(Object.keys(kept(file).answers)).toEqual(["about/budget"]);
+		const session = tell(start("--answers", file), next, short);
+		expect(Object.keys(kept(file).answers)).toEqual(["about/walk-length"]);
 		session.close();
 		expect(readdirSync(desk)).toEqual(["new.json"]);
 		expect(files()).toEqual([]);
@@ -294,12 +303,12 @@ describe("a walk named with --answers", () => {
 
 	test("whose path has a space is named in quotes at the end", () => {
 		const file = join(desk, "my walk's file.json");
-		const session = tell(start("--answers", file), next, budget("180"), leave);
+		const session = tell(start("--answers", file), next, short, leave);
 		expect(session.farewell()).toContain(`--answers '${desk}/my walk'\\''s file.json'`);
 	});
 });
 
 test("nothing is printed while a walk is under way", () => {
-	tell(start(), next, budget("180"), { type: "sheet" }, { type: "text", text: "mine.md" }, leave);
+	tell(start(), next, short, { type: "sheet" }, { type: "text", text: "mine.md" }, leave);
 	expect(said).toBe("");
 });

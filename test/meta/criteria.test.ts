@@ -5,6 +5,7 @@ import { allCriteria } from "../../src/criteria/all-criteria.ts";
 import { piecewiseLinear } from "../../src/maths/piecewise-linear.ts";
 import { factAt } from "../../src/parts/fact-list.ts";
 import { partKindNames } from "../../src/parts/part-kinds.ts";
+import { wantNames } from "../../src/parts/wants.ts";
 import { allQuestions } from "../../src/questions/all-questions.ts";
 import { allSources } from "../../src/reference/sources.ts";
 
@@ -30,6 +31,8 @@ test("every fact of a board has one owner, or it would count twice", () => {
 	expect(paths.filter(isInside)).toEqual([]);
 });
 
+const wishIds = allQuestions.filter(({ isWish }) => isWish).map(({ id }) => id);
+
 test("the price is never scored", () => {
 	expect(allCriteria.flatMap(({ reads }) => reads).filter((path) => /price|offers/i.test(path))).toEqual([]);
 });
@@ -37,7 +40,8 @@ test("the price is never scored", () => {
 describe.each(allCriteria)("$id", (criterion) => {
 	test.each(criterion.reads)("%s is a fact", (path) => {
 		const [part = "", ...keys] = path.split(".");
-		if (keys.length === 0) expect(path).toBe("rearDevices");
+		if (part === "wish") expect(wishIds).toContain(keys.join("."));
+		else if (keys.length === 0) expect([...wantNames, ...partKindNames]).toContain(path);
 		else {
 			expect(partKindNames).toContain(part);
 			expect(factAt(part as (typeof partKindNames)[number], keys.join("."))).toBeDefined();

@@ -3,13 +3,19 @@ import { fileURLToPath } from "node:url";
 import { describe, expect, test } from "vitest";
 import { advise } from "../../src/choose/advise.ts";
 import { judge } from "../../src/choose/judge.ts";
-import type { Answers } from "../../src/parts/answers-file.ts";
+import { allCriteria } from "../../src/criteria/all-criteria.ts";
+import type { Answer, Answers, OwnPart } from "../../src/parts/answers-file.ts";
 import { type BuildFacts, emptyBuildFacts } from "../../src/parts/build.ts";
 import { partKindNames } from "../../src/parts/part-kinds.ts";
 import { allQuestions } from "../../src/questions/all-questions.ts";
 import { foldAnswers } from "../../src/questions/fold-answers.ts";
+import { askedQuestions } from "../../src/questions/is-asked.ts";
 import { allRules } from "../../src/rules/all-rules.ts";
 import { needOf } from "../../src/rules/run-rule.ts";
+import { makeSheet } from "../../src/sheet/make-sheet.ts";
+import { marketOf } from "../../src/walk/market-of.ts";
+import { savedWalk, takeUpWalk } from "../../src/walk/saved-walk.ts";
+import { startWalk } from "../../src/walk/walk-state.ts";
 import { answered, demoContext, notSure, scenarios, settledFacts, valuesFor } from "../choose/demo.ts";
 
 const folder = fileURLToPath(new URL("../../src/questions", import.meta.url));
@@ -46,12 +52,12 @@ describe.each(allQuestions)("$id", (question) => {
 	});
 
 	test("hints in one sentence without a full stop", () => {
-		expect(question.hint).toMatch(/^[A-Z].*[^.!?]$/);
+		expect(question.hint).toMatch(/^[A-Z].*[^.!]$/);
 		expect(question.hint).not.toMatch(/[.!?] [A-Z]/);
 	});
 
 	test.each(["why", "whereToFind", "changes", "notSure", "howToFindOut"] as const)("says %s", (key) => {
-		expect(question[key]).toMatch(/^[A-Z].*\.$/);
+		expect(question[key]).toMatch(/^[A-Z].*[.?]$/);
 	});
 
 	test("has a short statement for the review", () => {
@@ -65,7 +71,9 @@ describe.each(allQuestions)("$id", (question) => {
 			expect(question.expected(value, demoContext)).toBeNull();
 			expect(label).toMatch(/\S/);
 			expect(explanation).toMatch(/^\S.*[^.\s]$/);
-			expect(question.says(value, demoContext)).toBe(label);
+			const said = question.says(value, demoContext).toLowerCase();
+			// A list is said inside a sentence, or only counted: then one line is one.
+			expect(question.kind === "many" ? [label.toLowerCase(), "1"] : [label.toLowerCase()]).toContain(said);
 		}
 	});
 
@@ -112,37 +120,74 @@ describe.each(allQuestions)("$id", (question) => {
 	});
 });
 
-/** All that answers can change: verdicts, scores, reasons, findings about the build, and what to look for. */
-function outcomeOf(answers: Answers): string {
-	const build = foldAnswers(answers, demoContext);
-	const judgement = judge(demoContext.market, build);
-	const { ranking, shortlist, buildFindings } = advise(judgement, answers);
-	const needs = build.worlds.map(({ facts }) => allRules.map((rule) => needOf(rule, { facts })));
-	const verdicts = judgement.boards.map(({ verdict, failedRuleIds, dependsOn }) => [verdict, failedRuleIds, dependsOn]);
-	return JSON.stringify({ verdicts, ranking, shortlist, buildFindings, needs });
+/** Somebody who has answered, with the parts they brought. */
+interface Person {
+	readonly answers: Answers;
+	readonly parts: readonly OwnPart[];
+}
+// Those who have answered most first: what a question does shows soonest there.
+const people: readonly Person[] = [...scenarios.map(({ file }) => file), { answers: {}, parts: [] }].sort(
+	(one, other) => Object.keys(other.answers).length - Object.keys(one.answers).length,
+);
+const labels = new Set(allQuestions.map(({ label }) => label));
+
+/**
+ * All that an answer can change beside being told itself: verdicts, scores, reasons, findings about the build, what to
+ * look for, which questions come, whose the answers are, and every other line of the sheet.
+ */
+function outcomeOf({ answers, parts }: Person): string {
+	const context = { ...demoContext, market: marketOf(demoContext.market, parts) };
+	const build = foldAnswers(answers, context);
+	const judgement = judge(context.market, build);
+	const advice = advise(judgement, answers);
+	const { answers: _told, open, ...sheet } = makeSheet(judgement, advice, answers, context);
+	return JSON.stringify({
+		verdicts: judgement.boards.map(({ verdict, failedRuleIds, dependsOn }) => [verdict, failedRuleIds, dependsOn]),
+		ranking: advice.ranking,
+		shortlist: advice.shortlist,
+		buildFindings: advice.buildFindings,
+		needs: build.worlds.map(({ facts }) => allRules.map((rule) => needOf(rule, { facts }))),
+		asked: askedQuestions(build.facts).map(({ id }) => id),
+		by: takeUpWalk(context, savedWalk(context, startWalk(answers, parts))).state.by,
+		sheet,
+		open: open.filter(({ what }) => !labels.has(what)),
+	});
 }
 
+const withAnswer = ({ answers, parts }: Person, id: string, answer: Answer): Person => ({
+	answers: { ...answers, [id]: answer },
+	parts,
+});
+
 test.each(allQuestions)("some answer to $id changes something for somebody", (question) => {
-	const someone = [...scenarios.map(({ file }) => file.answers), {}];
-	const differ = someone.some((answers) => {
-		const outcomes = [notSure, ...valuesFor(question).map(answered)].map((answer) =>
-			outcomeOf({ ...answers, [question.id]: answer }),
-		);
-		return new Set(outcomes).size > 1;
+	const given = [notSure, ...valuesFor(question).map(answered)];
+	const differ = people.some((person) => {
+		const before = outcomeOf(withAnswer(person, question.id, given[0] as Answer));
+		return given.slice(1).some((answer) => outcomeOf(withAnswer(person, question.id, answer)) !== before);
 	});
 	expect(differ).toBe(true);
 });
 
 /** Wishes and importance: a few answers, each of which must be worth telling from the others. */
 const graded = allQuestions.filter(({ kind }) => kind === "one");
-const importanceQuestions = graded.filter(({ isWish }) => !isWish);
+const importanceIds = allQuestions
+	.filter((question) => allCriteria.some(({ asks }) => asks === question.ask))
+	.map(({ id }) => id);
 
 test.each(graded)("any two answers to $id do something else for somebody", (question) => {
 	// Importance counts only beside that of others: one to whom all matters alike must notice any change.
-	const alike = Object.fromEntries(importanceQuestions.map(({ id }) => [id, answered("somewhat")]));
-	const people = scenarios.flatMap(({ file }) => [file.answers, { ...file.answers, ...alike }]);
-	const outcomes = valuesFor(question).map((value) =>
-		people.map((answers) => outcomeOf({ ...answers, [question.id]: answered(value) })),
-	);
-	expect(new Set(outcomes.map((outcome) => JSON.stringify(outcome))).size).toBe(outcomes.length);
+	const alike = Object.fromEntries(importanceIds.map((id) => [id, answered("somewhat")]));
+	const everybody = people.flatMap(({ answers, parts }) => [
+		{ answers, parts },
+		{ answers: { ...answers, ...alike }, parts },
+	]);
+	const values = valuesFor(question);
+	const outcomes = values.map(() => "");
+	const toldApart = everybody.some((person) => {
+		values.forEach((value, index) => {
+			outcomes[index] += outcomeOf(withAnswer(person, question.id, answered(value)));
+		});
+		return new Set(outcomes).size === outcomes.length;
+	});
+	expect(toldApart).toBe(true);
 });

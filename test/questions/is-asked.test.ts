@@ -11,7 +11,7 @@ const question = (short: boolean, applies: boolean) =>
 		...(short ? { short: true as const } : {}),
 		...{ want: "caseFans", least: 0, most: 9, applies: () => applies },
 	});
-const facts = (more: Partial<BuildFacts>): BuildFacts => ({ ...emptyBuildFacts, ...more });
+const facts = (more: Partial<BuildFacts>) => ({ facts: { ...emptyBuildFacts, ...more } });
 
 test.each<["short" | "whole" | null, boolean, boolean, boolean]>([
 	["short", true, true, true],
@@ -34,13 +34,20 @@ test("the short way is part of the whole one, in the same order, and far shorter
 	expect(whole?.filter((asked) => short?.includes(asked))).toEqual(short);
 	expect(short?.length).toBeGreaterThan(0);
 	expect((short?.length ?? 0) * 4).toBeLessThan((whole?.length ?? 0) * 3);
-	expect(askedQuestions(emptyBuildFacts)).toEqual(whole);
+	expect(askedQuestions(facts({}))).toEqual(whole);
 });
 
 test("questions are asked in the order of all, and what makes no sense yet is left out", () => {
-	const asked = askedQuestions(emptyBuildFacts);
+	const asked = askedQuestions(facts({}));
 	expect(allQuestions.filter((one) => asked.includes(one))).toEqual(asked);
-	const ids = (given: BuildFacts) => askedQuestions(given).map(({ id }) => id);
-	expect(ids(emptyBuildFacts)).not.toContain("about/money-spent");
+	const ids = (given: ReturnType<typeof facts>) => askedQuestions(given).map(({ id }) => id);
+	expect(ids(facts({}))).not.toContain("about/money-spent");
 	expect(ids(facts({ moneyInAll: { minor: 90_000, currency: "EUR" } }))).toContain("about/money-spent");
+});
+
+test("where a walk has been folded, what counts is whether it made sense when the walk came to it", () => {
+	const asked = question(true, false);
+	expect(isAsked(asked, { ...facts({}), reached: [asked.id] })).toBe(true);
+	expect(isAsked(question(true, true), { ...facts({}), reached: [] })).toBe(false);
+	expect(isAsked(question(false, false), { ...facts({ walkLength: "short" }), reached: [asked.id] })).toBe(false);
 });

@@ -73,16 +73,20 @@ describe("what it expects", () => {
 		["a part of another kind", ["an-ear"]],
 		["one of them more often than there may be", ["acorn-box", "acorn-box", "acorn-box"]],
 	])("not %s", (_, value) => {
-		expect(drives.expected(value, context)).toBe("a list of ids of a drive in the market");
+		expect(drives.expected(value, context)).toBe("a list of ids of the market, the same drive 2 times at most");
 	});
 
 	test.each<[string, AnswerValue]>([
-		["more than there may be in all", ["acorn-stick", "acorn-stick", "acorn-box", "acorn-box", "acorn-long"]],
 		["a word", "acorn-stick"],
 		["one part on its own", { part: "acorn-stick" }],
 		["a number", 2],
 	])("not %s", (_, value) => {
-		expect(drives.expected(value, context)).toBe("a list of at most 4 ids of a drive");
+		expect(drives.expected(value, context)).toBe("a list of ids, one a drive");
+	});
+
+	test("not more than there may be in all", () => {
+		const five = ["acorn-stick", "acorn-stick", "acorn-box", "acorn-box", "acorn-long"];
+		expect(drives.expected(five, context)).toBe("4 lines at most");
 	});
 });
 

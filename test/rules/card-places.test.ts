@@ -20,11 +20,15 @@ const names = (slots: readonly CardSlot[]) => slots.map(({ name }) => name);
 describe("rows a card fills", () => {
 	test.each([
 		[20.32, 1],
-		[20.33, 2],
+		[20.82, 1],
+		[20.83, 2],
 		[40, 2],
 		[40.64, 2],
-		[41, 3],
+		[41, 2],
+		[41.2, 3],
 		[60.96, 3],
+		// Three slots, as pages print them.
+		[61, 3],
 		[71, 4],
 	])("%s mm are %s rows", (thicknessMm, rows) => {
 		expect(rowsOf(thicknessMm)).toBe(rows);

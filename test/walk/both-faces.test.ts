@@ -1,6 +1,4 @@
 import { describe, expect, test } from "vitest";
-import { demoMarket } from "../../src/cli/demo-market.ts";
-import { makeMarket } from "../../src/parts/make-market.ts";
 import { lineMeaning } from "../../src/plain/line-event.ts";
 import { type Face, faceFor, pressKey } from "../../src/screens/face.ts";
 import type { Key } from "../../src/screens/keys.ts";
@@ -9,16 +7,18 @@ import { screenOf } from "../../src/screens/screen-of.ts";
 import { update } from "../../src/walk/update.ts";
 import type { WalkEvent } from "../../src/walk/walk-event.ts";
 import { startWalk, type WalkContext, type WalkState } from "../../src/walk/walk-state.ts";
+import { demo, emptyMarket } from "./walk-in-demo.ts";
 
-const asOf = "2026-11-24";
 const contexts: readonly (readonly [string, WalkContext])[] = [
-	["the demonstration market", { market: demoMarket(), asOf }],
-	["no market", { market: makeMarket("nothing", []).market, asOf }],
+	["the demonstration market", demo],
+	["no market", emptyMarket],
 ];
 
 /** What a person decides on a screen, whichever face it has. */
 type Decision =
 	| { readonly kind: "line"; readonly index: number }
+	/** Lines to be marked, and no others; one twice for two of them. */
+	| { readonly kind: "marks"; readonly indices: readonly number[] }
 	| { readonly kind: "type"; readonly text: string }
 	| { readonly kind: "command"; readonly line: string; readonly key: Key };
 
@@ -53,11 +53,15 @@ function decide(screen: Screen, next: () => number): Decision | null {
 		event.type === "leave" || event.type === "open" ? [] : [index],
 	);
 	const index = pick(lines);
-	return index === undefined ? null : { kind: "line", index };
+	if (index === undefined) return null;
+	const { mark } = screen.choices[index] ?? {};
+	if (!mark) return { kind: "line", index };
+	const other = pick(lines.filter((one) => screen.choices[one]?.mark && (one !== index || mark.most > 1)));
+	return { kind: "marks", indices: other === undefined || next() < 0.5 ? [index] : [index, other] };
 }
 
 /** The decision as a line typed in the plain walk. */
-function inPlain(screen: Screen, decision: Decision): WalkEvent | null {
+function inPlain(screen: Screen, decision: Exclude<Decision, { kind: "marks" }>): WalkEvent | null {
 	const line =
 		decision.kind === "command"
 			? decision.line
@@ -66,26 +70,60 @@ function inPlain(screen: Screen, decision: Decision): WalkEvent | null {
 				: screen.typing?.kind === "value"
 					? (screen.choices[decision.index]?.key ?? "no such line")
 					: String(decision.index + 1);
+	return lineTyped(screen, line);
+}
+
+function lineTyped(screen: Screen, line: string): WalkEvent | null {
 	const meaning = lineMeaning(screen, line);
 	return meaning.kind === "event" ? meaning.event : null;
 }
 
 /** The decision as keys pressed in the drawn walk. */
-function inDrawn(screen: Screen, decision: Decision): WalkEvent | null {
+function inDrawn(screen: Screen, decision: Exclude<Decision, { kind: "marks" }>): WalkEvent | null {
 	const enter: Key = { name: "enter" };
-	const toTop = Array.from({ length: screen.choices.length + 1 }, (): Key => ({ name: "up" }));
-	// Where the answer is typed, the field lies above the first line.
-	const steps = decision.kind === "line" ? decision.index + (screen.typing?.kind === "value" ? 1 : 0) : 0;
-	const down = Array.from({ length: steps }, (): Key => ({ name: "down" }));
+	const steps = decision.kind === "line" ? toLine(screen, decision.index) : toTop(screen);
 	const typed = decision.kind === "type" ? [...decision.text].map(keyFor) : [];
-	const keys = decision.kind === "command" ? [decision.key] : [...toTop, ...down, ...typed, enter];
+	const keys = decision.kind === "command" ? [decision.key] : [...steps, ...typed, enter];
 	let face: Face = faceFor(screen);
 	for (const key of keys) {
-		const pressed = pressKey(screen, face, key, { textRows: 5, lastScroll: 9 });
+		const pressed = pressKey(screen, face, key, page);
 		if (pressed.event) return pressed.event;
 		face = pressed.face;
 	}
 	return null;
+}
+
+const page = { textRows: 5, lastScroll: 9 };
+
+function toTop({ choices }: Screen): readonly Key[] {
+	return Array.from({ length: choices.length + 1 }, () => ({ name: "up" }));
+}
+
+/** Keys that lead the mark to a line, from wherever it is. */
+function toLine(screen: Screen, index: number): readonly Key[] {
+	// Where the answer is typed, the field lies above the first line.
+	const steps = index + (screen.typing?.kind === "value" ? 1 : 0);
+	return [...toTop(screen), ...Array.from({ length: steps }, (): Key => ({ name: "down" }))];
+}
+
+/** Marks lines in the drawn walk, and no others, and takes them; the walk goes through every state on the way. */
+function markedInDrawn(context: WalkContext, from: WalkState, indices: readonly number[]): WalkState {
+	const screen = screenOf(context, from) as Screen;
+	const keys = [
+		...screen.choices.flatMap(({ mark }, index) =>
+			mark ? [...toLine(screen, index), ...Array.from({ length: mark.count }, () => keyFor("-"))] : [],
+		),
+		...indices.flatMap((index): Key[] => [...toLine(screen, index), { name: "space" }]),
+		{ name: "enter" } as const,
+	];
+	let state = from;
+	let face = faceFor(screen);
+	for (const key of keys) {
+		const pressed = pressKey(screenOf(context, state) as Screen, face, key, page);
+		face = pressed.face;
+		state = carriedOut(context, state, pressed.event);
+	}
+	return state;
 }
 
 function keyFor(letter: string): Key {
@@ -103,20 +141,41 @@ function carriedOut(context: WalkContext, state: WalkState, event: WalkEvent | n
 	);
 }
 
+/** A walk as far as both faces must agree: marking line by line, each mark is an answer before the next. */
+function asFarAsBothAgree({ answersBefore: _, notice: __, ...state }: WalkState) {
+	return state;
+}
+
+/** Takes lines in both faces, and says what both have come to. */
+function markedInBoth(context: WalkContext, from: WalkState, indices: readonly number[], where: string): WalkState {
+	const typed = lineTyped(screenOf(context, from) as Screen, indices.map((index) => index + 1).join(", "));
+	const plain = carriedOut(context, from, typed);
+	const drawn = markedInDrawn(context, from, indices);
+	expect(asFarAsBothAgree(drawn), where).toEqual(asFarAsBothAgree(plain));
+	expect(plain.place, where).not.toEqual(from.place);
+	return plain;
+}
+
 describe.each(contexts)("with %s", (_, context) => {
 	test("the plain and the drawn walk give the same for the same choices", () => {
 		const seen = new Set<string>();
-		for (let seed = 1; seed <= 15; seed++) {
+		for (let seed = 1; seed <= 10; seed++) {
 			const next = chance(seed);
 			let [plain, drawn] = [startWalk(), startWalk()];
-			for (let step = 0; step < 60; step++) {
+			for (let step = 0; step < 100; step++) {
 				const screen = screenOf(context, plain);
 				if (!screen) break;
 				seen.add(plain.place.at);
 				const decision = decide(screen, next);
 				if (!decision) break;
-				const [lineEvent, keyEvent] = [inPlain(screen, decision), inDrawn(screen, decision)];
 				const where = `seed ${seed}, step ${step}, ${screen.id}, ${JSON.stringify(decision)}`;
+				if (decision.kind === "marks") {
+					plain = markedInBoth(context, plain, decision.indices, where);
+					drawn = plain;
+					seen.add("marks");
+					continue;
+				}
+				const [lineEvent, keyEvent] = [inPlain(screen, decision), inDrawn(screen, decision)];
 				expect(keyEvent, where).toEqual(lineEvent);
 				expect(lineEvent, where).not.toBeNull();
 				plain = carriedOut(context, plain, lineEvent);
@@ -125,19 +184,23 @@ describe.each(contexts)("with %s", (_, context) => {
 			}
 		}
 		// The walks went far enough to mean something.
-		for (const place of ["question", "describe", "tier-end", "review", "shortlist", "sheet"])
+		for (const place of ["question", "marks", "describe", "tier-end", "review", "shortlist", "sheet"])
 			expect(seen).toContain(place);
 	});
 });
 
-test("each line can be chosen in both faces, also where a number is the answer", () => {
+test("each line can be chosen in both faces, also where a number is the answer, and where several can be marked", () => {
 	for (const [, context] of contexts) {
 		let state = carriedOut(context, startWalk(), { type: "next" });
-		for (let guard = 0; guard < 40 && state.place.at !== "shortlist"; guard++) {
+		let marks = 0;
+		for (let guard = 0; guard < 80 && state.place.at !== "shortlist"; guard++) {
 			const screen = screenOf(context, state) as Screen;
-			for (const [index, { event }] of screen.choices.entries()) {
-				expect(inPlain(screen, { kind: "line", index })).toEqual(event);
+			for (const [index, { event, mark }] of screen.choices.entries()) {
 				expect(inDrawn(screen, { kind: "line", index })).toEqual(event);
+				if (mark) {
+					markedInBoth(context, state, [index], `${screen.id}, line ${index}`);
+					marks++;
+				} else expect(inPlain(screen, { kind: "line", index })).toEqual(event);
 			}
 			state = carriedOut(context, state, screen.choices.at(-1)?.event ?? { type: "next" });
 			if (state.place.at === "tier-end" || state.place.at === "parts-disagree")
@@ -145,5 +208,6 @@ test("each line can be chosen in both faces, also where a number is the answer",
 			if (state.place.at === "review") state = carriedOut(context, state, { type: "back" });
 		}
 		expect(state.place.at).toBe("shortlist");
+		expect(marks).toBeGreaterThan(20);
 	}
 });

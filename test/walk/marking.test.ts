@@ -135,7 +135,7 @@ describe("parts", () => {
 	test("more in all than there may be are refused in words, and what is marked stays", () => {
 		const before = walkAt(at(candidates), { answers: { [candidates]: given(["one", "two", "three", "four"]) } });
 		expect(go(before, mark("five"))).toEqual({
-			state: { ...before, problem: expect.stringContaining("at most 4") },
+			state: { ...before, problem: expect.stringContaining("4 lines at most") },
 			effects: [],
 		});
 	});

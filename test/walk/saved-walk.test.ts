@@ -3,7 +3,16 @@ import { type AnswersFile, type AnswerValue, answersFile } from "../../src/parts
 import { allQuestions } from "../../src/questions/all-questions.ts";
 import { savedWalk, summaryWords, takeUpWalk } from "../../src/walk/saved-walk.ts";
 import { startWalk, type WalkState } from "../../src/walk/walk-state.ts";
-import { demo, emptyMarket, quietAnswers, scenarios, walkDone, walkThrough, walkWith } from "./walk-in-demo.ts";
+import {
+	demo,
+	emptyMarket,
+	notAskedOfQuiet,
+	quietAnswers,
+	scenarios,
+	walkDone,
+	walkThrough,
+	walkWith,
+} from "./walk-in-demo.ts";
 
 const saved = savedWalk(demo, walkWith(quietAnswers));
 /** The saved walk with one answer's value put in place of what stood there. */
@@ -112,13 +121,25 @@ describe("taking a walk up", () => {
 });
 
 describe("a kept walk in a few words", () => {
-	const count = allQuestions.length;
+	const words = (state: WalkState) => summaryWords(savedWalk(demo, state), demo);
+	const asked = allQuestions.filter(({ id }) => !notAskedOfQuiet.includes(id));
 
-	test("says how much is answered and what comes next", () => {
-		const words = (state: WalkState) => summaryWords(savedWalk(demo, state), "2026-11-24", "2026-11-24");
-		expect(words(startWalk())).toBe(`0 of ${count} answered, next comes About you, today`);
-		expect(words(walkDone(quietAnswers, "fit/memory"))).toBe(`${count - 1} of ${count} answered, next comes Fit, today`);
+	test("says how much of what is asked is answered, and what comes next", () => {
+		const count = asked.length;
+		expect(words(startWalk())).toMatch(/^0 of \d+ answered, next comes About you, today$/);
+		expect(words(walkDone(quietAnswers, "fit/memory"))).toBe(
+			`${count - 1} of ${count} answered, next comes Fit, today`,
+		);
 		expect(words(walkDone(quietAnswers))).toBe(`${count} of ${count} answered, today`);
+	});
+
+	test("counts on the short walk only what that asks", () => {
+		const short = { ...quietAnswers, "about/walk-length": "short" };
+		const count = asked.filter((question) => question.short).length;
+		expect(words(walkDone(short, "about/quiet", "quality/rescue"))).toBe(
+			`${count - 1} of ${count} answered, next comes Build quality, today`,
+		);
+		expect(words(walkDone(short, "about/quiet"))).toBe(`${count} of ${count} answered, today`);
 	});
 
 	test.each([
@@ -126,7 +147,7 @@ describe("a kept walk in a few words", () => {
 		["2026-11-20", "4 days ago"],
 		["2026-02-28", "269 days ago"],
 		["2026-12-01", "on 2026-12-01"],
-	])("says when: %s is %s", (savedOn, words) => {
-		expect(summaryWords(saved, savedOn, "2026-11-24")).toMatch(new RegExp(`, ${words}$`));
+	])("says when: %s is %s", (asOf, when) => {
+		expect(summaryWords({ ...saved, asOf }, demo)).toMatch(new RegExp(`, ${when}$`));
 	});
 });

@@ -4,7 +4,16 @@ import { allQuestions } from "../../src/questions/all-questions.ts";
 import { factsToDescribe, update } from "../../src/walk/update.ts";
 import type { WalkEvent } from "../../src/walk/walk-event.ts";
 import { type Place, startWalk, type WalkState } from "../../src/walk/walk-state.ts";
-import { answering, demo, quietAnswers, walkAt, walkDone, walkThrough, walkWith } from "./walk-in-demo.ts";
+import {
+	answering,
+	demo,
+	notAskedOfQuiet,
+	quietAnswers,
+	walkAt,
+	walkDone,
+	walkThrough,
+	walkWith,
+} from "./walk-in-demo.ts";
 
 const question = (id: string): Place => ({ at: "question", id });
 const text = (words: string): WalkEvent => ({ type: "text", text: words });
@@ -21,17 +30,6 @@ const tooLong = {
 	"fit/case": { part: "larkspur-hatbox" },
 	"fit/graphics-card": { part: "dapplegate-fairground" },
 };
-
-/** What nobody is asked with those answers: an earlier one has settled it, or left it without sense. */
-const leftOut = [
-	"about/money-spent",
-	"fit/candidates",
-	"fit/case-front",
-	"fit/front-plugs",
-	"fit/returnable",
-	"fit/return-until",
-	"features/room",
-];
 
 /** A walk from the start over every question; at the end of a tier and where parts disagree it goes on. */
 function wholeWalk(values: typeof quietAnswers | Record<string, never>): { places: Place[]; state: WalkState } {
@@ -56,7 +54,7 @@ function stopsAt(asked: typeof allQuestions): readonly Place[] {
 
 describe("from the start to the shortlist", () => {
 	test("asks every question that makes sense, in order, and stops at the end of each tier", () => {
-		const asked = allQuestions.filter(({ id }) => !leftOut.includes(id));
+		const asked = allQuestions.filter(({ id }) => !notAskedOfQuiet.includes(id));
 		const { places, state } = wholeWalk(quietAnswers);
 		expect(places).toEqual(stopsAt(asked));
 		expect(state.place).toEqual({ at: "shortlist" });
@@ -64,10 +62,10 @@ describe("from the start to the shortlist", () => {
 	});
 
 	test("asks on the short walk what decides most, in the same order, with the same stops", () => {
-		const asked = allQuestions.filter(({ id, short }) => short && !leftOut.includes(id));
+		const asked = allQuestions.filter(({ id, short }) => short && !notAskedOfQuiet.includes(id));
 		const { places, state } = wholeWalk({ ...quietAnswers, "about/walk-length": "short" });
 		expect(places).toEqual(stopsAt(asked));
-		expect(asked.length).toBeLessThan((allQuestions.length - leftOut.length) / 2);
+		expect(asked.length).toBeLessThan((allQuestions.length - notAskedOfQuiet.length) / 2);
 		expect(state.place).toEqual({ at: "shortlist" });
 		expect(Object.keys(state.answers)).toEqual(asked.map(({ id }) => id));
 	});
@@ -179,7 +177,7 @@ describe("back", () => {
 	test("goes through the questions the other way, to the start, and loses no answer", () => {
 		const { places, state } = wholeWalk(quietAnswers);
 		const backwards = places.filter((place) => place.at === "question").reverse();
-		expect(backwards).toHaveLength(allQuestions.length - leftOut.length);
+		expect(backwards).toHaveLength(allQuestions.length - notAskedOfQuiet.length);
 		let at = state;
 		for (const place of backwards) {
 			at = walkThrough([back], at).state;

@@ -67,6 +67,17 @@ export const quietAnswers: Readonly<Record<string, AnswerValue>> = {
 	"quality/rescue": "a-lot",
 };
 
+/** What nobody is asked with those answers: an earlier one has settled it, or left it without sense. */
+export const notAskedOfQuiet: readonly string[] = [
+	"about/money-spent",
+	"fit/candidates",
+	"fit/case-front",
+	"fit/front-plugs",
+	"fit/returnable",
+	"fit/return-until",
+	"features/room",
+];
+
 /** One answer event a question, in the order asked; a question without a value here is answered "not sure". */
 export function answering(values: Readonly<Record<string, AnswerValue>>): readonly WalkEvent[] {
 	return allQuestions.map(({ id }): WalkEvent => {

@@ -13,7 +13,7 @@ export const activities = manyQuestion({
 	whereToFind: "Think of a usual week at the computer you use now.",
 	changes: "We guess from it how many watts the board must feed, and for the heaviest use score the boards.",
 	shows: wattsWords,
-	notSure: "Any use counts as possible, from light to heavy, so scores are less sure.",
+	notSure: "Heavy use is counted, to be on the safe side.",
 	howToFindOut: "Write down for a week what you use a computer for.",
 	lines: [
 		{ value: "writing", label: "Writing, school work, the web", explanation: "The processor mostly rests" },

@@ -48,8 +48,11 @@ function shareOptions({ moneyInAll }: BuildFacts): readonly Option[] {
 	if (!moneyInAll) return [];
 	const { minor, currency } = moneyInAll;
 	const unit = 10 ** minorDigits(currency);
-	return shares.map(({ percent, explanation }) => {
+	return shares.flatMap(({ percent, explanation }) => {
 		const value = { minor: Math.round((minor * percent) / 100 / unit) * unit, currency };
-		return { value, label: moneyText(value), explanation: `${percent} percent of the whole. ${explanation}` };
+		// Of a very small sum a share is no price of any board.
+		return value.minor > 0
+			? [{ value, label: moneyText(value), explanation: `${percent} percent of the whole. ${explanation}` }]
+			: [];
 	});
 }

@@ -12,7 +12,7 @@ export const sessionLength = choiceQuestion({
 	whereToFind: "Think of the last time the fans of your computer got loud, and for how long.",
 	changes: "The longer the stretch, the more watts count for the board, and so does the heat.",
 	shows: wattsWords,
-	notSure: "All day counts as possible, so scores are less sure.",
+	notSure: "Work all day long is counted, to be on the safe side.",
 	howToFindOut: "Look at the clock the next time you play or edit.",
 	choices: {
 		minutes: { label: "Some minutes", explanation: "Over before the board is really warm" },

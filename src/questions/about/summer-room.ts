@@ -10,7 +10,7 @@ export const summerRoom = choiceQuestion({
 	why: "All heat leaves into the room's air. The warmer that is, the hotter every part gets.",
 	whereToFind: "Think of last summer, or look at a thermometer on a hot evening.",
 	changes: "In a warm room each board counts as working harder, the weak ones most.",
-	notSure: "From cool to hot all counts as possible, so scores are less sure.",
+	notSure: "A warm room of about 30 degrees C is counted.",
 	howToFindOut: "Ask at home how hot the room gets.",
 	choices: {
 		cool: { label: "Cool", explanation: "About 25 degrees C (77 F) or less" },

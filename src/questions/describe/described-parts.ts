@@ -15,7 +15,7 @@ export interface DescribeContext extends QuestionContext {
 	readonly processorName: string | null;
 }
 
-export type DescribedKind = "board" | BuildPartKind;
+export type DescribedKind = "board" | "drive" | "addInCard" | BuildPartKind;
 
 /** The facts asked of a part that is typed in from its page: what matters most first, twelve at most. */
 export function typedFacts(kind: PartKind, context: DescribeContext): readonly TypedFact[] {
@@ -194,6 +194,47 @@ const lists: { readonly [K in DescribedKind]: (context: DescribeContext) => read
 		},
 		whole("radiatorMm", "How long is its radiator?", 80, 600, "mm"),
 		whole("publishedW", "How many watts does its maker say it cools?", 5, 1500, "W"),
+	],
+	drive: () => [
+		words("name", "What is the drive called?", "Snail 500"),
+		{
+			path: "shape",
+			ask: "Which shape does it have?",
+			choices: [
+				{ value: "M.2", label: "A flat stick (M.2)" },
+				{ value: "2.5 inch", label: "A flat box of 7 by 10 cm (2.5 inch)" },
+				{ value: "3.5 inch", label: "A brick of 10 by 15 cm (3.5 inch)" },
+			],
+		},
+		{
+			path: "link",
+			ask: "How is it connected?",
+			choices: [
+				{ value: "PCI Express", label: "NVMe or PCIe, as its label says" },
+				{ value: "SATA", label: "SATA, as its label says, or by a thin flat cable" },
+				{ value: "IDE", label: "By a flat cable as wide as a hand (IDE)" },
+			],
+		},
+		whole("lengthMm", "How long is the stick?", 16, 110, "mm"),
+	],
+	addInCard: () => [
+		words("name", "What is the card called?", "Fiddle"),
+		{
+			path: "use",
+			ask: "What does it do?",
+			choices: ["sound", "wired network", "wireless network", "video capture", "drives", "USB sockets", "other"].map(
+				(value) => ({ value, label: value }),
+			),
+		},
+		{
+			path: "bus",
+			ask: "Which slot does it need?",
+			choices: [
+				{ value: "PCI Express", label: "PCI Express, as on all cards of today" },
+				{ value: "PCI", label: "PCI, on cards from before about 2010" },
+			],
+		},
+		whole("leastLanes", "With how many lanes does it work (x4 is 4)?", 1, 16),
 	],
 	supply: () => [
 		words("name", "What is the supply called?", "Bonfire 650"),

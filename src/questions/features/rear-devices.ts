@@ -36,7 +36,6 @@ const counted = manyQuestion({
 	],
 	none: { label: "Nothing at all", explanation: "Then every socket is a spare one" },
 	sets: (facts, values) => ({ ...facts, rearDevices: values.length }),
-	says: (values) => `${values.length}`,
 });
 
 /** Files may also hold the plain number, as they did before things were named one by one. */

@@ -1,10 +1,11 @@
 import type { Question } from "../define-question.ts";
 
-const rates: Readonly<Record<string, { rateGbps: number; label: string; explanation: string }>> = {
-	"1": { rateGbps: 1, label: "1 Gb/s", explanation: "Most routers and lines; any board keeps up" },
-	"2.5": { rateGbps: 2.5, label: "2.5 Gb/s", explanation: "Newer routers; lines above 1 Gb/s" },
-	"10": { rateGbps: 10, label: "10 Gb/s", explanation: "Own servers and very fast lines" },
-};
+const rates = [
+	{ value: "1", rateGbps: 1, label: "1 Gb/s", explanation: "Most routers and lines; any board keeps up" },
+	{ value: "2.5", rateGbps: 2.5, label: "2.5 Gb/s", explanation: "Newer routers; lines above 1 Gb/s" },
+	{ value: "10", rateGbps: 10, label: "10 Gb/s", explanation: "Own servers and very fast lines" },
+] as const;
+const rateOf = (value: unknown) => rates.find((rate) => rate.value === value);
 
 export const router: Question = {
 	id: "features/router",
@@ -19,8 +20,8 @@ export const router: Question = {
 	notSure: "No board is marked for its wired network.",
 	howToFindOut: "Read the label of the router.",
 	applies: ({ wishes }) => wishes["features/wireless"] !== "must",
-	options: () => Object.entries(rates).map(([value, { label, explanation }]) => ({ value, label, explanation })),
-	expected: (value) => (typeof value === "string" && Object.hasOwn(rates, value) ? null : "one of 1, 2.5, 10"),
-	sets: (facts, value) => ({ ...facts, routerGbps: rates[String(value)]?.rateGbps ?? null }),
-	says: (value) => rates[String(value)]?.label ?? String(value),
+	options: () => rates.map(({ value, label, explanation }) => ({ value, label, explanation })),
+	expected: (value) => (rateOf(value) ? null : "one of 1, 2.5, 10"),
+	sets: (facts, value) => ({ ...facts, routerGbps: rateOf(value)?.rateGbps ?? null }),
+	says: (value) => rateOf(value)?.label ?? String(value),
 };

@@ -1,5 +1,5 @@
 import { manyQuestion } from "../many-question.ts";
-import { linesOfParts, partKindsOfBuild, withOwnership } from "../owned-parts.ts";
+import { linesOfParts, partKindsOfBuild, partLabel, withOwnership } from "../owned-parts.ts";
 
 export const bought = manyQuestion({
 	id: "fit/bought",
@@ -16,8 +16,6 @@ export const bought = manyQuestion({
 	lines: (facts) => linesOfParts(facts, () => true),
 	values: partKindsOfBuild,
 	none: { label: "None of these yet", explanation: "All of it is planned" },
-	says: (values) => values.map((value) => nouns[value] ?? value).join(", "),
+	says: (values) => values.map(partLabel).join(", "),
 	sets: (facts, values) => withOwnership(facts, (kind) => (values.includes(kind) ? "bought" : "planned")),
 });
-
-const nouns: Readonly<Record<string, string>> = { graphicsCard: "graphics card", supply: "power supply" };

@@ -11,7 +11,7 @@ export const caseFront = oneQuestion<NonNullable<PcCase["frontOpen"]>>({
 	why: "Fresh air comes in at the front. Behind a solid front it is warmer inside, and so is the board.",
 	whereToFind: "Look at the case or at the pictures on its page.",
 	changes: "Behind a closed front each board counts as working harder.",
-	notSure: "From open to solid all counts as possible, so scores are less sure.",
+	notSure: "Narrow slits are counted.",
 	howToFindOut: "Look at the pictures on the case maker's page.",
 	applies: ({ case: pcCase }) => pcCase.state === "have" && pcCase.part.frontOpen === undefined,
 	choices: {

@@ -1,5 +1,5 @@
 import { manyQuestion } from "../many-question.ts";
-import { linesOfParts, partKindsOfBuild, withOwnership } from "../owned-parts.ts";
+import { linesOfParts, partKindsOfBuild, partLabel, withOwnership } from "../owned-parts.ts";
 
 export const returnable = manyQuestion({
 	id: "fit/returnable",
@@ -16,7 +16,7 @@ export const returnable = manyQuestion({
 	lines: (facts) => linesOfParts(facts, isOwned),
 	values: partKindsOfBuild,
 	none: { label: "None of them", explanation: "All of it is bought for good" },
-	says: (values) => values.map((value) => nouns[value] ?? value).join(", "),
+	says: (values) => values.map(partLabel).join(", "),
 	sets: (facts, values) =>
 		withOwnership(facts, (kind) => {
 			const have = facts[kind];
@@ -26,4 +26,3 @@ export const returnable = manyQuestion({
 });
 
 const isOwned = (have: { state: string; ownership?: string }) => have.ownership !== "planned";
-const nouns: Readonly<Record<string, string>> = { graphicsCard: "graphics card", supply: "power supply" };

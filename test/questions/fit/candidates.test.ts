@@ -31,7 +31,7 @@ test("is asked only while no processor is settled", () => {
 test("takes up to four, none of them twice", () => {
 	expect(candidates.expected(["one", "two", "three", "four"], context)).toBeNull();
 	expect(candidates.expected([], context)).toBeNull();
-	expect(candidates.expected(["one", "two", "three", "four", "five"], context)).toContain("at most 4");
+	expect(candidates.expected(["one", "two", "three", "four", "five"], context)).toContain("4 lines at most");
 	expect(candidates.expected(["one", "one"], context)).toMatch(/\S/);
 });
 

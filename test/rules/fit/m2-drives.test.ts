@@ -167,7 +167,7 @@ testRule(m2Drives, {
 			{ drives: 4, places: 2, left: ["Flint", "Marble"] },
 		],
 		"the graphics card covers the slot for the adapter": [
-			{ board, drives: [pebble, cobble], graphicsCard: { thicknessMm: 41 } },
+			{ board, drives: [pebble, cobble], graphicsCard: { thicknessMm: 42 } },
 			"noPlace",
 			{ drives: 2, places: 1, left: ["Cobble"] },
 		],
