@@ -1,15 +1,12 @@
 import { inclusionMinimal } from "../maths/minimal-sets.ts";
-import { withAskedPrice } from "../parts/asked-price.ts";
 import type { Board } from "../parts/board.ts";
 import type { Build, BuildFacts, World } from "../parts/build.ts";
-import { canonicalName, canonicalSocket } from "../parts/canonical-name.ts";
 import type { Market } from "../parts/market.ts";
-import type { Platform } from "../parts/platform.ts";
-import { assumedBoardFacts, withAssumedFacts } from "../reference/assumed-facts.ts";
 import { allRules } from "../rules/all-rules.ts";
 import type { Rule } from "../rules/define-rule.ts";
 import type { Finding, Verdict } from "../rules/outcome.ts";
 import { type RuleSubject, runRule } from "../rules/run-rule.ts";
+import { type BoardSubject, boardSubjects, findingsOfMarket, seenBy } from "./findings-of-market.ts";
 
 /** What the rules say of one board. */
 export interface BoardJudgement {
@@ -63,8 +60,9 @@ export interface BuildFinding {
 
 /** Judges every board of the market against the build. Pure; the order of boards is kept and changes nothing. */
 export function judge(market: Market, build: Build): Judgement {
-	const plans = allRules.filter(({ scope }) => scope === "board").map((rule) => planOf(rule, build.worlds));
-	const boards = market.parts.board.map((board) => judgeBoard(board, market, build, plans));
+	const plans = boardRules.map(({ rule, seen }) => planOf(rule, seen, market, build.worlds));
+	const subjects = boardSubjects(market);
+	const boards = market.parts.board.map((board, index) => judgeBoard(board, index, subjects, build, plans));
 	const count = (verdict: Verdict) => boards.filter((judged) => judged.verdict === verdict).length;
 	return {
 		build,
@@ -80,42 +78,39 @@ export function judge(market: Market, build: Build): Judgement {
 	};
 }
 
+const boardRules = allRules.filter(({ scope }) => scope === "board").map((rule) => ({ rule, seen: seenBy(rule) }));
+
 /** Worlds that look alike to a rule are judged once. */
 interface RulePlan {
 	readonly rule: Rule;
-	/** One world of each group, and which group each world belongs to. */
-	readonly groups: readonly BuildFacts[];
+	/** What the rule says of every board in one world of each group, and which group each world belongs to. */
+	readonly groups: readonly (readonly Finding[])[];
 	readonly groupOfWorld: readonly number[];
 }
 
-function planOf(rule: Rule, worlds: readonly World[]): RulePlan {
-	const roots = [...new Set([...rule.reads, ...rule.mayRead].map((path) => path.split(".")[0] ?? ""))];
-	const seen = (facts: BuildFacts) => roots.map((root) => (facts as unknown as Record<string, unknown>)[root]);
-	const groups: BuildFacts[] = [];
-	const keys: unknown[][] = [];
+function planOf(rule: Rule, seen: (facts: BuildFacts) => string, market: Market, worlds: readonly World[]): RulePlan {
+	const places = new Map<string, number>();
+	const groups: (readonly Finding[])[] = [];
 	const groupOfWorld = worlds.map(({ facts }) => {
 		const key = seen(facts);
-		const known = keys.findIndex((other) => other.every((part, index) => sameHave(part, key[index])));
-		if (known >= 0) return known;
-		groups.push(facts);
-		return keys.push(key) - 1;
+		const known = places.get(key);
+		if (known !== undefined) return known;
+		places.set(key, groups.length);
+		return groups.push(findingsOfMarket(market, rule, facts, key)) - 1;
 	});
 	return { rule, groups, groupOfWorld };
 }
 
-/** Possible worlds carry made-up parts, told apart by id; everything else is shared between worlds. */
-function sameHave(one: unknown, other: unknown): boolean {
-	return one === other || JSON.stringify(one) === JSON.stringify(other);
-}
-
-function judgeBoard(given: Board, market: Market, build: Build, plans: readonly RulePlan[]): BoardJudgement {
-	const priced = withAskedPrice(given);
-	const assumed = assumedBoardFacts(priced);
-	const board = withAssumedFacts(priced, assumed);
-	const platform = platformOf(board, market);
-	const subject: RuleSubject = { board, assumed, facts: build.facts, ...(platform ? { platform } : {}) };
+function judgeBoard(
+	given: Board,
+	index: number,
+	subjects: readonly BoardSubject[],
+	build: Build,
+	plans: readonly RulePlan[],
+): BoardJudgement {
+	const subject: RuleSubject = { ...(subjects[index] as BoardSubject), facts: build.facts };
 	const byRule = plans.map(({ rule, groups, groupOfWorld }) => {
-		const findings = groups.map((facts) => runRule(rule, { ...subject, facts }));
+		const findings = groups.map((ofBoards) => ofBoards[index] as Finding);
 		return { rule, findings, inWorld: (world: number) => findings[groupOfWorld[world] ?? 0] as Finding };
 	});
 	const worlds = build.worlds.map((_, index) => index);
@@ -152,16 +147,6 @@ function judgeBoard(given: Board, market: Market, build: Build, plans: readonly 
 		possibleWorlds: possible,
 		subject,
 	};
-}
-
-/** The table row for a board's socket and chipset. */
-function platformOf(board: Board, market: Market): Platform | undefined {
-	const { socket, chipset } = board;
-	if (!socket || !chipset) return undefined;
-	return market.parts.platform.find(
-		(row) =>
-			canonicalSocket(row.socket) === canonicalSocket(socket) && canonicalName(row.chipset) === canonicalName(chipset),
-	);
 }
 
 /** Of a rule's findings over the worlds, the one that says most: a failure, then can't tell, then a caution, then a fit. */

@@ -10,5 +10,7 @@ export function howToFindOut(path: string): { what: string; how: string; ofBoard
 	if (!fact) return null;
 	const ofBoard = root === "board";
 	const owner = ofBoard ? "" : ` of your ${partWords[root] ?? root}`;
-	return { what: `${fact.title}${owner}`, how: fact.whereToFind, ofBoard };
+	const how = fact.whereToFind;
+	// Where a fact names nothing but a page, it is still a sentence among others.
+	return { what: `${fact.title}${owner}`, how: how.endsWith(".") ? how : `${how}.`, ofBoard };
 }

@@ -11,10 +11,9 @@ import { answered, demoContext, scenarios, valuesFor } from "../choose/demo.ts";
 
 const people = scenarios.map(({ name, file }, index) => ({ name: name.replace(/\.json$/, ""), file, index }));
 
-/** Long lists are dealt out among the people: each option meets somebody, and nobody meets more than this many. */
-const mostDealt = 4;
+/** Lists are dealt out among the people, about three options to each: every option meets somebody. */
 function dealtTo(index: number, values: readonly AnswerValue[]): readonly AnswerValue[] {
-	const step = Math.ceil(values.length / mostDealt);
+	const step = Math.min(people.length, Math.ceil(values.length / 3));
 	return values.filter((_, at) => at % step === index % step);
 }
 
@@ -54,5 +53,5 @@ describe.each(people)("walks every question with its options: $name", ({ file, i
 	});
 });
 
-const left = ({ boards }: Judgement): readonly string[] =>
+const left = ({ boards }: Judgement): string[] =>
 	boards.filter(({ verdict }) => verdict !== "does-not-fit").map(({ board }) => board.id);

@@ -147,7 +147,7 @@ function outcomeOf({ answers, parts }: Person): string {
 		shortlist: advice.shortlist,
 		buildFindings: advice.buildFindings,
 		needs: build.worlds.map(({ facts }) => allRules.map((rule) => needOf(rule, { facts }))),
-		asked: askedQuestions(build.facts).map(({ id }) => id),
+		asked: askedQuestions(build).map(({ id }) => id),
 		by: takeUpWalk(context, savedWalk(context, startWalk(answers, parts))).state.by,
 		sheet,
 		open: open.filter(({ what }) => !labels.has(what)),

@@ -11,6 +11,9 @@ const quiet: WalkState = walkWith(quietAnswers);
 /** From the start to a written sheet: every question by number, letters, typed values and not sure. */
 const wholeWalk = [...linesToShortlist, "", "1", "s"];
 
+/** What the answers to earlier questions have settled there. */
+const notAsked = ["fit/candidates", "fit/case-front", "fit/front-plugs"];
+
 describe("a whole walk", () => {
 	test("leads in less than sixty lines from the start to a sheet", async () => {
 		const { state, effects, steps } = await plainWalkOf(wholeWalk);
@@ -18,30 +21,68 @@ describe("a whole walk", () => {
 		expect(state.place).toEqual({ at: "left" });
 		expect(Object.fromEntries(Object.entries(state.answers).map(([id, { value }]) => [id, value]))).toEqual({
 			...quietAnswers,
+			"about/walk-length": "whole",
+			"about/who": "builder",
+			"about/activities": ["writing", "films"],
+			"about/session-length": "an-hour",
+			"about/money-in-all": { minor: 90_000, currency: "EUR" },
+			"about/money-spent": { minor: 42_000, currency: "EUR" },
+			"about/summer-room": "warm",
+			"about/quiet": "a-lot",
+			"fit/screens": ["HDMI"],
+			"fit/memory-size": 32,
+			"fit/cooler": undefined,
+			"fit/drives": [],
+			"fit/older-drives": 0,
+			"fit/cards": [],
+			"fit/old-things": [],
+			"fit/bought": ["processor", "memory"],
+			"fit/returnable": ["memory"],
+			"fit/return-until": "2026-12-12",
+			"features/rear-devices": ["keyboard", "mouse", "printer", "drive", "drive"],
+			"features/router": "1",
+			"features/later": ["memory"],
+			"features/room": "a-little",
+			"features/second-card": "dont-mind",
+			"features/raise-clock": "no",
+			"features/error-correction": "dont-mind",
+			"features/case-fans": 3,
+			"features/lighting": [],
+			"features/sound": ["headphones"],
+			"features/colour": "plain",
+			"features/rescue-musts": [],
+			"features/wishes": "somewhat",
 			"quality/stage-load": undefined,
+			"quality/tested": "would-like",
+			"quality/years": 6,
+			"quality/warranty": "would-like",
+			"quality/backing": "somewhat",
 		});
 		expect(effects.filter(({ type }) => type !== "save")).toEqual([
 			{ type: "write-sheet", to: "board-sheet.md", orNext: true },
 			{ type: "leave", finished: true },
 		]);
-		expect(effects.filter(({ type }) => type === "save").length).toBeGreaterThanOrEqual(allQuestions.length);
+		expect(effects.filter(({ type }) => type === "save").length).toBeGreaterThanOrEqual(
+			allQuestions.length - notAsked.length,
+		);
 		expect(steps.join("")).toContain("Best match to your answers: ");
 		expect(steps.filter((step) => /No line has|There is no line|^\nType /.test(step))).toEqual([]);
 	});
 
 	test("shows each question once, with its help only when asked", async () => {
 		const { said } = await plainWalkOf(wholeWalk);
-		for (const { ask, why } of allQuestions) {
-			expect(said.split(ask).length - 1).toBe(1);
-			expect(said.replace(/\s+/g, " ")).not.toContain(`Why we ask ${why}`);
+		const inOneLine = said.replace(/\s+/g, " ");
+		for (const { id, ask, why } of allQuestions) {
+			expect(inOneLine.split(ask).length - 1, ask).toBe(notAsked.includes(id) ? 0 : 1);
+			expect(inOneLine).not.toContain(`Why we ask ${why}`);
 		}
 	});
 
 	test("can be done without one sure answer", async () => {
 		const unsure = (count: number) => Array.from({ length: count }, () => "not sure");
-		const lines = ["1", ...unsure(6), "", ...unsure(4), "", ...unsure(2), "", "s"];
-		expect(lines.filter((line) => line === "not sure")).toHaveLength(allQuestions.length);
+		const lines = ["1", ...unsure(8 + 13), "", ...unsure(14), "", ...unsure(6), "", "s"];
 		const { state, effects } = await plainWalkOf(lines);
+		expect(Object.keys(state.answers)).toHaveLength(8 + 13 + 14 + 6);
 		expect(state.place).toEqual({ at: "left" });
 		expect(new Set(Object.values(state.answers).map(({ status }) => status))).toEqual(new Set(["not-sure"]));
 		expect(effects.at(-1)).toEqual({ type: "leave", finished: true });
@@ -64,7 +105,8 @@ describe("a whole walk", () => {
 
 describe("the end of input", () => {
 	test("saves and leaves, whenever it comes", async () => {
-		for (let count = 0; count < wholeWalk.length - 1; count++) {
+		// Every fourth line comes to each kind of place; every single one would take long and tell no more.
+		for (let count = 0; count < wholeWalk.length - 1; count += 4) {
 			const { state, effects } = await plainWalkOf(wholeWalk.slice(0, count));
 			expect(state.place).toEqual({ at: "left" });
 			expect(effects.slice(-2).map(({ type }) => type)).toEqual(["save", "leave"]);
@@ -97,13 +139,13 @@ describe("a line that is not understood", () => {
 	});
 
 	test("by the question itself is told in its words", async () => {
-		const { steps } = await plainWalkOf(["lots", "31"], { from: walkAt(at("features/rear-devices")) });
-		for (const step of steps.slice(1, 3)) expect(step).toMatch(/whole number from 0 to 30/);
+		const { steps } = await plainWalkOf(["lots", "31"], { from: walkAt(at("features/case-fans")) });
+		for (const step of steps.slice(1, 3)) expect(step).toMatch(/whole number from 0 to 20/);
 	});
 
 	test("is told again if it is typed again, and help in between does not repeat it", async () => {
-		const { steps } = await plainWalkOf(["lots", "?", "lots"], { from: walkAt(at("features/rear-devices")) });
-		const told = steps.map((step) => step.includes("whole number from 0 to 30"));
+		const { steps } = await plainWalkOf(["lots", "?", "lots"], { from: walkAt(at("features/case-fans")) });
+		const told = steps.map((step) => step.includes("whole number from 0 to 20"));
 		expect(told.slice(1, 4)).toEqual([true, false, true]);
 	});
 });
@@ -130,7 +172,8 @@ describe("the prompt", () => {
 	test("says what can be typed, on each kind of screen", async () => {
 		expect(await promptAt(walkAt(at("about/budget")))).toMatch(/^\[type your answer; b: back; \?: why, .*\]\n> $/);
 		expect(await promptAt(walkAt(at("features/wireless")))).toMatch(/^\[1 to 4; b: back; /);
-		expect(await promptAt(walkAt(at("fit/case")))).toMatch(/^\[1 to 7; or some letters of a name; b: back; /);
+		expect(await promptAt(walkAt(at("fit/case")))).toMatch(/^\[1 to 25; or some letters of a name; b: back; /);
+		expect(await promptAt(walkAt(at("features/lighting")))).toMatch(/^\[1 to 5; several as 1, 3; b: back; /);
 		expect(await promptAt({ ...quiet, place: at("fit/case") })).toContain("; Enter: keep your answer; ");
 		expect(await promptAt({ ...quiet, place: { at: "sheet" } })).toContain("or type another file name");
 	});

@@ -8,11 +8,11 @@ import { demo, demoContext } from "../choose/demo.ts";
 
 const hatbox = { part: "larkspur-hatbox" };
 
-test("its options are the market's parts, in the market's order, then what the question allows besides", () => {
-	expect(pcCase.options(demoContext, emptyBuildFacts).map(({ value }) => value)).toEqual([
-		...demo.parts.case.map(({ id }) => ({ part: id })),
-		"open",
-	]);
+test("its options are the market's parts, then what the question allows besides", () => {
+	const values = pcCase.options(demoContext, emptyBuildFacts).map(({ value }) => value);
+	expect(values.at(-1)).toBe("open");
+	expect(values).toHaveLength(demo.parts.case.length + 1);
+	expect(values).toEqual(expect.arrayContaining(demo.parts.case.map(({ id }) => ({ part: id }))));
 	expect(
 		graphicsCard
 			.options(demoContext, emptyBuildFacts)
@@ -20,6 +20,23 @@ test("its options are the market's parts, in the market's order, then what the q
 			.map(({ value }) => value),
 	).toEqual(["none", "open"]);
 	expect(processor.options(demoContext, emptyBuildFacts)).toHaveLength(demo.parts.processor.length);
+});
+
+test("parts of one heading stand together, else in the market's order", () => {
+	const options = pcCase.options(demoContext, emptyBuildFacts).filter(({ value }) => value !== "open");
+	const headings = [...new Set(options.map(({ group }) => group))];
+	expect(headings.length).toBeGreaterThan(1);
+	expect(options.map(({ group }) => group)).toEqual(
+		headings.flatMap((heading) => options.filter(({ group }) => group === heading).map(() => heading)),
+	);
+	const inMarket = demo.parts.case.map(({ name }) => name);
+	for (const heading of headings) {
+		const names = options.filter(({ group }) => group === heading).map(({ label }) => label);
+		expect(names).toEqual(inMarket.filter((name) => names.includes(name)));
+	}
+	// Graphics cards have no headings: nothing is moved.
+	const cards = graphicsCard.options(demoContext, emptyBuildFacts).slice(0, -2);
+	expect(cards.map(({ value }) => value)).toEqual(demo.parts.graphicsCard.map(({ id }) => ({ part: id })));
 });
 
 describe("what it expects", () => {

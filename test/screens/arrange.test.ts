@@ -1,6 +1,14 @@
 import stringWidth from "string-width";
 import { describe, expect, test } from "vitest";
-import { type Arrangement, arrange, cutTo, isTooSmall, type ScreenSize, smallest } from "../../src/screens/arrange.ts";
+import {
+	type Arrangement,
+	arrange,
+	cutTo,
+	isTooSmall,
+	markWords,
+	type ScreenSize,
+	smallest,
+} from "../../src/screens/arrange.ts";
 import { blockLines } from "../../src/screens/block-lines.ts";
 import { type Face, faceFor, inField, pressKey, shownChoices } from "../../src/screens/face.ts";
 import { keymap } from "../../src/screens/keys.ts";
@@ -180,10 +188,12 @@ function unreached({ name, screen }: Shown, size: ScreenSize): readonly string[]
 		if (index > 0) face = step(screen, face, "down", size);
 		const arranged = lay(screen, face, size);
 		const marked = arranged.choices.lines.find((line) => line.marked);
-		const words = (marked?.lines ?? []).slice(0, marked?.labelLines).join("");
-		const isWhole = withoutSpaces(words).startsWith(withoutSpaces(choice.label));
+		const { lines = [], headingLines = 0, labelLines = 0 } = marked ?? {};
+		const words = lines.slice(headingLines, headingLines + labelLines).join("");
+		const label = withoutSpaces(markWords(choice) + choice.label);
+		const isWhole = withoutSpaces(words).startsWith(label);
 		// On the smallest terminal a name of four lines is cut.
-		const isCut = size.rows === small.rows && withoutSpaces(choice.label).startsWith(withoutSpaces(words));
+		const isCut = size.rows === small.rows && label.startsWith(withoutSpaces(words));
 		const counted = arranged.choices.lines.length === screen.choices.length || arranged.between?.includes(" of ");
 		return [
 			...(face.row === index && words !== "" && (isWhole || isCut) ? [] : [`${name}: line ${index}: ${words}`]),

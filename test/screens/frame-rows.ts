@@ -5,15 +5,22 @@ export interface FrameRow {
 	readonly words: string;
 	readonly columns: number;
 	readonly isMarked: boolean;
+	/** A heading in a list; it stands at the edge. */
+	readonly isHeading: boolean;
 }
 
 /**
  * The rows of an arrangement's main column, top to bottom, as they are to be drawn (test/ui holds the drawing to it).
- * Words of a list stand two cells to the right.
+ * Lines of a list stand two cells to the right of headings in it.
  */
 export function frameRows(arranged: Arrangement, footerColumns: number): readonly FrameRow[] {
 	const { place, title, message, text, between, choices, field, footer, mainColumns, air, filler } = arranged;
-	const row = (words: string, columns = mainColumns, isMarked = false): FrameRow => ({ words, columns, isMarked });
+	const row = (words: string, columns = mainColumns, isMarked = false, isHeading = false): FrameRow => ({
+		words,
+		columns,
+		isMarked,
+		isHeading,
+	});
 	const empty = (count: number) => Array.from({ length: Math.max(0, count) }, () => row(""));
 	const main = [
 		row(place),
@@ -23,8 +30,8 @@ export function frameRows(arranged: Arrangement, footerColumns: number): readonl
 		...text.lines.map((line) => row(line)),
 		...(between === null ? [] : [row(between)]),
 		...(field ? [row(field.prompt + field.text)] : []),
-		...choices.lines.flatMap(({ lines, marked }) =>
-			lines.map((line, index) => row(line, mainColumns - 2, marked && index === 0)),
+		...choices.lines.flatMap(({ lines, headingLines, marked }) =>
+			lines.map((line, index) => row(line, mainColumns - 2, marked && index === headingLines, index < headingLines)),
 		),
 	];
 	return [

@@ -4,10 +4,19 @@ import { judge } from "../../src/choose/judge.ts";
 import { allQuestions } from "../../src/questions/all-questions.ts";
 import { tierNames } from "../../src/questions/define-question.ts";
 import { foldAnswers } from "../../src/questions/fold-answers.ts";
-import { allRules, ruleById } from "../../src/rules/all-rules.ts";
+import { ruleById } from "../../src/rules/all-rules.ts";
 import { screenOf } from "../../src/screens/screen-of.ts";
 import { type Place, startWalk, type WalkState } from "../../src/walk/walk-state.ts";
-import { demo, emptyMarket, quietAnswers, scenarios, walkThrough, walkWith } from "../walk/walk-in-demo.ts";
+import {
+	demo,
+	emptyMarket,
+	notAskedOfQuiet,
+	quietAnswers,
+	scenarios,
+	walkDone,
+	walkThrough,
+	walkWith,
+} from "../walk/walk-in-demo.ts";
 import { blockTexts, listsOf, screenAt } from "./screen-words.ts";
 
 const quiet = walkWith(quietAnswers);
@@ -27,7 +36,8 @@ describe("the start", () => {
 
 	test("says how many questions, what to have at hand, and that not sure is fine", () => {
 		const words = wordsAt(startWalk(), start);
-		expect(words).toContain(`${allQuestions.length} short questions`);
+		const onShortWalk = allQuestions.filter(({ short }) => short).length;
+		expect(words).toContain(`about ${onShortWalk} on the short walk, ${allQuestions.length} at most on the long one`);
 		expect(words).toContain("the name of your processor");
 		expect(words).toContain('"Not sure" is always a fine answer.');
 		expect(screenAt(demo, startWalk(), start).enter?.event).toEqual({ type: "next" });
@@ -46,11 +56,9 @@ describe("the start", () => {
 	});
 
 	test("says how far a walk has come, and offers its answers", () => {
-		const { "quality/rescue": _rescue, ...others } = quietAnswers;
-		const state = walkWith(others);
-		expect(wordsAt(state, start)).toContain(
-			`${allQuestions.length - 1} of ${allQuestions.length} questions are answered already.`,
-		);
+		const state = walkDone(quietAnswers, "quality/rescue");
+		const count = allQuestions.length - notAskedOfQuiet.length;
+		expect(wordsAt(state, start)).toContain(`${count - 1} of ${count} questions are answered already.`);
 		expect(labelsAt(state, start).slice(0, 2)).toEqual(["Go on", "See all answers"]);
 		expect(labelsAt(startWalk(), start)[0]).toBe("Start");
 	});
@@ -81,7 +89,9 @@ describe("the end of a tier", () => {
 		const screen = screenAt(demo, state, { at: "tier-end", tier });
 		const { all, doesNotFit } = judged(state).counts;
 		expect(screen.body.flatMap(blockTexts)[0]).toContain(`${all - doesNotFit} of ${all} boards left`);
-		const open = allQuestions.filter((asked) => asked.tier === tier && asked.id !== "fit/processor");
+		// One settles the next: with the processor known, nobody asks for candidates.
+		const needless = [...notAskedOfQuiet, "fit/processor", "features/spare-sockets"];
+		const open = allQuestions.filter((asked) => asked.tier === tier && !needless.includes(asked.id));
 		expect(listsOf(screen.body).at(-1)).toEqual(open.map(({ label, howToFindOut }) => `${label}. ${howToFindOut}`));
 		expect(screen.place).toBe(tierNames[tier]);
 		expect(screen.enter?.event).toEqual({ type: "next" });
@@ -115,7 +125,7 @@ describe("parts that disagree", () => {
 	test("are told as a may-be where an open answer decides", () => {
 		const { "fit/graphics-card": _card, ...others } = quietAnswers;
 		const state = walkWith({ ...others, "fit/processor": { part: "tallowfinch-bosun" } });
-		expect(wordsAt(state, place)).toMatch(/It may be so: The Tallowfinch Bosun has no graphics of its own/);
+		expect(wordsAt(state, place)).toMatch(/It may be that: The Tallowfinch Bosun has no graphics of its own/);
 	});
 });
 
@@ -134,7 +144,8 @@ describe("the shortlist", () => {
 		expect(screen.choices.flatMap(({ event }) => (event.type === "board" ? [event.boardId] : []))).toEqual(
 			shortlist.map(({ boardId }) => boardId),
 		);
-		expect(screen.enter?.event).toEqual({ type: "sheet" });
+		expect(screen.enter?.event).toEqual({ type: "go-on" });
+		expect(screenAt(demo, walkDone(quietAnswers), place).enter?.event).toEqual({ type: "sheet" });
 	});
 
 	test("names, when nothing fits, the answers to change and the boards that would fit then", () => {
@@ -212,9 +223,11 @@ describe("one board", () => {
 		const found = judged(quiet).boards.find(({ board: { id } }) => id === "oddment-button");
 		const screen = screenAt(demo, quiet, at("oddment-button"));
 		const [checked = []] = listsOf(screen.body);
-		const labels = allRules.filter(({ scope }) => scope === "board").map(({ label }) => label);
-		for (const label of labels.filter((one) => one !== "Power plugs" && one !== "Picture socket"))
-			expect(checked.some((line) => line.includes(` - ${label}: `))).toBe(true);
+		const bound = (found?.findings ?? []).filter(({ messageId }) => messageId !== "notAsked");
+		expect(bound.length).toBeGreaterThan(8);
+		expect(checked).toHaveLength(bound.length);
+		for (const { ruleId } of bound)
+			expect(checked.some((line) => line.includes(` - ${ruleById(ruleId)?.label}: `))).toBe(true);
 		const stops = checked.map((line) => line.startsWith("Stops it - "));
 		expect(stops.filter(Boolean)).toHaveLength(found?.failedRuleIds.length ?? -1);
 		expect(stops).toEqual([...stops].sort((one, other) => Number(other) - Number(one)));
@@ -257,10 +270,12 @@ describe("the sheet's screen", () => {
 });
 
 describe("the review", () => {
-	test("has every question with its answer in words, and leads to each", () => {
+	test("has every question that makes sense with its answer in words, and leads to each", () => {
 		const { choices } = screenAt(demo, quiet, { at: "review" });
 		expect(choices.map(({ event }) => event)).toEqual(
-			allQuestions.map(({ id }) => ({ type: "change", questionId: id })),
+			allQuestions
+				.filter(({ id }) => !notAskedOfQuiet.includes(id))
+				.map(({ id }) => ({ type: "change", questionId: id })),
 		);
 		expect(choices.map(({ label }) => label)).toEqual(
 			expect.arrayContaining([
@@ -269,6 +284,17 @@ describe("the review", () => {
 				"USB things at the back: 5",
 				"Help at the first start matters: A lot",
 			]),
+		);
+	});
+
+	test("has of a short walk what that asks, and what else was answered before", () => {
+		const state = walkWith({ ...quietAnswers, "about/walk-length": "short", "quality/warranty": "would-like" });
+		const { choices } = screenAt(demo, state, { at: "review" });
+		const ids = choices.flatMap(({ event }) => (event.type === "change" ? [event.questionId] : []));
+		expect(ids).toEqual(
+			allQuestions
+				.filter(({ id, short }) => (short || id === "quality/warranty") && !notAskedOfQuiet.includes(id))
+				.map(({ id }) => id),
 		);
 	});
 

@@ -1,5 +1,6 @@
 import { describe, expect, test } from "vitest";
-import { allQuestions } from "../../src/questions/all-questions.ts";
+import { allQuestions, questionById } from "../../src/questions/all-questions.ts";
+import { askedQuestions, isAsked } from "../../src/questions/is-asked.ts";
 import { cautions } from "../../src/reference/cautions.ts";
 import { viewWalk } from "../../src/screens/walk-view.ts";
 import { wayOutWords } from "../../src/sheet/make-sheet.ts";
@@ -10,6 +11,12 @@ import { sheetOf } from "./sheet-of.ts";
 
 const quiet = walkWith(quietAnswers);
 const labels = (list: readonly { readonly label: string }[]) => list.map(({ label }) => label);
+
+/** The questions a sheet tells the answers of: those asked, and those answered all the same. */
+function told(state: WalkState, context = demo): readonly string[] {
+	const { build } = viewWalk(context, state).judgement();
+	return allQuestions.filter((question) => isAsked(question, build) || state.answers[question.id]).map(({ id }) => id);
+}
 
 describe("what the board must have", () => {
 	test("is every demand that the answers make, with figures and why", () => {
@@ -87,6 +94,7 @@ describe("in short", () => {
 		expect(sheet.nothingFits.length).toBeGreaterThan(0);
 		expect(sheet.partsDisagree[0]).toEqual({
 			text: "The card is 340 mm long, 40 mm more than the 300 mm the case has room for.",
+			isStopped: true,
 			advice: expect.stringMatching(/^Change the card or the case\./),
 		});
 	});
@@ -120,7 +128,7 @@ describe("without any board", () => {
 		expect(sheet.beforeYouPay.length).toBeGreaterThanOrEqual(4);
 		expect(sheet.beforeYouPay.join(" ")).toContain("Bramble Nine");
 		expect(sheet.cautions.map(({ text }) => text)).toEqual(cautions.map(({ text }) => text));
-		expect(sheet.answers).toHaveLength(allQuestions.length);
+		expect(sheet.answers.map(({ questionId }) => questionId)).toEqual(told(own, emptyMarket));
 		expect(sheet.sources.length).toBeGreaterThan(0);
 	});
 
@@ -132,10 +140,30 @@ describe("without any board", () => {
 });
 
 describe("what is not sure yet", () => {
-	test("is every question without an answer, with how to find out and what holds until then", () => {
-		const { open } = sheetOf(startWalk());
-		for (const { label, howToFindOut, notSure } of allQuestions)
-			expect(open).toContainEqual({ what: label, how: `${howToFindOut} Until then: ${notSure}` });
+	test.each([
+		["nothing yet", startWalk()],
+		["a good part", quiet],
+	])("is every question asked and not answered, with how to find out and what holds until then: %s", (_, state) => {
+		const { open } = sheetOf(state);
+		const { build } = viewWalk(demo, state).judgement();
+		const unanswered = askedQuestions(build).filter(({ id }) => state.answers[id] === undefined);
+		expect(unanswered.length).toBeGreaterThan(20);
+		const lines = unanswered.map(({ label, howToFindOut, notSure }) => ({
+			what: label,
+			how: `${howToFindOut} Until then: ${notSure}`,
+		}));
+		expect(open.slice(0, lines.length)).toEqual(lines);
+	});
+
+	test("is no question that is not asked", () => {
+		const whats = sheetOf(startWalk()).open.map(({ what }) => what);
+		// No sum in all, so nothing of it is spent; no case, so nothing hangs at it.
+		for (const id of ["about/money-spent", "fit/front-plugs"]) expect(whats).not.toContain(questionById(id)?.label);
+		const short = sheetOf(walkWith({ ...quietAnswers, "about/walk-length": "short" }));
+		for (const { what } of short.open) {
+			const question = allQuestions.find(({ label }) => label === what);
+			expect(question?.short ?? true, what).toBe(true);
+		}
 	});
 
 	test("is no question that has one, whatever its part is called", () => {
@@ -166,14 +194,25 @@ describe("what is not sure yet", () => {
 describe("answers", () => {
 	test("stand in the order asked, in words, with who gave them", () => {
 		const { answers } = sheetOf(quiet);
-		expect(answers.map(({ questionId }) => questionId)).toEqual(allQuestions.map(({ id }) => id));
-		expect(answers.slice(0, 4).map(({ value }) => value)).toEqual([
+		expect(answers.map(({ questionId }) => questionId)).toEqual(told(quiet));
+		const given = answers.filter(({ questionId }) => quiet.answers[questionId]);
+		expect(given.slice(0, 4).map(({ value }) => value)).toEqual([
 			"EUR 200.00",
 			"Tallowfinch Deckhand",
 			"Larkspur Wardrobe",
 			"No card",
 		]);
-		expect(new Set(answers.map(({ by }) => by))).toEqual(new Set(["builder"]));
+		expect(given).toHaveLength(Object.keys(quiet.answers).length);
+		expect(new Set(given.map(({ by }) => by))).toEqual(new Set(["builder"]));
+		for (const answer of answers.filter((one) => !given.includes(one)))
+			expect(answer).toMatchObject({ value: "Not sure (not asked yet)", by: "" });
+	});
+
+	test("to a question that is not asked any more stand there all the same", () => {
+		const short = walkWith({ ...quietAnswers, "about/walk-length": "short", "features/colour": "dark" });
+		expect(sheetOf(short).answers).toContainEqual(
+			expect.objectContaining({ questionId: "features/colour", value: "Dark" }),
+		);
 	});
 
 	test("tell not sure from not asked", () => {

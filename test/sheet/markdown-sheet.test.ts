@@ -118,7 +118,7 @@ describe("names that would like to be something else", () => {
 			mustHave: [{ ruleId: "fit/socket", label: name, text: name, why: name }],
 			shortlist: [board],
 			nothingFits: [name],
-			partsDisagree: [{ text: name, advice: name }],
+			partsDisagree: [{ text: name, isStopped: true, advice: name }],
 			open: [{ what: name, how: name }],
 			answers: [{ questionId: "fit/processor", label: name, value: name, by: name }],
 			sources: [name],

@@ -15,9 +15,9 @@ function wantedRows(arranged: Arrangement, { columns }: ScreenSize, mark: string
 	const { title, message, air, text, between, field } = arranged;
 	const above = 1 + title.length + message.length + air + text.lines.length;
 	const listAt = above + (between === null ? 0 : 1) + (field ? 1 : 0);
-	const rows = frameRows(arranged, columns).map(({ words, isMarked }, row) => {
+	const rows = frameRows(arranged, columns).map(({ words, isMarked, isHeading }, row) => {
 		const isInList = row >= listAt && row < listAt + listRows(arranged);
-		const own = isInList ? `${isMarked ? mark : " "} ${words}` : words;
+		const own = isInList && !isHeading ? `${isMarked ? mark : " "} ${words}` : words;
 		const beside = arranged.side?.[row];
 		const padding = " ".repeat(Math.max(0, arranged.mainColumns + 2 - stringWidth(own)));
 		return (beside === undefined ? own : own + padding + beside).trimEnd();
@@ -34,7 +34,11 @@ const lay = (screen: Screen, face: Face, size: ScreenSize) => arrange(screen, fa
 describe("what is drawn", () => {
 	test.each(bySize)("at %s is what was arranged, row by row, for every place of a walk", async (_, size) => {
 		const places = new Map(quiet.map((shown) => [shown.screen.id.split(":")[0], shown]));
-		const chosen = [...places.values(), ...quiet.filter(({ screen }) => screen.problem !== null)];
+		// A list with headings and marks, and one with words above it.
+		const chosen = [
+			...places.values(),
+			...quiet.filter(({ screen }) => screen.problem !== null || screen.id === "question:fit/drives"),
+		];
 		const terminal = new DrawnTerminal(size);
 		for (const { name, screen } of chosen)
 			for (const face of [faceFor(screen), { ...faceFor(screen), helpOpen: true }, lastMarked(screen)]) {

@@ -2,6 +2,7 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { factAt } from "../../../src/parts/fact-list.ts";
 import { partKindNames, partKinds } from "../../../src/parts/part-kinds.ts";
+import { allQuestions } from "../../../src/questions/all-questions.ts";
 import {
 	answerFor,
 	type DescribeContext,
@@ -16,9 +17,10 @@ import { demoContext } from "../../choose/demo.ts";
 const context: DescribeContext = { ...demoContext, currency: "EUR", processorName: "Deckhand 6" };
 const described = partKindNames.filter(isDescribed) as readonly DescribedKind[];
 
-test("a board and the parts of a build are described, and nothing else", () => {
-	expect([...described].sort()).toEqual(["board", "case", "graphicsCard", "memory", "processor", "supply"]);
-	expect(typedFacts("cooler", context)).toEqual([]);
+test("a board and every kind of part that a question asks for are described, and nothing else", () => {
+	const asked = allQuestions.flatMap(({ partKind }) => partKind ?? []);
+	expect(new Set(described)).toEqual(new Set(["board", ...asked]));
+	expect(typedFacts("monitor", context)).toEqual([]);
 	expect(isDescribed("constructor" as never)).toBe(false);
 });
 

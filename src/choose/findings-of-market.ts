@@ -1,0 +1,81 @@
+import { withAskedPrice } from "../parts/asked-price.ts";
+import type { Board } from "../parts/board.ts";
+import type { BuildFacts } from "../parts/build.ts";
+import { canonicalName, canonicalSocket } from "../parts/canonical-name.ts";
+import type { Market } from "../parts/market.ts";
+import type { Platform } from "../parts/platform.ts";
+import { assumedBoardFacts, withAssumedFacts } from "../reference/assumed-facts.ts";
+import type { Rule } from "../rules/define-rule.ts";
+import type { Finding } from "../rules/outcome.ts";
+import { type RuleSubject, runRule } from "../rules/run-rule.ts";
+
+/** A board as rules see it, with its price, its assumed facts and its chipset row; the build is still to be added. */
+export type BoardSubject = Omit<RuleSubject, "facts"> & { readonly board: Board };
+
+const subjects = new WeakMap<Market, readonly BoardSubject[]>();
+const findings = new WeakMap<Market, Map<string, readonly Finding[]>>();
+/** Most sets of findings kept for one market: enough for a walk to go back and forth, and no more. */
+const mostKept = 400;
+
+/** Every board of a market as rules see it, in the market's order. Worked out once a market: markets never change. */
+export function boardSubjects(market: Market): readonly BoardSubject[] {
+	const known = subjects.get(market);
+	if (known) return known;
+	const made = market.parts.board.map((given): BoardSubject => {
+		const priced = withAskedPrice(given);
+		const assumed = assumedBoardFacts(priced);
+		const board = withAssumedFacts(priced, assumed);
+		const platform = platformOf(board, market);
+		return { board, assumed, ...(platform ? { platform } : {}) };
+	});
+	subjects.set(market, made);
+	return made;
+}
+
+/**
+ * What one rule says of every board, in the market's order. A rule sees only what it reads: as long as that stays the
+ * same, its findings are those of before, so that an answer runs only the rules that read it.
+ *
+ * @param seen what the rule reads of the build, as text; see seenBy
+ */
+export function findingsOfMarket(market: Market, rule: Rule, facts: BuildFacts, seen: string): readonly Finding[] {
+	const known = findings.get(market) ?? new Map<string, readonly Finding[]>();
+	findings.set(market, known);
+	const key = `${rule.id} ${seen}`;
+	const found = known.get(key) ?? boardSubjects(market).map((subject) => runRule(rule, { ...subject, facts }));
+	// What was used last stays longest.
+	known.delete(key);
+	known.set(key, found);
+	const [oldest] = known.keys();
+	if (known.size > mostKept && oldest !== undefined) known.delete(oldest);
+	return found;
+}
+
+/** The parts of a build that a rule reads, as text that is the same where they are. */
+export function seenBy({ reads, mayRead }: Pick<Rule, "reads" | "mayRead">): (facts: BuildFacts) => string {
+	const roots = [...new Set([...reads, ...mayRead].map((path) => path.split(".")[0] ?? ""))];
+	const ofBuild = roots.filter((root) => root !== "board" && root !== "platform");
+	return (facts) =>
+		ofBuild
+			.map((root) => textOf(root === "wish" ? facts.wishes : (facts as unknown as Record<string, unknown>)[root]))
+			.join("\n");
+}
+
+const texts = new WeakMap<object, string>();
+
+function textOf(value: unknown): string {
+	if (typeof value !== "object" || value === null) return JSON.stringify(value) ?? "";
+	const known = texts.get(value) ?? JSON.stringify(value);
+	texts.set(value, known);
+	return known;
+}
+
+/** The table row for a board's socket and chipset. */
+function platformOf(board: Board, market: Market): Platform | undefined {
+	const { socket, chipset } = board;
+	if (!socket || !chipset) return undefined;
+	return market.parts.platform.find(
+		(row) =>
+			canonicalSocket(row.socket) === canonicalSocket(socket) && canonicalName(row.chipset) === canonicalName(chipset),
+	);
+}
