@@ -29,6 +29,8 @@ export interface ShortlistEntry {
 	readonly boardId: string;
 	readonly role: Role;
 	readonly verdict: Exclude<Verdict, "does-not-fit">;
+	/** It fits, but a rule that could have stopped it names something to plan around. */
+	readonly planAround: boolean;
 	readonly score: Score;
 	readonly price: Money | null;
 	readonly for: readonly Reason[];
@@ -53,7 +55,7 @@ export interface Advice {
 
 const mostListed = 5;
 /** A criterion is a reason for a board from this value on, and against it up to that one. */
-const speaksFor = 0.7;
+const speaksFor = 0.9;
 const speaksAgainst = 0.45;
 /** More criteria that lack facts than this are not told one by one. */
 const mostUnsureTold = 2;
@@ -85,11 +87,16 @@ export function advise(judgement: Judgement, answers: Answers): Advice {
 function candidatesOf(ranked: readonly Ranked[]): readonly Ranked[] {
 	const sure = ranked.filter(({ judged }) => judged.verdict === "fits");
 	if (sure.length > 0) return sure;
-	const known = ranked.filter(({ judged }) => openFindings(judged).length === 0);
+	const known = ranked.filter(({ judged }) => !openFindings(judged).some(lacksBoardFact));
 	return known.length > 0 ? known : ranked;
 }
 
-/** Findings that could stop the board and that no answer of the person's can settle: a fact is missing. */
+/** Whether it is the board of which something is missing; what is missing of the person's own parts is so for all. */
+function lacksBoardFact({ missing }: Finding): boolean {
+	return missing.length === 0 || missing.some((path) => /^(board|platform)\b/.test(path));
+}
+
+/** Findings that could stop the board and that no way an open answer can turn out settles: a fact is missing. */
 function openFindings({ findings, depending }: BoardJudgement): readonly Finding[] {
 	const ids = new Set(depending.map(({ ruleId }) => ruleId));
 	return findings.filter(({ ruleId, verdict }) => verdict !== "fits" && canStop(ruleId) && !ids.has(ruleId));
@@ -194,15 +201,16 @@ function entryOf({ judged, score, price }: Ranked, role: Role, allWays: number):
 		boardId: judged.board.id,
 		role,
 		verdict: judged.verdict === "fits" ? "fits" : "cannot-tell",
+		planAround: cautions.some(({ ruleId, severity }) => severity === "plan-around" && canStop(ruleId)),
 		score,
 		price,
-		for: byShare.filter((part) => part.value.low >= speaksFor && knowsBoard(part)).map(criterionReason),
+		for: byShare.filter((part) => part.value.low >= speaksFor - 1e-9 && knowsBoard(part)).map(criterionReason),
 		against: [
 			...cautions.filter(isCertain).map(findingReason),
 			...byShare.filter((part) => speaksAgainstIt(part)).map(criterionReason),
 		],
 		unknown: [
-			...judged.depending.map((one): Reason => ({ kind: "depends", depending: one })),
+			...withoutRepeats(judged.depending).map((one): Reason => ({ kind: "depends", depending: one })),
 			...cautions.filter((finding) => !isCertain(finding)).map(findingReason),
 			...open.map(findingReason),
 			...told.map(criterionReason),
@@ -219,6 +227,15 @@ function entryOf({ judged, score, price }: Ranked, role: Role, allWays: number):
 		dependsOn: judged.dependsOn,
 		ways: { fit: judged.possibleWorlds.length, all: allWays },
 	};
+}
+
+/** Several rules may hang on one question in the same way, as socket and support list do: told once. */
+function withoutRepeats(all: readonly Depending[]): readonly Depending[] {
+	const said = new Set<string>();
+	return all.filter(({ questionId, fitsWith, notWith }) => {
+		const key = JSON.stringify([questionId, fitsWith, notWith]);
+		return !said.has(key) && said.add(key);
+	});
 }
 
 /** Bad on average, and not for lack of facts about the board itself. */

@@ -5,10 +5,10 @@ export const quiet = defineCriterion({
 	id: "quiet",
 	name: "quiet",
 	asks: "How much would a small whining fan bother you?",
-	why: "A small fan on the board cannot be swapped for a quiet one. Fan plugs that slow any fan keep the rest quiet.",
+	why: "Few boards have a small fan, and those cannot be swapped for a quiet one. Fan plugs that slow any fan keep the rest quiet. What you hear most is the cooler on the processor.",
 	ends: {
 		worst: "a small fan on the board whines all day",
-		best: "nothing on the board makes a sound, and it can slow every fan",
+		best: "the board has no fan of its own, and can slow every other",
 	},
 	unit: "noisy things",
 	scale: [
@@ -37,7 +37,7 @@ export const quiet = defineCriterion({
 	says: ({ low, high }) => {
 		if (low >= 1) return "it has a small fan of its own, which is heard all day";
 		if (high >= 1) return "whether it has a small fan of its own is not known";
-		if (high === 0) return "nothing on it makes a sound, and its fan plugs can slow every fan";
+		if (high === 0) return "it has no fan of its own, and its fan plugs can slow every fan";
 		return low === high
 			? "some of its fan plugs cannot slow every kind of fan"
 			: "how its fan plugs slow fans is not known";

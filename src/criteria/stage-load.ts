@@ -38,6 +38,7 @@ export const stageLoad = defineCriterion({
 		"processor.limitPolicy",
 		"activities",
 		"sessionLength",
+		"clockPlan",
 		"summerRoom",
 		"case.frontOpen",
 	],
@@ -49,6 +50,7 @@ export const stageLoad = defineCriterion({
 			limitPolicy: facts["processor.limitPolicy"],
 			activities: facts.activities,
 			sessionLength: facts.sessionLength,
+			raisesClock: facts.clockPlan === "done-before",
 		});
 		if (!watts) return null;
 		const stages = facts["board.powerDelivery.coreStages"];
@@ -65,7 +67,7 @@ export const stageLoad = defineCriterion({
 	},
 	says: ({ low, high }) => {
 		const [from, to] = [Math.round(low), Math.round(high)];
-		return `each power stage carries ${from === to ? `about ${from}` : `${from} to ${to}`} A, heat counted in; up to 20 A is normal`;
+		return `each power stage carries ${from === to ? `about ${from}` : `${from} to ${to}`} A in your room; up to 20 A is normal, heat sinks not counted`;
 	},
 });
 

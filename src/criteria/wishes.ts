@@ -10,7 +10,7 @@ interface Wish {
 /** How many of the smaller wishes a board meets: those that cost no board its place. */
 export const wishes = defineCriterion({
 	id: "wishes",
-	name: "your small wishes",
+	name: "meeting your small wishes",
 	asks: "How much would giving up your small wishes bother you?",
 	why: "Wishes that are no must still make one board nicer to have than another.",
 	ends: { worst: "none of your small wishes is met", best: "all your small wishes are met" },
@@ -34,6 +34,8 @@ export const wishes = defineCriterion({
 		"board.colour",
 		"wish.features/error-correction",
 		"board.memory.errorCorrection",
+		"memory.errorCorrection",
+		"processor.memory.errorCorrection",
 		"clockPlan",
 		"board.raises.processorClock",
 	],
@@ -60,8 +62,11 @@ export const wishes = defineCriterion({
 			"board.colour",
 			colour === undefined ? undefined : colourKind(colour) === colourTaste,
 		);
+		// Where processor or memory cannot, no board can: it is then no board's to meet.
+		const kit = facts["memory.errorCorrection"];
+		const canCorrect = facts["processor.memory.errorCorrection"] !== false && kit !== "none" && kit !== "on-chip";
 		add(
-			isWished(facts["wish.features/error-correction"]),
+			isWished(facts["wish.features/error-correction"]) && canCorrect,
 			"board.memory.errorCorrection",
 			facts["board.memory.errorCorrection"],
 		);

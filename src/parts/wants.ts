@@ -46,7 +46,7 @@ export const lightPlugs = ["5 V three-pin", "12 V four-pin", "maker's own"] as c
 export type LightPlug = (typeof lightPlugs)[number];
 
 /** How sound leaves or enters the computer. */
-export const soundUses = ["headphones", "speakers", "surround", "optical", "own-device"] as const;
+export const soundUses = ["headphones", "microphone", "speakers", "surround", "optical", "own-device"] as const;
 export type SoundUse = (typeof soundUses)[number];
 
 export const colourTastes = ["dark", "light", "plain"] as const;
@@ -64,6 +64,10 @@ export type WalkLength = (typeof walkLengths)[number];
 export const answerers = ["builder", "builder with a helper", "helper for the builder"] as const;
 export type Answerer = (typeof answerers)[number];
 
+/** Parts of which there may be several, as one thing to have bought or not. */
+export const boughtLists = ["drives", "addInCards"] as const;
+export type BoughtList = (typeof boughtLists)[number];
+
 /** What a person has told of themselves, their money and their plans; null where nobody has said. */
 export interface Wants {
 	readonly walkLength: WalkLength | null;
@@ -73,6 +77,10 @@ export interface Wants {
 	/** All the money for the computer, and how much of it is gone already. */
 	readonly moneyInAll: Money | null;
 	readonly moneySpent: Money | null;
+	/** What the parts picked and not yet paid cost; worked out from the answers, never asked. */
+	readonly moneyPlanned: Money | null;
+	/** Lists of parts that are paid for already. */
+	readonly boughtLists: readonly BoughtList[] | null;
 	readonly activities: readonly Activity[] | null;
 	readonly sessionLength: SessionLength | null;
 	readonly summerRoom: SummerRoom | null;
@@ -110,6 +118,8 @@ export const noWants: Wants = {
 	priceCap: null,
 	moneyInAll: null,
 	moneySpent: null,
+	moneyPlanned: null,
+	boughtLists: null,
 	activities: null,
 	sessionLength: null,
 	summerRoom: null,

@@ -1,7 +1,7 @@
 import { exactly, type Interval } from "../maths/interval.ts";
 import type { Processor } from "../parts/processor.ts";
 import type { Activity, SessionLength } from "../parts/wants.ts";
-import { activityLoad, sessionMinutes, warmUpMinutes } from "../reference/activity-loads.ts";
+import { activityLoad, clockRaise, sessionMinutes, warmUpMinutes } from "../reference/activity-loads.ts";
 
 /** Hours of load lie between the label watts and this many times as much, where nobody has measured them (from memory). */
 const mostSustainedOverBase = 2;
@@ -16,6 +16,8 @@ export interface UseOfProcessor {
 	readonly activities?: readonly Activity[] | undefined;
 	/** Unknown counts as all day. */
 	readonly sessionLength?: SessionLength | undefined;
+	/** Whether the clock will be raised above what the maker set. */
+	readonly raisesClock?: boolean | undefined;
 }
 
 /**
@@ -28,7 +30,8 @@ export function countedWatts(use: UseOfProcessor): Interval | null {
 	const full = fullLoadWatts(use);
 	if (!full) return null;
 	const factor = loadShare(use.activities) * warmUp(use.sessionLength);
-	return { low: full.low * factor, high: full.high * factor };
+	const raised = use.raisesClock ? clockRaise : { low: 1, high: 1 };
+	return { low: full.low * factor * raised.low, high: full.high * factor * raised.high };
 }
 
 /** Label watts alone never are the sustained watts: boards lift limits, and newer firmware enforces them again. */

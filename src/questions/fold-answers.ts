@@ -2,6 +2,7 @@ import type { Answers } from "../parts/answers-file.ts";
 import { type Build, type BuildFacts, emptyBuildFacts, mostWorlds, type World } from "../parts/build.ts";
 import { allQuestions } from "./all-questions.ts";
 import type { Possibility, QuestionContext } from "./define-question.ts";
+import { withPlannedMoney } from "./planned-money.ts";
 
 /**
  * Folds answers into a build. An answer that is not sure, skipped, not given, or no longer one the question can have
@@ -25,6 +26,7 @@ export function foldAnswers(answers: Answers, context: QuestionContext): Build {
 			open.push({ id: question.id, possibilities: question.alternatives?.(answer.value, context) ?? [] });
 		} else open.push({ id: question.id, possibilities: question.possibilities?.(context) ?? [] });
 	}
+	facts = withPlannedMoney(facts, answers);
 	return { facts, worlds: worldsOf(facts, open), reached };
 }
 

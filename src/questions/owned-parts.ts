@@ -21,9 +21,11 @@ export function linesOfParts(facts: BuildFacts, counts: (have: Have<unknown>) =>
 	});
 }
 
+const listWords: Readonly<Record<string, string>> = { drives: "drives", addInCards: "other cards" };
+
 /** A kind of part at the beginning of a line: "Graphics card". */
 export function partLabel(kind: string): string {
-	const noun = partWords[kind] ?? kind;
+	const noun = partWords[kind] ?? listWords[kind] ?? kind;
 	return `${noun[0]?.toUpperCase()}${noun.slice(1)}`;
 }
 

@@ -3,7 +3,7 @@ import type { BuildFacts } from "../parts/build.ts";
 import { countedWatts, fullLoadWatts } from "../power/counted-watts.ts";
 
 /** What the uses named so far come to in watts, in two sentences; null where the processor's watts are not known. */
-export function wattsWords({ processor, activities, sessionLength }: BuildFacts): string | null {
+export function wattsWords({ processor, activities, sessionLength, clockPlan }: BuildFacts): string | null {
 	if (processor.state !== "have") return null;
 	const { sustainedW, baseW, peakW, limitPolicy, name } = processor.part;
 	const use = { sustainedW, baseW, peakW, limitPolicy };
@@ -12,6 +12,7 @@ export function wattsWords({ processor, activities, sessionLength }: BuildFacts)
 		...use,
 		activities: activities ?? undefined,
 		sessionLength: sessionLength ?? undefined,
+		raisesClock: clockPlan === "done-before",
 	});
 	if (!full || !counted) return null;
 	const uses = activities ? "For what you named" : "To be on the safe side";

@@ -7,6 +7,7 @@ import { coolerMissing } from "./build/cooler-missing.ts";
 import { coolerOnSocket } from "./build/cooler-on-socket.ts";
 import { drivePower } from "./build/drive-power.ts";
 import { drivesInCase } from "./build/drives-in-case.ts";
+import { errorCorrection as errorCorrectionOfParts } from "./build/error-correction.ts";
 import { memoryUnderCooler } from "./build/memory-under-cooler.ts";
 import { memoryWithProcessor } from "./build/memory-with-processor.ts";
 import { pictureAtAll } from "./build/picture-at-all.ts";
@@ -41,6 +42,7 @@ import { picture } from "./fit/picture.ts";
 import { powerPlugs } from "./fit/power-plugs.ts";
 import { priceCap } from "./fit/price-cap.ts";
 import { socket } from "./fit/socket.ts";
+import { measuredHeat } from "./quality/measured-heat.ts";
 import { tested } from "./quality/tested.ts";
 import { warranty } from "./quality/warranty.ts";
 
@@ -70,6 +72,7 @@ export const allRules: readonly Rule[] = [
 	sound,
 	oldConnectors,
 	colour,
+	measuredHeat,
 	tested,
 	warranty,
 	priceCap,
@@ -82,6 +85,7 @@ export const allRules: readonly Rule[] = [
 	coolerOnSocket,
 	drivePower,
 	drivesInCase,
+	errorCorrectionOfParts,
 	memoryUnderCooler,
 	memoryWithProcessor,
 	pictureAtAll,

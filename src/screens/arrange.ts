@@ -118,7 +118,9 @@ export function arrange(screen: Screen, face: Face, size: ScreenSize, measure: M
 	const text = windowOfText(fullText, face.scroll, space - choiceRows);
 	const tail = shown.length - 1 - shown.findLastIndex(({ apart }) => !apart);
 	const { choices, seen } = withTail(drawn, tail, Math.max(0, row), choiceRows);
-	const between = isWhole ? (gapRow > 0 ? "" : null) : cutTo(windowWords(text, seen, shown.length), width, measure);
+	const fits = (words: string) => measure(words) <= width;
+	const empty = gapRow > 0 ? "" : null;
+	const between = isWhole ? empty : cutTo(windowWords(text, seen, shown.length, fits), width, measure);
 	const field = fieldRows > 0 ? fieldOf(screen, face, width, measure) : null;
 	const fieldTop = above + text.lines.length + (between === null ? 0 : 1);
 	const height = above + fieldRows + room;
@@ -171,14 +173,22 @@ function cutLines(lines: readonly string[], rows: number, goesOn = "..."): reado
 	return lines.length <= rows ? lines : [...lines.slice(0, rows - 1), goesOn];
 }
 
-/** What lies beyond the windows, and how to get there. */
-function windowWords(text: Window<string>, choices: Window<DrawnChoice>, all: number): string {
+/** What lies beyond the windows, and how to get there; in fewer words where not all of them fit. */
+function windowWords(
+	text: Window<string>,
+	choices: Window<DrawnChoice>,
+	all: number,
+	fits: (words: string) => boolean,
+): string {
 	const ways = [...(text.above ? ["Up"] : []), ...(text.below ? ["Down"] : [])];
 	const [first, last] = [choices.first + 1, choices.first + choices.lines.length];
-	return [
-		...(ways.length > 0 ? [`... more: Page ${ways.join("/")}`] : []),
-		...(choices.above || choices.below ? [`choices ${first}-${last} of ${all}`] : []),
-	].join("   ");
+	const words = (more: string, noun: string) =>
+		[
+			...(ways.length > 0 ? [`${more}Page ${ways.join("/")}`] : []),
+			...(choices.above || choices.below ? [`${noun}${first}-${last} of ${all}`] : []),
+		].join("   ");
+	const full = words("... more: ", "choices ");
+	return fits(full) ? full : words("... ", "");
 }
 
 function rowsOf(choices: readonly DrawnChoice[]): number {

@@ -64,15 +64,20 @@ function helpOf(question: Question) {
 	];
 }
 
+/** Letters that pick a line where numbers are answers; none of them is a command, and n is "not sure". */
+const lineKeys = ["w", "x", "y", "z"];
+
 function choicesOf(question: Question, answer: Answer | undefined, view: WalkView): readonly Choice[] {
 	const { facts } = view.judgement().build;
-	const options = question.options(view.context, facts).map((option): Choice => {
+	const options = question.options(view.context, facts).map((option, index): Choice => {
 		if (question.kind === "many") return markedChoice(option, answer);
 		const chosen = answer?.status === "answered" && sameValue(answer.value, option.value);
 		return {
 			label: option.label,
 			...(option.explanation ? { detail: option.explanation } : {}),
 			...(option.group ? { group: option.group } : {}),
+			// Where a number is the answer, lines are picked by letters.
+			...(question.read ? { key: lineKeys[index] ?? "" } : {}),
 			// "No card" stands apart from the names of cards, and stays in sight below a long list.
 			...(question.partKind && typeof option.value === "string" ? { apart: true } : {}),
 			...(question.isWish && !onlyInventedBoards(view.judgement())
@@ -95,7 +100,7 @@ function choicesOf(question: Question, answer: Answer | undefined, view: WalkVie
 	const notSure: Choice = {
 		label: "Not sure",
 		isUnsure: true,
-		...(question.read ? { key: "n" } : {}),
+		key: "n",
 		detail: question.notSure.replace(/\.$/, ""),
 		apart: true,
 		...(answer && answer.status !== "answered" ? { chosen: true } : {}),

@@ -3,6 +3,7 @@ import { ownershipOf } from "../choose/firmness.ts";
 import type { BoardJudgement, BuildFinding, Judgement } from "../choose/judge.ts";
 import { onlyInventedBoards } from "../choose/only-invented-boards.ts";
 import type { Answers } from "../parts/answers-file.ts";
+import type { Board } from "../parts/board.ts";
 import type { Build, BuildFacts } from "../parts/build.ts";
 import { partWords } from "../parts/part-words.ts";
 import { allQuestions } from "../questions/all-questions.ts";
@@ -150,7 +151,7 @@ function beforeYouPay(
 		const judged = boards.find(({ board }) => board.id === boardId);
 		return (judged?.findings ?? []).flatMap((finding) => {
 			const advice = finding.verdict === "fits" && finding.severity ? findingAdvice(finding) : undefined;
-			return advice && judged ? [{ advice, name: judged.board.name }] : [];
+			return advice && judged ? [{ advice: `${findingWords(finding)} ${advice}`, name: judged.board.name }] : [];
 		});
 	});
 	const byAdvice = new Map<string, string[]>();
@@ -158,12 +159,32 @@ function beforeYouPay(
 	return [
 		`Open the board maker's support page and find ${processor} in the processor list. Note the firmware version beside it, and ask the shop which version the box holds.`,
 		"Compare name and revision on the box with the page, letter by letter: boards of nearly one name differ.",
+		...twinWords(
+			shortlist.map(({ boardId }) => boardId),
+			market.parts.board,
+		),
 		"Ask until when the board can go back, and whether that is after the day you will build.",
 		...returnWords(build.facts),
 		"See what is in the box: the shield for the back, screws for M.2 drives, drive cables, aerials.",
 		...[...byAdvice].map(([advice, names]) => `${[...new Set(names)].join(", ")}: ${advice}`),
 		...(market.parts.board.length > 0 ? [`Look at today's prices: those here were noted before ${asOf}.`] : []),
 	];
+}
+
+/** Boards of nearly one name differ in what is fitted; each pair with a board of the shortlist is named. */
+function twinWords(boardIds: readonly string[], boards: readonly Board[]): readonly string[] {
+	return boardIds.flatMap((id) => {
+		const board = boards.find((one) => one.id === id);
+		if (!board) return [];
+		const isTwin = ({ name, maker }: Board) =>
+			maker === board.maker && name !== board.name && (name.startsWith(board.name) || board.name.startsWith(name));
+		const twins = boards.filter((other) => other.id !== id && (isTwin(other) || other.name === board.name));
+		const names = twins.map(({ name, revision }) => (revision ? `${name} (revision ${revision})` : name));
+		const own = board.revision ? `${board.name} (revision ${board.revision})` : board.name;
+		return names.length > 0
+			? [`${own} is not ${names.join(" or ")}: compare memory type, wireless and revision, since the names are alike.`]
+			: [];
+	});
 }
 
 /** Until when parts already bought can go back: what does not fit must be known before that day. */
@@ -173,7 +194,7 @@ function returnWords({ returnableUntil, ...facts }: BuildFacts): readonly string
 	const nouns = kinds.map((kind) => partWords[kind] ?? kind).join(", ");
 	return [
 		returnableUntil
-			? `What you bought can go back until ${returnableUntil} (${nouns}): try the parts together before that day.`
+			? `What you bought can go back until ${returnableUntil} (${nouns}): try the parts together before that day, if a tried part may still go back.`
 			: `Ask until when your ${nouns} can go back, and try the parts together before that day.`,
 	];
 }

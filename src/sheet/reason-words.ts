@@ -72,17 +72,32 @@ export function roleWords({ role, verdict }: Pick<ShortlistEntry, "role" | "verd
 }
 
 /** Whole points; a range only where something unknown makes one, and how often it fits where that is open. */
-export function scoreWords({ score: { low, mid, high }, ways }: Pick<ShortlistEntry, "score" | "ways">): string {
+export function scoreWords({
+	score: { low, mid, high },
+	ways,
+	dependsOn,
+}: Pick<ShortlistEntry, "score" | "ways" | "dependsOn">): string {
 	const [from, middle, to] = [low, mid, high].map(Math.round);
 	const range = from === to ? "" : ` (between ${from} and ${to}: not all facts are known)`;
-	const often =
-		ways.fit === ways.all ? "" : `. It fits in ${ways.fit} of the ${ways.all} ways your open answers can turn out`;
+	const often = ways.fit === ways.all ? "" : `. ${oftenWords(ways, dependsOn)}`;
 	return `${middle} points of 100${range}${often}`;
 }
 
+/** In how many of the ways that are still open a board fits; plainly, where only the processor is open. */
+function oftenWords({ fit, all }: ShortlistEntry["ways"], dependsOn: readonly string[]): string {
+	return dependsOn.length === 1 && dependsOn[0] === "fit/candidates"
+		? `It suits ${fit} of your ${all} processors`
+		: `It fits in ${fit} of the ${all} ways your open answers can turn out`;
+}
+
 /** The verdict of a board that is left, with what it hangs on. */
-export function verdictWords({ verdict, dependsOn }: Pick<ShortlistEntry, "verdict" | "dependsOn">): string {
-	if (verdict === "fits") return "Fits";
+export function verdictWords({
+	verdict,
+	dependsOn,
+	planAround,
+}: Pick<ShortlistEntry, "verdict" | "dependsOn"> & { readonly planAround?: boolean }): string {
+	if (verdict === "fits") return planAround ? "Fits, with something to plan around" : "Fits";
+	if (dependsOn.length === 1 && dependsOn[0] === "fit/candidates") return "Depends on which processor you take";
 	const labels = dependsOn.map((id) => lowerFirst(questionById(id)?.label) ?? id);
 	return labels.length > 0 ? `Can't tell: depends on your ${labels.join(" and your ")}` : "Can't tell yet";
 }

@@ -111,6 +111,16 @@ describe("roles", () => {
 		]);
 	});
 
+	test("a part nobody has settled is missing for every board alike, and keeps none from the lead", () => {
+		const { supportList: __, ...unlisted } = withAids(3, 9000) as Board;
+		const advice = adviceFor([unlisted, withAids(2, 15_000)], [{ ...build, cooler: "unknown" }]);
+		expect(advice.counts).toMatchObject({ fits: 0, cannotTell: 2 });
+		expect(roles(advice)).toEqual([
+			["board-2", "best-match"],
+			["board-1", "check-first"],
+		]);
+	});
+
 	test("at most five", () => {
 		const many = Array.from({ length: 9 }, (_, index) => withAids(2, 10_000 + index));
 		const advice = adviceFor(many);
@@ -251,10 +261,11 @@ describe("reasons", () => {
 				rescue: "a-little",
 			} as const,
 		};
-		// 10 A a stage are worth 1, 6 sockets for 5 things 0.7, no aid nothing.
+		// 10 A a stage are worth 1, 7 sockets for 5 things 0.9, no aid nothing.
 		const strong = entry(
 			{
 				powerDelivery: { coreStages: 10 },
+				rearUsb: [{ plug: "A", count: 7 }],
 				recovery: { flashWithoutProcessor: false, faultDisplay: "none", resetAtBack: false },
 			},
 			all,
@@ -262,9 +273,9 @@ describe("reasons", () => {
 		expect(kinds(strong.for)).toEqual(["stage-load", "spare-sockets"]);
 		expect(kinds(strong.against)).toEqual(["rescue"]);
 		expect(strong.unknown).toEqual([]);
-		// 25 A a stage are worth 0.6.
+		// 25 A a stage are worth 0.6, 6 sockets for 5 things 0.7.
 		const middling = entry({ powerDelivery: { coreStages: 4 } }, all);
-		expect(kinds(middling.for)).toEqual(["spare-sockets", "rescue"]);
+		expect(kinds(middling.for)).toEqual(["rescue"]);
 		expect(kinds(middling.against)).toEqual([]);
 	});
 

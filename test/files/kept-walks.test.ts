@@ -101,7 +101,7 @@ describe("walks in a folder", () => {
 	test("a second damaged one of the same name replaces no first one", () => {
 		write("walk-1.json.damaged", "first");
 		const file = write("walk-1.json", "second");
-		expect(keptWalks(folder, today).setAside).toEqual([`${file}.damaged-2`]);
+		expect(keptWalks(folder, wordsOf).setAside).toEqual([`${file}.damaged-2`]);
 		expect(readFileSync(`${file}.damaged`, "utf8")).toBe("first");
 		expect(readFileSync(`${file}.damaged-2`, "utf8")).toBe("second");
 	});

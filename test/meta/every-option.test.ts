@@ -11,10 +11,10 @@ import { answered, demoContext, scenarios, valuesFor } from "../choose/demo.ts";
 
 const people = scenarios.map(({ name, file }, index) => ({ name: name.replace(/\.json$/, ""), file, index }));
 
-/** Lists are dealt out among the people, about three options to each: every option meets somebody. */
+/** A list longer than this is dealt out among the people, so that each of its options meets somebody. */
+const longList = 9;
 function dealtTo(index: number, values: readonly AnswerValue[]): readonly AnswerValue[] {
-	const step = Math.min(people.length, Math.ceil(values.length / 3));
-	return values.filter((_, at) => at % step === index % step);
+	return values.length <= longList ? values : values.filter((_, at) => at % people.length === index);
 }
 
 test("every option is dealt to somebody", () => {

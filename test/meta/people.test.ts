@@ -14,11 +14,14 @@ const folder = fileURLToPath(new URL("../../data/scenarios", import.meta.url));
 const stories = ["before-any-board", "first-guess", "handed-down", "typed-in"];
 /** The five people, and what a practised builder would ask of the board that leads for each. */
 const people: Readonly<Record<string, { readonly leader: string; readonly because: (board: Board) => boolean }>> = {
-	// Nothing that whines, a help when it stays dark, wireless for a flat; a quarter of the power would do.
+	// No fan of its own, new firmware without a processor, wireless for a flat, and what is left of the money.
 	"quiet-desk": {
-		leader: "pennywhistle-gavotte",
+		leader: "pennywhistle-hornpipe",
 		because: ({ chipsetFan, wireless, recovery, price }) =>
-			chipsetFan === false && wireless?.builtIn === true && recovery?.faultDisplay !== "none" && price?.minor !== 0,
+			chipsetFan === false &&
+			wireless?.builtIn === true &&
+			recovery?.flashWithoutProcessor === true &&
+			(price?.minor ?? 1e9) <= 15_600,
 	},
 	// 170 W on the label for days: many stages under real metal; errors in memory are found; faster network.
 	workbench: {

@@ -96,7 +96,11 @@ test("rules of wishes are named as the question", () => {
 	const wished = allRules.flatMap(({ id, reads, mayRead }) =>
 		[...reads, ...mayRead].filter((path) => path.startsWith("wish.")).map((path) => [id, path.slice("wish.".length)]),
 	);
-	for (const [ruleId, questionId] of wished) expect(ruleId).toBe(questionId);
+	// What the parts themselves make of a wish is a rule of its own, under build/.
+	const nameOf = (id = "") => id.split("/")[1];
+	for (const [ruleId = "", questionId] of wished)
+		if (ruleId.startsWith("build/")) expect(nameOf(ruleId)).toBe(nameOf(questionId));
+		else expect(ruleId).toBe(questionId);
 });
 
 test("every wish is judged by a rule", () => {

@@ -140,6 +140,8 @@ const valuesOf: Readonly<Record<string, readonly unknown[]>> = {
 	"board.raises.processorClock": [true, false],
 	"processor.unlocked": [true, false],
 	"board.memory.errorCorrection": [true, false],
+	"processor.memory.errorCorrection": [true, false],
+	"memory.errorCorrection": ["none", "on-chip", "full"],
 	"board.recovery.faultDisplay": ["none", "lights", "digits"],
 	"board.recovery.resetAtBack": [true, false],
 	"board.sound.channels": [2, 6, 8],

@@ -282,7 +282,10 @@ describe("the footer", () => {
 		]);
 		expect(footer(budget, faceFor(budget), wide)[0]).toContain("Enter keep your answer");
 		const fresh = { ...budget, enter: null };
-		expect(footer(fresh, faceFor(fresh), wide)[0]).toContain("Down not sure   type, then Enter");
+		// Below the field for the limit stand usual shares of the whole sum; below that for the sum only "not sure".
+		expect(footer(fresh, faceFor(fresh), wide)[0]).toContain("Down pick a line   type, then Enter");
+		const sum = { ...question("about/money-in-all"), enter: null };
+		expect(footer(sum, faceFor(sum), wide)[0]).toContain("Down not sure   type, then Enter");
 		const typed = { ...faceFor(budget), field: { text: "180", cursor: 3 } };
 		expect(footer(budget, typed, wide)[0]).toContain("Enter take it");
 		expect(footer(budget, { ...typed, row: 0 }, wide)[0]).toContain("Enter choose");
@@ -326,6 +329,18 @@ describe("a list longer than its window", () => {
 			`choices ${arranged.choices.first + 1}-${arranged.choices.first + labels.length} of 40`,
 		);
 		expect(arranged.choices).toMatchObject({ above: true, below: true });
+	});
+
+	test("is counted in fewer words where the row is narrow", () => {
+		const screen: Screen = {
+			...long,
+			body: Array.from({ length: 40 }, (_, index) => ({ kind: "text", text: `Piece ${index}` })),
+			choices: Array.from({ length: 112 }, (_, index) => ({ label: `Line ${index + 1}`, event: { type: "next" } })),
+		};
+		const face = { ...faceFor(screen), row: 100, scroll: 5 };
+		expect(lay(screen, face, small).between).toMatch(/^\.{3} Page Up\/Down {3}\d+-\d+ of 112$/);
+		const wide = lay(screen, face, { columns: 60, rows: 12 }).between;
+		expect(wide).toMatch(/^\.{3} more: Page Up\/Down {3}choices \d+-\d+ of 112$/);
 	});
 
 	test("shows its first and last lines whole at its ends", () => {

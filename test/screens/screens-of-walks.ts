@@ -26,10 +26,13 @@ interface Walk {
 	readonly name: string;
 	readonly context: WalkContext;
 	readonly state: WalkState;
+	/** Not every place, where each has far more on it than in other walks. */
+	readonly places?: readonly Place[];
 }
 
 const asOf = "2026-11-24";
-const demo = withFirstBoards(demoMarket());
+const wholeDemo = demoMarket();
+const demo = withFirstBoards(wholeDemo);
 
 /** Names that are hard to lay out; each may be 120 characters long, as a parts file allows. */
 export const hardNames = {
@@ -81,15 +84,29 @@ export const walks: readonly Walk[] = [
 	taken("before any board", beforeAnyBoard),
 	taken("typed in", typedIn),
 	withHardNames(),
+	{
+		...taken("handed down", handedDown),
+		name: "all boards, none of which fits",
+		context: { market: wholeDemo, asOf },
+		places: [
+			...(["fit", "features", "quality"] as const).map((tier): Place => ({ at: "tier-end", tier })),
+			...(["fell-out", "shortlist", "sheet", "review"] as const).map((at): Place => ({ at })),
+			{ at: "question", id: "fit/processor" },
+		],
+	},
 	{ name: "empty market", context: { market: makeMarket("nothing", []).market, asOf }, state: startWalk() },
 ];
 
 /** Every place a walk can be at, as far as it has words of its own. */
-function placesIn({ context, state }: Walk): readonly Place[] {
+function placesIn({ context, state, places }: Walk): readonly Place[] {
+	if (places) return places;
 	const market: Market = marketOf(context.market, state.ownParts);
+	// What was left open looks the same in every walk; one that answers nothing shows all of it.
+	const answered = Object.keys(state.answers);
+	const questions = allQuestions.filter(({ id }) => answered.length === 0 || answered.includes(id));
 	return [
 		{ at: "start" },
-		...allQuestions.map(({ id }): Place => ({ at: "question", id })),
+		...questions.map(({ id }): Place => ({ at: "question", id })),
 		...(["fit", "features", "quality"] as const).map((tier): Place => ({ at: "tier-end", tier })),
 		{ at: "parts-disagree" },
 		{ at: "review" },

@@ -25,7 +25,7 @@ describe("what the board must have", () => {
 		expect(texts).toMatchObject({
 			Socket: "Harbour 2, because the Tallowfinch Deckhand goes into no other.",
 			"Board size": "ATX, microATX, Mini-ITX: the sizes your case takes, and nothing larger.",
-			Memory: "DDR5, with at least 2 memory slots.",
+			Memory: "DDR5, with at least 2 memory slots, for modules of 16 GB.",
 			"USB-C at the back": "At least one USB-C socket at the back.",
 			Price: "At most EUR 200.00, postage included.",
 		});

@@ -68,7 +68,7 @@ function inPlain(screen: Screen, decision: Exclude<Decision, { kind: "marks" }>)
 			: decision.kind === "type"
 				? decision.text
 				: screen.typing?.kind === "value"
-					? (screen.choices[decision.index]?.key ?? "no such line")
+					? (screen.choices[decision.index]?.key ?? screen.choices[decision.index]?.label ?? "no such line")
 					: String(decision.index + 1);
 	return lineTyped(screen, line);
 }

@@ -18,7 +18,7 @@ export const budget: Question = {
 	short: true,
 	kind: "number",
 	ask: "How much may the board cost at most?",
-	hint: "A sum, such as 180; type 0 for no limit",
+	hint: "A sum, such as 180, or one of the lines below",
 	label: "Most the board may cost",
 	why: "Boards above your limit are taken out, so that you do not fall for one you cannot pay.",
 	whereToFind:
@@ -27,13 +27,16 @@ export const budget: Question = {
 	notSure: "No board is taken out for its price, unless it costs more than you have left.",
 	howToFindOut: "Add up what the other parts cost and see what is left.",
 	applies: () => true,
-	options: (_, facts) => shareOptions(facts),
+	options: (_, facts) => [
+		...shareOptions(facts),
+		{ value: noLimit, label: "No limit", explanation: "The price then only decides between equals" },
+	],
 	read: (text, { market }) => {
 		if (/^(0|no limit|none)$/i.test(text.trim())) return { value: noLimit };
 		const read = readMoney(text, currencyOf(market));
 		return read
 			? { value: read }
-			: { problem: `Type the sum as a number, such as 180 or 180 ${currencyOf(market)}; or 0 for no limit.` };
+			: { problem: `Type the sum as a number, such as 180 or 180 ${currencyOf(market)}; or "no limit".` };
 	},
 	expected: (value, { market }) =>
 		value === noLimit || (money.safeParse(value).success && isMoneyOf(market, value as Money))

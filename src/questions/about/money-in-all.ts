@@ -11,7 +11,8 @@ export const moneyInAll = moneyQuestion({
 	label: "Money in all",
 	why: "The board must leave enough for everything else.",
 	whereToFind: "Your savings, or what your parents or a helper agreed to.",
-	changes: "A usual share for the board is worked out from it. A board that costs more than is left is taken out.",
+	changes:
+		"A usual share for the board is worked out from it. What you spent and the parts you pick are taken off; a dearer board is taken out.",
 	notSure: "Only the limit for the board counts, if you set one.",
 	howToFindOut: "Settle on a sum before you look at any price.",
 });

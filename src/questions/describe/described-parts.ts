@@ -212,7 +212,7 @@ const lists: { readonly [K in DescribedKind]: (context: DescribeContext) => read
 			choices: [
 				{ value: "PCI Express", label: "NVMe or PCIe, as its label says" },
 				{ value: "SATA", label: "SATA, as its label says, or by a thin flat cable" },
-				{ value: "IDE", label: "By a flat cable as wide as a hand (IDE)" },
+				{ value: "IDE", label: "By a flat cable 5 cm wide (IDE)" },
 			],
 		},
 		whole("lengthMm", "How long is the stick?", 16, 110, "mm"),

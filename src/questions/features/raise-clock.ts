@@ -14,7 +14,10 @@ export const raiseClock = choiceQuestion({
 	howToFindOut: "Ask your helper, or leave it: the computer runs well without it.",
 	choices: {
 		no: { label: "No", explanation: "The usual answer; nothing is lost" },
-		maybe: { label: "Maybe one day", explanation: "Boards that do not allow it are marked, not taken out" },
+		maybe: {
+			label: "Maybe, it would be my first time",
+			explanation: "Boards that do not allow it are marked, not taken out",
+		},
 		"done-before": { label: "Yes, I have done it before", explanation: "Boards that do not allow it are taken out" },
 	},
 });

@@ -14,6 +14,11 @@ export const sound = manyQuestion({
 	howToFindOut: "Look at the plugs.",
 	lines: [
 		{ value: "headphones", label: "Headphones with a round plug", explanation: "At the front or at the back" },
+		{
+			value: "microphone",
+			label: "Microphone or recorder with a round plug",
+			explanation: "At the front or at the back",
+		},
 		{ value: "speakers", label: "Two speakers with a round plug", explanation: "At the back" },
 		{ value: "surround", label: "Five speakers or more", explanation: "They need more sound sockets at the back" },
 		{

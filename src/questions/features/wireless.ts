@@ -5,7 +5,7 @@ export const wireless = wishQuestion({
 	tier: "features",
 	short: true,
 	ask: "Do you need wireless (Wi-Fi)?",
-	hint: "Not needed where a network cable reaches the desk",
+	hint: "Not needed where a network cable reaches the desk; it mostly brings Bluetooth too",
 	label: "Wireless (Wi-Fi)",
 	why: "Boards with wireless built in cost more; an adapter in a USB socket does the same job.",
 	whereToFind: "At your desk: look whether a cable from the router reaches it.",

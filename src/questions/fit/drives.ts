@@ -16,7 +16,7 @@ export const drives = partsQuestion({
 		"A stick of 22 mm by 80 mm is an M.2 drive; 2280 on its label says so.",
 		"NVMe or PCIe on the label means the fast kind. SATA on an M.2 label means the slow kind.",
 		"A flat box of 7 by 10 cm is a 2.5 inch drive. A brick of 10 by 15 cm is a 3.5 inch drive.",
-		"The wide flat cable of very old drives is called IDE.",
+		"The flat cable of very old drives, 5 cm wide, is called IDE.",
 	],
 	changes: "Boards without room for your M.2 drives are taken out. Too few drive ports are marked.",
 	notSure: "No board is taken out for its drive sockets.",

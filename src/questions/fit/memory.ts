@@ -15,7 +15,7 @@ export const memory = partQuestion({
 	why: "Memory of one type does not go into slots for another: the notches sit in different places.",
 	whereToFind: "On the label of the module, or on the shop's page: DDR4 or DDR5, how many modules, how many GB each.",
 	recipe: [
-		"The label says PC4 or DDR4, PC5 or DDR5. The number behind it is the speed.",
+		"The label says DDR4 or PC4, DDR5 or PC5. A number of four digits behind it is the speed; divide one of five digits by 8.",
 		"Two modules of 16 GB read as 2 x 16 GB.",
 		"A module as long as a pen is for desktops. One half as long (SO-DIMM) is for laptops, and does not go in.",
 		"Touch bare metal of the case first, and hold modules by the edge.",

@@ -13,8 +13,8 @@ export const tested = wishQuestion({
 	howToFindOut: "Look for published tests of boards with your socket.",
 	strengths: {
 		must: {
-			label: "Yes, I would not buy blind",
-			explanation: "Untested boards get a warning to look for a test first",
+			label: "Yes, I would look for one first",
+			explanation: "Untested boards are marked, and you are told to look first",
 		},
 		"would-like": { label: "Would be nice", explanation: "Untested boards are marked" },
 		"dont-mind": { label: "Don't mind", explanation: "It is not counted" },

@@ -25,7 +25,6 @@ export const raiseClock = defineRule({
 		need: () => "A chipset that lets the processor's clock be raised.",
 	},
 	advice: {
-		processorLocked: () => "No board cures this: take another processor, or leave the clock as it is.",
 		lockedForMaybe: () =>
 			"Nothing is lost by it: today's processors raise their clock by themselves as far as is safe.",
 	},
@@ -33,7 +32,7 @@ export const raiseClock = defineRule({
 		const [plan, lets, unlocked] = [facts.clockPlan, facts["board.raises.processorClock"], facts["processor.unlocked"]];
 		if (plan === "maybe" && lets === false) return goodToKnow("lockedForMaybe");
 		if (plan !== "done-before") return pass("notAsked");
-		if (unlocked === false) return goodToKnow("processorLocked");
+		if (unlocked === false) return pass("processorLocked");
 		if (lets) return pass("lets");
 		if (lets === undefined) return cannotTell(["board.raises.processorClock"]);
 		// A processor still to be bought will be one that lets it; of another the answer is needed first.

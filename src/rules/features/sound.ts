@@ -6,6 +6,7 @@ import { cannotTell, type Outcome, pass, planAround } from "../outcome.ts";
 
 const useWords = {
 	headphones: "headphones",
+	microphone: "a microphone",
 	speakers: "speakers",
 	surround: "surround speakers",
 	optical: "an optical cable",
@@ -60,6 +61,7 @@ export const sound = defineRule({
 
 const pathsFor = {
 	headphones: ["board.headers.frontAudio", "board.sound.rearSockets"],
+	microphone: ["board.headers.frontAudio", "board.sound.rearSockets"],
 	speakers: ["board.sound.rearSockets"],
 	surround: ["board.sound.rearSockets", "board.sound.channels"],
 	optical: ["board.sound.optical"],
@@ -71,6 +73,9 @@ function serves(use: SoundUse, facts: Facts): ThreeValued {
 	switch (use) {
 		case "headphones":
 			return kleeneOr(known(facts["board.headers.frontAudio"]), atLeast(sockets, 1));
+		// At the back the first socket is for listening; the next ones take a microphone or another device.
+		case "microphone":
+			return kleeneOr(known(facts["board.headers.frontAudio"]), atLeast(sockets, 2));
 		case "speakers":
 			return atLeast(sockets, 1);
 		case "surround":

@@ -34,6 +34,7 @@ export const boardForm = defineRule({
 		"case.backCutOuts",
 	],
 	messages: {
+		plugsOnBack: () => "It fits, and its plugs are on the back. Your case has cut-outs for such boards.",
 		listed: ({ form }: { form: string }) => `The case lists ${form} boards.`,
 		smaller: ({ form, forms }: { form: string; forms: readonly string[] }) =>
 			`The case lists ${forms.join(", ")}; a smaller ${form} board goes in as well, on the same holes.`,
@@ -56,6 +57,8 @@ export const boardForm = defineRule({
 			`${forms.join(", ")}: the sizes your case takes, and nothing larger.`,
 	},
 	advice: {
+		plugsOnBack: () =>
+			"See on the case maker's page that its cut-outs suit this very board. Lay the cables behind the cut-outs before the board goes in.",
 		smallerHoles: () =>
 			"Look into the case for standoffs at these holes; take out any that would touch the bare board.",
 		depthUnknown: () => "Ask the seller for the board's depth in mm and hold it against the case maker's page.",
@@ -73,7 +76,8 @@ export const boardForm = defineRule({
 			widthMm: facts["board.widthMm"],
 			maxWidthMm: facts["case.boardMaxWidthMm"],
 		};
-		return withinSizes(sizes) ?? byList(facts["board.form"], facts["case.boardForms"], sizes);
+		const found = withinSizes(sizes) ?? byList(facts["board.form"], facts["case.boardForms"], sizes);
+		return facts["board.connectorsOnBack"] && found.kind === "pass" ? goodToKnow("plugsOnBack", found.data) : found;
 	},
 	needs: ({ "case.boardForms": forms }) => (forms ? { messageId: "need", data: { forms } } : null),
 });

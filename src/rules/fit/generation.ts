@@ -54,7 +54,7 @@ export const generation = defineRule({
 		needsUpdate: ({ from, processor }: { from: string; processor: string }) =>
 			`It needs firmware ${from} before it starts with the ${processor}, and nobody knows what the box holds.`,
 		safeLater: ({ safe, oldest }: { safe: string; oldest: string }) =>
-			`It starts, but firmware ${safe} protects this processor, and a box may still hold ${oldest}.`,
+			`It starts, but only firmware ${safe} keeps this processor from harm, and a box may still hold ${oldest}.`,
 		dropped: ({ version }: { version: string }) =>
 			`Firmware ${version} and newer no longer runs this processor, and it is out already.`,
 		mayDrop: ({ version }: { version: string }) =>

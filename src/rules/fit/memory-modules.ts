@@ -39,8 +39,14 @@ export const memoryModules = defineRule({
 			`Your modules have ${gbPerModule} GB each; the board takes modules of at most ${mostGb} GB.`,
 		needOpen: ({ types }: { types: readonly string[] }) =>
 			`${types.join(" or ")}: what your processor works with. Buy your memory of the type the board takes.`,
-		need: ({ type, slots }: { type: string; slots: number }) =>
-			slots > 0 ? `${type}, with at least ${slots} memory ${slots === 1 ? "slot" : "slots"}.` : `${type}.`,
+		need: ({ type, slots, gb }: { type: string; slots: number; gb: number }) =>
+			[
+				type,
+				...(slots > 0 ? [`with at least ${slots} memory ${slots === 1 ? "slot" : "slots"}`] : []),
+				...(gb > 0 ? [`for modules of ${gb} GB`] : []),
+			]
+				.join(", ")
+				.concat("."),
 	},
 	check(facts): Outcome {
 		const [board, memory] = [facts["board.memory.type"], facts["memory.type"]];
@@ -69,8 +75,13 @@ export const memoryModules = defineRule({
 			]);
 		return pass("goesIn", { type: board });
 	},
-	needs: ({ "memory.type": type, "memory.modules": modules, "processor.memory.types": types }) => {
-		if (type) return { messageId: "need", data: { type, slots: modules ?? 0 } };
+	needs: ({
+		"memory.type": type,
+		"memory.modules": modules,
+		"memory.gbPerModule": gb,
+		"processor.memory.types": types,
+	}) => {
+		if (type) return { messageId: "need", data: { type, slots: modules ?? 0, gb: gb ?? 0 } };
 		return types ? { messageId: "needOpen", data: { types } } : null;
 	},
 });

@@ -43,11 +43,14 @@ export const powerPlugs = defineRule({
 		secondPeakUnknown: ({ budgetW }: { budgetW: number }) =>
 			`The second processor plug stays empty; the first alone carries ${budgetW} W. The processor's highest watts are not known.`,
 		needAny: () => "A 4-pin or an 8-pin processor plug: your supply's 8-pin feeds either, if it splits into 4+4.",
+		needEightPin: ({ peakW }: { peakW: number }) =>
+			`At least one 8-pin processor plug: a 4-pin carries ${fourPinProcessorPlugBudgetW} W, and your processor takes up to ${peakW} W.`,
 		needFourPin: () =>
 			"A 4-pin processor plug: your supply has no 8-pin. For a board with an 8-pin plan another supply.",
 	},
 	advice: {
-		halfFed: () => "Better is a supply with an 8-pin (4+4) processor plug. Never use a graphics cable or an adapter.",
+		halfFed: () =>
+			"Better is a supply with an 8-pin (4+4) processor plug. Two 4-pin plugs go in side by side only if they are marked as the halves of one. Never force a plug, and never use a graphics cable or an adapter.",
 		plugsWeak: () => "Take a board with more or larger processor plugs for this processor.",
 		secondNeeded: () =>
 			"A supply with two processor plugs is the clean way; no adapters, and only that supply's own cables.",
@@ -75,10 +78,14 @@ export const powerPlugs = defineRule({
 		if (plugs.length >= sockets.length && eightPins >= eightPinSockets) return allFed(sockets, peakW);
 		const budgetW = first === "8-pin" ? oneProcessorPlugBudgetW : fourPinProcessorPlugBudgetW;
 		if (peakW === undefined) return goodToKnow("secondPeakUnknown", { budgetW });
-		return peakW > budgetW ? planAround("secondNeeded", { peakW, budgetW }) : goodToKnow("secondUnfed", { budgetW });
+		return peakW > budgetW ? planAround("secondNeeded", { peakW, budgetW }) : pass("secondUnfed", { budgetW });
 	},
-	needs: ({ "supply.processorPlugs": plugs }) =>
-		plugs && plugs.length > 0 ? { messageId: plugs.includes("8-pin") ? "needAny" : "needFourPin", data: {} } : null,
+	needs({ "supply.processorPlugs": plugs, "processor.peakW": peakW }) {
+		if (peakW !== undefined && peakW > fourPinProcessorPlugBudgetW)
+			return { messageId: "needEightPin", data: { peakW } };
+		if (!plugs || plugs.length === 0) return null;
+		return { messageId: plugs.includes("8-pin") ? "needAny" : "needFourPin", data: {} };
+	},
 });
 
 /** All plugs fed is not yet enough: they must carry the processor's highest watts. */

@@ -16,27 +16,29 @@ export const priceCap = defineRule({
 	source: "own-convention",
 	severity: "stops",
 	reads: [],
-	mayRead: ["board.price", "priceCap", "moneyInAll", "moneySpent"],
+	mayRead: ["board.price", "priceCap", "moneyInAll", "moneySpent", "moneyPlanned"],
 	messages: {
 		noCap: () => "You have set no limit.",
 		noPrice: ({ cap }: { cap: string }) => `Its price is not known; your limit is ${cap}.`,
 		noPriceLeft: ({ left }: { left: string }) => `Its price is not known; of your money ${left} is left.`,
 		within: ({ price, cap }: { price: string; cap: string }) => `It costs ${price}; your limit is ${cap}.`,
 		withinLeft: ({ price, left }: { price: string; left: string }) =>
-			`It costs ${price}; of your money ${left} is left.`,
+			`It costs ${price}; of your money ${left} is left for it.`,
 		over: ({ price, cap, over }: { price: string; cap: string; over: string }) =>
 			`It costs ${price}, ${over} more than your limit of ${cap}.`,
 		overLeft: ({ price, left, over }: { price: string; left: string; over: string }) =>
-			`It costs ${price}; of your money ${left} is left, ${over} too little.`,
+			`It costs ${price}; of your money ${left} is left for it, ${over} too little.`,
 		otherCurrency: ({ price, cap }: { price: string; cap: string }) =>
 			`Its price is ${price}, your limit ${cap}: two currencies, and none is converted here.`,
 		otherCurrencyLeft: ({ price, left }: { price: string; left: string }) =>
 			`Its price is ${price}, and you have ${left} left: two currencies, and none is converted here.`,
 		need: ({ cap }: { cap: string }) => `At most ${cap}, postage included.`,
+		needLeftAfter: ({ left }: { left: string }) =>
+			`At most ${left}, postage included: that is left once the parts you picked are paid.`,
 		needLeft: ({ left }: { left: string }) => `At most ${left}, postage included: no more of your money is left.`,
 	},
-	check({ "board.price": price, priceCap: cap, moneyInAll, moneySpent }) {
-		const left = leftOf(moneyInAll, moneySpent);
+	check({ "board.price": price, priceCap: cap, moneyInAll, moneySpent, moneyPlanned }) {
+		const left = leftOf(moneyInAll, moneySpent, moneyPlanned);
 		const outcomes = [
 			...(cap ? [heldAgainst(cap, price, capMessages)] : []),
 			...(left ? [heldAgainst(left, price, leftMessages)] : []),
@@ -46,10 +48,10 @@ export const priceCap = defineRule({
 		const [plainest] = ["fail", "unknown", "pass"].flatMap((kind) => outcomes.filter((one) => one.kind === kind));
 		return plainest ?? pass("noCap");
 	},
-	needs({ priceCap: cap, moneyInAll, moneySpent }) {
-		const left = leftOf(moneyInAll, moneySpent);
+	needs({ priceCap: cap, moneyInAll, moneySpent, moneyPlanned }) {
+		const left = leftOf(moneyInAll, moneySpent, moneyPlanned);
 		if (left && (!cap || (left.currency === cap.currency && left.minor < cap.minor)))
-			return { messageId: "needLeft", data: { left: moneyText(left) } };
+			return { messageId: moneyPlanned ? "needLeftAfter" : "needLeft", data: { left: moneyText(left) } };
 		return cap ? { messageId: "need", data: { cap: moneyText(cap) } } : null;
 	},
 });
@@ -82,9 +84,11 @@ const leftMessages: LimitMessages = {
  * What is left of all the money, never less than nothing. Who has not said what is spent has all of it; two currencies
  * cannot be taken from each other, so nothing is known then.
  */
-function leftOf(inAll: Money | undefined, spent: Money | undefined): Money | null {
+function leftOf(inAll: Money | undefined, spent: Money | undefined, planned: Money | undefined): Money | null {
 	if (!inAll || (spent && spent.currency !== inAll.currency)) return null;
-	return { minor: Math.max(0, inAll.minor - (spent?.minor ?? 0)), currency: inAll.currency };
+	// The parts that were picked must be paid too; their sum is in the same currency by its making.
+	const gone = (spent?.minor ?? 0) + (planned?.minor ?? 0);
+	return { minor: Math.max(0, inAll.minor - gone), currency: inAll.currency };
 }
 
 function heldAgainst(limit: Money, price: Money | undefined, messages: LimitMessages): Outcome {

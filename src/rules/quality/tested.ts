@@ -21,8 +21,8 @@ export const tested = defineRule({
 		measured: ({ tests }: { tests: number }) =>
 			`Its power stages were measured in ${tests === 1 ? "a test" : `${tests} tests`}.`,
 		counted: ({ stages }: { stages: number }) =>
-			`Its power stages were counted: ${stages} for the cores. No measured test is noted.`,
-		lacks: () => "No count and no test of its power stages is noted, which you must have.",
+			`Its power stages were counted: ${stages} for the cores. Nobody measured how hot they get.`,
+		lacks: () => "No count and no test of its power stages is noted; you would not buy without.",
 		wouldLike: () => "No count and no test of its power stages is noted, which you would like.",
 		need: ({ must }: { must: boolean }) =>
 			must
@@ -42,7 +42,7 @@ export const tested = defineRule({
 			facts["board.powerDelivery.coreStages"],
 		];
 		if (tests > 0) return pass("measured", { tests });
-		if (stages !== undefined) return pass("counted", { stages });
+		if (stages !== undefined) return wish === "must" ? goodToKnow("counted", { stages }) : pass("counted", { stages });
 		return wish === "must" ? planAround("lacks") : goodToKnow("wouldLike");
 	},
 	needs: ({ "wish.quality/tested": wish }) =>

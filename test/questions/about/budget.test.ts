@@ -31,7 +31,7 @@ test.each([
 
 test.each(["", "a lot", "max 180", "-5", "00"])("%j is not", (text) => {
 	expect(budget.read?.(text, demoContext)).toEqual({
-		problem: "Type the sum as a number, such as 180 or 180 EUR; or 0 for no limit.",
+		problem: 'Type the sum as a number, such as 180 or 180 EUR; or "no limit".',
 	});
 });
 

@@ -11,20 +11,19 @@ testRule(raiseClock, {
 		"maybe, and the board lets it": [{ board: lets, clockPlan: "maybe" }, "notAsked"],
 		"maybe, and the page is silent": [{ board: {}, clockPlan: "maybe" }, "notAsked"],
 		"done before, and both let it": [{ board: lets, clockPlan: "done-before", processor: { unlocked: true } }, "lets"],
-		"done before, and nobody knows of the processor": [{ board: lets, clockPlan: "done-before" }, "lets"],
-	},
-	cautions: {
-		"maybe, and the board does not let it": [{ board: locked, clockPlan: "maybe" }, "good-to-know", "lockedForMaybe"],
+		// No board cures it, so it is held against none.
 		"a processor that does not let it, on a board that does": [
 			{ board: lets, clockPlan: "done-before", processor: { unlocked: false } },
-			"good-to-know",
 			"processorLocked",
 		],
 		"a processor that does not let it, which no board cures": [
 			{ board: locked, clockPlan: "done-before", processor: { unlocked: false } },
-			"good-to-know",
 			"processorLocked",
 		],
+		"done before, and nobody knows of the processor": [{ board: lets, clockPlan: "done-before" }, "lets"],
+	},
+	cautions: {
+		"maybe, and the board does not let it": [{ board: locked, clockPlan: "maybe" }, "good-to-know", "lockedForMaybe"],
 	},
 	fails: {
 		"done before, and the board does not let it": [

@@ -33,15 +33,16 @@ testRule(boardForm, {
 			"listed",
 			{ form: "E-ATX" },
 		],
-		"plugs on the back, and a case with cut-outs": [
-			{ board: { form: "ATX", connectorsOnBack: true }, case: { boardForms: ["ATX"], backCutOuts: true } },
-			"listed",
-			{ form: "ATX" },
-		],
 		"a case to be bought to suit": [{ board: { form: "ATX" }, case: "open" }, "open", { part: "case" }],
 		"no case": [{ board: { form: "ATX" }, case: "none" }, "none", { part: "case" }],
 	},
 	cautions: {
+		"plugs on the back, and a case with cut-outs": [
+			{ board: { form: "ATX", connectorsOnBack: true }, case: { boardForms: ["ATX"], backCutOuts: true } },
+			"good-to-know",
+			"plugsOnBack",
+			{ form: "ATX" },
+		],
 		"a smaller board with holes the larger has not": [
 			{ board: { form: "microATX" }, case: { boardForms: ["ATX"] } },
 			"good-to-know",

@@ -89,8 +89,9 @@ testRule(memoryModules, {
 		"nobody has said which memory": [{ board }, ["memory"]],
 	},
 	needs: {
-		"two modules": [{ memory }, "DDR5, with at least 2 memory slots."],
-		"one module": [{ memory: { ...memory, modules: 1 } }, "DDR5, with at least 1 memory slot."],
+		"two modules": [{ memory }, "DDR5, with at least 2 memory slots, for modules of 32 GB."],
+		"one module": [{ memory: { ...memory, modules: 1 } }, "DDR5, with at least 1 memory slot, for modules of 32 GB."],
+		"size of a module not known": [{ memory: { type: "DDR5", modules: 2 } }, "DDR5, with at least 2 memory slots."],
 		"number not known": [{ memory: { type: "DDR4" } }, "DDR4."],
 		"type not known": [{ memory: { modules: 2 } }, null],
 		"to be bought to suit, and nothing known of the processor": [{ memory: "open" }, null],

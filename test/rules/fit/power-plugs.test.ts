@@ -28,6 +28,16 @@ testRule(powerPlugs, {
 			{ count: 1 },
 		],
 		"more plugs than it needs": [{ board: board("8-pin"), supply: supply("8-pin", "8-pin") }, "fed", { count: 1 }],
+		"second plug empty, at what the first carries": [
+			{ board: board("8-pin", "8-pin"), supply: supply("8-pin"), processor: { peakW: eightPinW } },
+			"secondUnfed",
+			{ budgetW: eightPinW },
+		],
+		"first of two 4-pin, at what it carries": [
+			{ board: board("4-pin", "4-pin"), supply: supply("4-pin"), processor: { peakW: fourPinW } },
+			"secondUnfed",
+			{ budgetW: fourPinW },
+		],
 		"no processor plug on the board": [{ board: board(), supply: supply() }, "noPlug"],
 		"a 10-pin main plug on both sides": [
 			{
@@ -64,12 +74,6 @@ testRule(powerPlugs, {
 			"halfFed",
 			{ budgetW: fourPinW },
 		],
-		"second plug empty, at what the first carries": [
-			{ board: board("8-pin", "8-pin"), supply: supply("8-pin"), processor: { peakW: eightPinW } },
-			"good-to-know",
-			"secondUnfed",
-			{ budgetW: eightPinW },
-		],
 		"second plug empty, one watt more than the first carries": [
 			{ board: board("8-pin", "8-pin"), supply: supply("8-pin"), processor: { peakW: eightPinW + 1 } },
 			"plan-around",
@@ -81,12 +85,6 @@ testRule(powerPlugs, {
 			"plan-around",
 			"secondNeeded",
 			{ peakW: eightPinW + 1, budgetW: eightPinW },
-		],
-		"first of two 4-pin, at what it carries": [
-			{ board: board("4-pin", "4-pin"), supply: supply("4-pin"), processor: { peakW: fourPinW } },
-			"good-to-know",
-			"secondUnfed",
-			{ budgetW: fourPinW },
 		],
 		"second plug empty, highest watts not known": [
 			{ board: board("8-pin", "4-pin"), supply: supply("8-pin"), processor: {} },
@@ -150,6 +148,18 @@ testRule(powerPlugs, {
 		"a 4-pin plug only": [
 			{ supply: supply("4-pin") },
 			"A 4-pin processor plug: your supply has no 8-pin. For a board with an 8-pin plan another supply.",
+		],
+		"at what a 4-pin carries": [
+			{ supply: supply("8-pin"), processor: { peakW: fourPinW } },
+			"A 4-pin or an 8-pin processor plug: your supply's 8-pin feeds either, if it splits into 4+4.",
+		],
+		"one watt more than a 4-pin carries": [
+			{ supply: supply("8-pin"), processor: { peakW: fourPinW + 1 } },
+			"At least one 8-pin processor plug: a 4-pin carries 144 W, and your processor takes up to 145 W.",
+		],
+		"the same, and the supply is to be bought to suit": [
+			{ supply: "open", processor: { peakW: fourPinW + 1 } },
+			"At least one 8-pin processor plug: a 4-pin carries 144 W, and your processor takes up to 145 W.",
 		],
 		"no processor plug": [{ supply: supply() }, null],
 		"to be bought to suit": [{ supply: "open" }, null],

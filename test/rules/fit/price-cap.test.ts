@@ -110,6 +110,10 @@ testRule(priceCap, {
 	},
 	needs: {
 		"a limit": [{ priceCap: eur(18_000) }, "At most EUR 180.00, postage included."],
+		"money left once the parts that were picked are paid": [
+			{ moneyInAll: eur(100_000), moneySpent: eur(50_000), moneyPlanned: eur(32_000) },
+			"At most EUR 180.00, postage included: that is left once the parts you picked are paid.",
+		],
 		"money left": [
 			{ moneyInAll: eur(100_000), moneySpent: eur(82_000) },
 			"At most EUR 180.00, postage included: no more of your money is left.",

@@ -16,8 +16,8 @@ testRule(tested, {
 			"measured",
 			{ tests: 2 },
 		],
-		"counted only": [
-			{ board: { powerDelivery: { coreStages: 8, measurements: [] } }, ...wish("must") },
+		"counted only, which is enough where it would be nice": [
+			{ board: { powerDelivery: { coreStages: 8, measurements: [] } }, ...wish("would-like") },
 			"counted",
 			{ stages: 8 },
 		],
@@ -25,6 +25,12 @@ testRule(tested, {
 		"nobody has said": [{ board: {} }, "notAsked"],
 	},
 	cautions: {
+		"needed, and counted only": [
+			{ board: { powerDelivery: { coreStages: 8, measurements: [] } }, ...wish("must") },
+			"good-to-know",
+			"counted",
+			{ stages: 8 },
+		],
 		"needed, and nothing is noted": [{ board: {}, ...wish("must") }, "plan-around", "lacks"],
 		"needed, and only the maker's own figure": [
 			{ board: { powerDelivery: { advertised: "14+2" } }, ...wish("must") },
