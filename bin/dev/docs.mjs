@@ -49,13 +49,15 @@ function boardwalk(args, input = "", env = {}) {
 
 /** Puts a screen of a real walk between the marks in README.md. @param {string} home */
 function writeReadme(home) {
-	const lines = ["1", "200", "1"];
+	const about = ["1", "1", "1", "1, 3", "900", "200"];
+	const fit = ["deckhand", "wardrobe", "no card", "mittens", "the one", "bonfire", "none yet", ""];
+	const lines = [...about, ...fit, "1, 2, 4"];
 	const { stdout } = boardwalk(["--plain"], `${lines.join("\n")}\n`, {
 		HOME: home,
 		XDG_STATE_HOME: join(home, "state"),
 	});
 	// The screen starts with what the last answer did.
-	const start = stdout.lastIndexOf("\n> \n", stdout.indexOf("Fit, question 2 of")) + 4;
+	const start = stdout.lastIndexOf("\n> \n", stdout.indexOf("Features, question 2 of")) + 4;
 	if (start < 4) throw new Error("README.md: the screen to show was not reached");
 	const path = join(root, "README.md");
 	const keys = /^Keys in the walk\n([\s\S]*?)\n\n/m.exec(boardwalk(["--help"]).stdout)?.[1];

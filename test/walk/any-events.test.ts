@@ -29,6 +29,13 @@ const knownValue = fc.constantFrom(
 	6,
 );
 
+/** A line of a list where several can be marked. */
+const knownMark = fc.constantFrom(
+	...allQuestions
+		.filter(({ kind }) => kind === "many")
+		.flatMap((question) => question.options(demo, settledFacts).map(({ value }) => String(value))),
+);
+
 const typed = fc.oneof(
 	fc.string({ unit: "grapheme", maxLength: 30 }),
 	fc.constantFrom("", " ", "1", "200", "5", "yes", "no", "none", "n", "ATX, matx", "HDMI", "300 mm", "EUR 12", "1.20"),
@@ -57,6 +64,14 @@ const anyEvent: fc.Arbitrary<WalkEvent> = fc.oneof(
 	},
 	{ weight: 4, arbitrary: fc.record({ type: fc.constant("answer"), value: fc.oneof(knownValue, nonsense) }) },
 	{ weight: 4, arbitrary: fc.record({ type: fc.constant("text"), text: typed }) },
+	{
+		weight: 4,
+		arbitrary: fc.record({
+			type: fc.constant("mark"),
+			value: fc.oneof(knownMark, typed),
+			by: fc.constantFrom(1, 1, -1),
+		}),
+	},
 	{
 		weight: 2,
 		arbitrary: fc.record({

@@ -159,7 +159,7 @@ function markedInBoth(context: WalkContext, from: WalkState, indices: readonly n
 describe.each(contexts)("with %s", (_, context) => {
 	test("the plain and the drawn walk give the same for the same choices", () => {
 		const seen = new Set<string>();
-		for (let seed = 1; seed <= 6; seed++) {
+		for (let seed = 1; seed <= 10; seed++) {
 			const next = chance(seed);
 			let [plain, drawn] = [startWalk(), startWalk()];
 			for (let step = 0; step < 100; step++) {
