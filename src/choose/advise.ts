@@ -54,6 +54,8 @@ export interface Advice {
 }
 
 const mostListed = 5;
+/** Of these at most so many are boards a person typed in, whatever their place. */
+const mostOwn = 2;
 /** A criterion is a reason for a board from this value on, and against it up to that one. */
 const speaksFor = 0.9;
 const speaksAgainst = 0.45;
@@ -162,11 +164,19 @@ function rolesOf(candidates: readonly Ranked[], ranked: readonly Ranked[]): Read
 	const others = ranked.filter((entry) => !candidates.includes(entry));
 	const better = others.find((entry) => byScore(entry, best) < 0);
 	if (better) roles.set(better, "check-first");
+	for (const entry of ownAmongInvented(ranked).slice(0, mostOwn))
+		if (!roles.has(entry)) roles.set(entry, candidates.includes(entry) ? "also-good" : "check-first");
 	for (const entry of candidates)
 		if (roles.size < mostListed && !roles.has(entry) && !isBeaten(entry, candidates)) roles.set(entry, "also-good");
 	// A short list is filled with boards that may fit, so that none is forgotten for a fact that can be found out.
 	for (const entry of others) if (roles.size < mostListed && !roles.has(entry)) roles.set(entry, "check-first");
 	return roles;
+}
+
+/** Real boards that a person typed in beside the demonstration's: those they are thinking about. */
+function ownAmongInvented(ranked: readonly Ranked[]): readonly Ranked[] {
+	const own = ranked.filter(({ judged }) => judged.board.invented !== true);
+	return own.length < ranked.length ? own : [];
 }
 
 /** Whether another board is better by more than a tie and costs no more; the same currency only. */

@@ -11,10 +11,10 @@ import { answered, demoContext, scenarios, valuesFor } from "../choose/demo.ts";
 
 const people = scenarios.map(({ name, file }, index) => ({ name: name.replace(/\.json$/, ""), file, index }));
 
-/** A list longer than this is dealt out among the people, so that each of its options meets somebody. */
-const longList = 9;
+/** Long lists are dealt out among the people, about three options to each, so that every option meets somebody. */
 function dealtTo(index: number, values: readonly AnswerValue[]): readonly AnswerValue[] {
-	return values.length <= longList ? values : values.filter((_, at) => at % people.length === index);
+	const step = Math.min(people.length, Math.max(1, Math.floor(values.length / 3)));
+	return values.filter((_, at) => at % step === index % step);
 }
 
 test("every option is dealt to somebody", () => {

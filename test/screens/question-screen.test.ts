@@ -1,13 +1,14 @@
 import { describe, expect, test } from "vitest";
 import { judge } from "../../src/choose/judge.ts";
 import { onlyInventedBoards } from "../../src/choose/only-invented-boards.ts";
+import type { AnswerValue } from "../../src/parts/answers-file.ts";
 import { allQuestions } from "../../src/questions/all-questions.ts";
 import { type Question, type Tier, tierNames } from "../../src/questions/define-question.ts";
 import { foldAnswers } from "../../src/questions/fold-answers.ts";
 import { marketOf } from "../../src/walk/market-of.ts";
 import { startWalk, type WalkState } from "../../src/walk/walk-state.ts";
 import { demo, emptyMarket, quietAnswers, scenarios, walkThrough, walkWith } from "../walk/walk-in-demo.ts";
-import { blockTexts, listsOf, screenAt } from "./screen-words.ts";
+import { blockTexts, everyPlace, listsOf, screenAt } from "./screen-words.ts";
 
 const states = [{ name: "nobody yet", state: startWalk() }, ...scenarios];
 
@@ -90,6 +91,21 @@ function countsOf(question: Question, state: WalkState): readonly string[] {
 		return `leaves ${boards.filter(({ verdict }) => verdict !== "does-not-fit").length} of ${boards.length} boards`;
 	});
 }
+
+test("what the answers come to in watts stands where it is asked for and before its quality is, once it is known", () => {
+	const known = { ...quietAnswers, "about/activities": ["writing"] };
+	const placesWith = (answers: Readonly<Record<string, AnswerValue>>) =>
+		everyPlace(demo, startWalk()).filter((place) =>
+			screenAt(demo, walkWith(answers), place).body.flatMap(blockTexts).join(" ").includes(" W for the board to feed."),
+		);
+	expect(placesWith({ ...known, "fit/processor": "no processor yet" })).toEqual([]);
+	expect(placesWith(known)).toEqual([
+		{ at: "question", id: "about/activities" },
+		{ at: "question", id: "about/session-length" },
+		{ at: "question", id: "quality/stage-load" },
+		{ at: "tier-end", tier: "features" },
+	]);
+});
 
 describe("an answer given before", () => {
 	const state = walkWith(quietAnswers);

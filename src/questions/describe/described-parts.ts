@@ -17,7 +17,7 @@ export interface DescribeContext extends QuestionContext {
 
 export type DescribedKind = "board" | "drive" | "addInCard" | BuildPartKind;
 
-/** The facts asked of a part that is typed in from its page: what matters most first, twelve at most. */
+/** The facts asked of a part that is typed in from its page: what matters most first, fifteen at most. */
 export function typedFacts(kind: PartKind, context: DescribeContext): readonly TypedFact[] {
 	return isDescribed(kind) ? lists[kind](context) : [];
 }
@@ -89,6 +89,10 @@ const usbRows = (draft: PartDraft, plug: "A" | "C", count: unknown): PartDraft =
 	return { ...draft, rearUsb: Number(count) > 0 ? [...others, { plug, count }] : others };
 };
 
+/** So many connectors, named by number as boards print them. */
+const numbered = (name: string, count: unknown, facts: object) =>
+	Array.from({ length: Number(count) }, (_, index) => ({ name: `${name}_${index + 1}`, ...facts }));
+
 const boardFacts = ({ currency, processorName }: DescribeContext): readonly TypedFact[] => [
 	words("name", "What is the board called?", "Copperbeech Bench 2"),
 	words("socket", "Which socket does it have?", "Lantern 4", 40),
@@ -117,6 +121,7 @@ const boardFacts = ({ currency, processorName }: DescribeContext): readonly Type
 	pick("form", "Which board size does it name?", boardForms),
 	pick("memory.type", "Which memory does it take?", memoryTypes),
 	whole("memory.slots", "How many memory slots does it have?", 1, 16),
+	whole("memory.maxGb", "How much memory does it take at most?", 1, 16384, "GB"),
 	plugs("power.processorPlugs", "Which processor power plugs does it have?", [
 		["4-pin"],
 		["8-pin"],
@@ -132,6 +137,14 @@ const boardFacts = ({ currency, processorName }: DescribeContext): readonly Type
 		...whole("rearUsb", "How many small oval ones (USB-C) are at the back?", 0, 20),
 		// Where the flat ones are not known the list would not be whole, and a list that stands counts as whole.
 		put: (draft, value) => (draft["rearUsb"] === undefined ? draft : usbRows(draft, "C", value)),
+	},
+	{
+		...whole("m2Sockets", "How many M.2 sockets take a drive of 80 mm (2280)?", 0, 12),
+		put: (draft, value) => ({ ...draft, m2Sockets: numbered("M2", value, { key: "M", lengthsMm: [80] }) }),
+	},
+	{
+		...whole("drivePorts", "How many SATA ports for drives does it have?", 0, 24),
+		put: (draft, value) => ({ ...draft, drivePorts: numbered("SATA", value, { kind: "SATA" }) }),
 	},
 	yesOrNo("wireless.builtIn", "Is wireless (Wi-Fi) built in?"),
 	{

@@ -34,13 +34,13 @@ export const measuredHeat = defineRule({
 		notMeasured: () => "No test with a thermometer is noted.",
 		noLoad: () => "How many watts your processor takes is not known, so the test cannot be held against it.",
 		cool: ({ stageC, loadW, wantW }: { stageC: number; loadW: number; wantW: number }) =>
-			`A test saw ${stageC} degrees C at ${loadW} W; you will ask for up to ${wantW} W.`,
+			`A test saw ${stageC} degrees C at ${loadW} W. You will ask for up to ${wantW} W.`,
 		warm: ({ stageC, loadW, wantW }: { stageC: number; loadW: number; wantW: number }) =>
-			`A test saw ${stageC} degrees C at ${loadW} W, which is hot; you will ask for up to ${wantW} W.`,
+			`A test saw ${stageC} degrees C at ${loadW} W: that is hot. You will ask for up to ${wantW} W.`,
 		holdsBack: ({ stageC, loadW, wantW }: { stageC: number; loadW: number; wantW: number }) =>
-			`A test saw ${stageC} degrees C at ${loadW} W, where boards hold back; you will ask for up to ${wantW} W.`,
+			`A test saw ${stageC} degrees C at ${loadW} W: boards hold back there. You will ask for up to ${wantW} W.`,
 		littleLoad: ({ stageC, loadW, wantW }: { stageC: number; loadW: number; wantW: number }) =>
-			`A test saw ${stageC} degrees C at ${loadW} W only; you will ask for up to ${wantW} W.`,
+			`A test saw ${stageC} degrees C, but at ${loadW} W only. You will ask for up to ${wantW} W.`,
 	},
 	advice: {
 		holdsBack: () => "Take a board that was measured cooler, or set the processor's power limit lower.",

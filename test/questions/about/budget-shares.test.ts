@@ -5,10 +5,18 @@ import { budget } from "../../../src/questions/about/budget.ts";
 import { contextOf } from "../made-up-question.ts";
 
 const context = contextOf();
-const shares = (moneyInAll: Money | null) => budget.options(context, { ...emptyBuildFacts, moneyInAll });
+const options = (moneyInAll: Money | null) => budget.options(context, { ...emptyBuildFacts, moneyInAll });
+const shares = (moneyInAll: Money | null) => options(moneyInAll).filter(({ value }) => value !== "no-limit");
 
 test("there are none while nobody has said how much there is in all", () => {
 	expect(shares(null)).toEqual([]);
+});
+
+test.each([[null], [{ minor: 90_000, currency: "EUR" }]])("of %o no limit at all is the last line", (whole) => {
+	const last = options(whole).at(-1);
+	expect(last).toMatchObject({ value: "no-limit", label: "No limit" });
+	expect(options(whole)).toHaveLength(shares(whole).length + 1);
+	expect(budget.says("no-limit", context)).toBe("No limit");
 });
 
 // 10, 15 and 20 percent: common practice, no source.

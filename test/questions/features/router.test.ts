@@ -9,6 +9,7 @@ const context = contextOf();
 test.each([
 	["1", 1, "1 Gb/s"],
 	["2.5", 2.5, "2.5 Gb/s"],
+	["5", 5, "5 Gb/s"],
 	["10", 10, "10 Gb/s"],
 ])("%j is %d Gb/s", (value, routerGbps, words) => {
 	expect(router.expected(value, context)).toBeNull();
@@ -16,22 +17,30 @@ test.each([
 	expect(router.says(value, context)).toBe(words);
 });
 
-test("its options are these three, told apart by their words", () => {
+test("no cable is no rate: the wired network is then not counted", () => {
+	expect(router.expected("0", context)).toBeNull();
+	expect(router.sets({ ...emptyBuildFacts, routerGbps: 10 }, "0", context)).toEqual(emptyBuildFacts);
+	expect(router.says("0", context)).toBe("No cable will be used");
+});
+
+test("its options are these five, told apart by their words", () => {
 	const options = router.options(context, emptyBuildFacts);
 	expect(new Map(options.map(({ value, label }) => [value, label]))).toEqual(
 		new Map([
+			["0", "No cable will be used"],
 			["1", "1 Gb/s"],
 			["2.5", "2.5 Gb/s"],
+			["5", "5 Gb/s"],
 			["10", "10 Gb/s"],
 		]),
 	);
-	expect(new Set(options.map(({ explanation }) => explanation)).size).toBe(3);
+	expect(new Set(options.map(({ explanation }) => explanation)).size).toBe(5);
 });
 
-test.each<[AnswerValue]>([[1], [2.5], ["5"], ["1.0"], [""], ["toString"], [["1"]], [{ part: "1" }]])(
+test.each<[AnswerValue]>([[1], [2.5], ["4"], ["1.0"], [""], ["toString"], [["1"]], [{ part: "1" }]])(
 	"a file may not hold %j",
 	(value) => {
-		expect(router.expected(value, context)).toBe("one of 1, 2.5, 10");
+		expect(router.expected(value, context)).toBe("one of 0, 1, 2.5, 5, 10");
 	},
 );
 
