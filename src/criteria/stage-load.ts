@@ -39,6 +39,7 @@ export const stageLoad = defineCriterion({
 		"activities",
 		"sessionLength",
 		"clockPlan",
+		"processor.unlocked",
 		"summerRoom",
 		"case.frontOpen",
 	],
@@ -50,7 +51,7 @@ export const stageLoad = defineCriterion({
 			limitPolicy: facts["processor.limitPolicy"],
 			activities: facts.activities,
 			sessionLength: facts.sessionLength,
-			raisesClock: facts.clockPlan === "done-before",
+			raisesClock: facts.clockPlan === "done-before" && facts["processor.unlocked"] !== false,
 		});
 		if (!watts) return null;
 		const stages = facts["board.powerDelivery.coreStages"];

@@ -12,7 +12,7 @@ export function wattsWords({ processor, activities, sessionLength, clockPlan }: 
 		...use,
 		activities: activities ?? undefined,
 		sessionLength: sessionLength ?? undefined,
-		raisesClock: clockPlan === "done-before",
+		raisesClock: clockPlan === "done-before" && processor.part.unlocked !== false,
 	});
 	if (!full || !counted) return null;
 	const uses = activities ? "For what you named" : "To be on the safe side";

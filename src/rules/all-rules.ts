@@ -1,6 +1,7 @@
 import { cardHeight } from "./build/card-height.ts";
 import { cardInCase } from "./build/card-in-case.ts";
 import { cardSlotsInCase } from "./build/card-slots-in-case.ts";
+import { clockLocked } from "./build/clock-locked.ts";
 import { coolerHeat } from "./build/cooler-heat.ts";
 import { coolerHeight } from "./build/cooler-height.ts";
 import { coolerMissing } from "./build/cooler-missing.ts";
@@ -79,6 +80,7 @@ export const allRules: readonly Rule[] = [
 	cardHeight,
 	cardInCase,
 	cardSlotsInCase,
+	clockLocked,
 	coolerHeat,
 	coolerHeight,
 	coolerMissing,

@@ -21,8 +21,9 @@ export function adviceJson(judgement: Judgement, advice: Advice, { asOf, market 
 			data: finding.data,
 			text: findingWords(finding),
 		})),
-		waysOut: advice.waysOut.map(({ giveUp, boardIds }) => ({
+		waysOut: advice.waysOut.map(({ giveUp, boardIds, firmness }) => ({
 			giveUp,
+			firmness,
 			boardIds,
 			text: wayOutWords(giveUp, boardIds, judgement),
 		})),
@@ -56,7 +57,7 @@ function reasonJson(reason: Reason): object {
 		return { id: ruleId, question: questionId, fitsWith, notWith, text: reasonWords(reason) };
 	}
 	if (reason.kind === "also-unknown")
-		return { rules: reason.ruleIds, criteria: reason.criterionIds, text: reasonWords(reason) };
+		return { id: reason.kind, rules: reason.ruleIds, criteria: reason.criterionIds, text: reasonWords(reason) };
 	const { criterionId, measure } = reason.part;
 	return { id: criterionId, low: measure.low, high: measure.high, missing: measure.missing, text: reasonWords(reason) };
 }

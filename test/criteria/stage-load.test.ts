@@ -135,9 +135,18 @@ test.each([
 });
 
 test.each([
-	[{ low: 10, high: 10, missing: [] }, "each power stage carries about 10 A, heat counted in; up to 20 A is normal"],
-	[{ low: 9.6, high: 10.4, missing: [] }, "each power stage carries about 10 A, heat counted in; up to 20 A is normal"],
-	[{ low: 5, high: 40, missing: [] }, "each power stage carries 5 to 40 A, heat counted in; up to 20 A is normal"],
+	[
+		{ low: 10, high: 10, missing: [] },
+		"each power stage carries about 10 A in your room; up to 20 A is normal, heat sinks not counted",
+	],
+	[
+		{ low: 9.6, high: 10.4, missing: [] },
+		"each power stage carries about 10 A in your room; up to 20 A is normal, heat sinks not counted",
+	],
+	[
+		{ low: 5, high: 40, missing: [] },
+		"each power stage carries 5 to 40 A in your room; up to 20 A is normal, heat sinks not counted",
+	],
 ])("%o in words", (measure, words) => {
 	expect(stageLoad.says(measure)).toBe(words);
 });

@@ -30,6 +30,12 @@ export const keys = {
 	pasteEnd: "\u001b[201~",
 } as const;
 
+/** From the start to the first question of Fit, on the short walk: alone, for writing, 900 in all, 180 for the board. */
+export const keysToFit = [
+	...[keys.enter, keys.enter, keys.enter],
+	...[" ", keys.enter, "900", keys.enter, "180", keys.enter],
+].join("");
+
 /** A home folder of its own, so that no test meets another's walks or settings. */
 export interface Home {
 	readonly folder: string;

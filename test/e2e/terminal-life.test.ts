@@ -1,7 +1,7 @@
 import { existsSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { dirname, join } from "node:path";
 import { describe, expect, test } from "vitest";
-import { keys, program, pty, type RealTerminal, type StartOptions, skipped } from "./real-terminal.ts";
+import { keys, keysToFit, program, pty, type RealTerminal, type StartOptions, skipped } from "./real-terminal.ts";
 import { terminalsOfATest } from "./terminals-of-a-test.ts";
 
 if (!pty) console.warn(skipped);
@@ -19,24 +19,27 @@ function startInShell(line: string, options: Omit<StartOptions, "home" | "comman
 	});
 }
 
-/** Answers the first two questions: a limit of 180, and the first processor. */
-async function answerTwo(terminal: RealTerminal): Promise<void> {
+/** Answers the short walk's questions about the person, and picks the first processor. */
+async function answerSix(terminal: RealTerminal): Promise<void> {
 	await terminal.waitFor("Start");
-	terminal.press(`${keys.enter}180${keys.enter}`);
+	terminal.press(keysToFit);
 	await terminal.waitFor("Fit, question 1");
 	terminal.press(keys.enter);
 	// The whole screen, to its last line.
 	await terminal.waitFor(/Fit, question 2[\s\S]*Tab more/);
 }
 
-const twoAnswers = ["about/budget", "fit/processor"];
+const sixAnswers = [
+	...["about/walk-length", "about/who", "about/activities", "about/money-in-all", "about/budget"],
+	"fit/processor",
+];
 
-function expectTwoAnswers(): void {
+function expectSixAnswers(): void {
 	expect(
 		home()
 			.keptWalks()
 			.map(({ answers }) => Object.keys(answers)),
-	).toEqual([twoAnswers]);
+	).toEqual([sixAnswers]);
 }
 
 /** Every line that the shell had before, and nothing of the walk's screens. */
@@ -59,7 +62,7 @@ describe.skipIf(!pty)("every way out", () => {
 	])("%s ends with %i: the terminal as before, the answers kept, and where", async (_, code, leave) => {
 		// The shell becomes the program, so that signals reach it.
 		const terminal = startInShell(`exec ${call}`);
-		await answerTwo(terminal);
+		await answerSix(terminal);
 		expect(terminal.isAlternate()).toBe(true);
 		expect(terminal.takesPaste()).toBe(true);
 		leave(terminal);
@@ -68,7 +71,7 @@ describe.skipIf(!pty)("every way out", () => {
 		expect(terminal.takesPaste()).toBe(false);
 		expect(terminal.showsCursor()).toBe(true);
 		expectScrollbackWhole(terminal);
-		expectTwoAnswers();
+		expectSixAnswers();
 		const walk = join(home().walks, readdirSync(home().walks).find((name) => name.endsWith(".json")) ?? "");
 		const joined = terminal.history().replaceAll("\n", "");
 		expect(joined).toContain(`Your answers are kept in ${walk}`);
@@ -82,14 +85,14 @@ describe.skipIf(!pty)("every way out", () => {
 		const terminal = startInShell(`exec ${call}`, {
 			environment: { NODE_OPTIONS: `--import=data:text/javascript,${encodeURIComponent(fault)}` },
 		});
-		await answerTwo(terminal);
+		await answerSix(terminal);
 		terminal.signal("SIGUSR2");
 		expect(await terminal.ended()).toBe(70);
 		expect(terminal.isAlternate()).toBe(false);
 		expect(terminal.showsCursor()).toBe(true);
 		expect(terminal.history()).toContain("boardwalk stopped by a fault of its own: Error: made on purpose");
 		expectScrollbackWhole(terminal);
-		expectTwoAnswers();
+		expectSixAnswers();
 	});
 
 	test("raw mode is off afterwards", async () => {
@@ -107,7 +110,7 @@ describe.skipIf(!pty)("every way out", () => {
 
 	test("a window that is closed leaves the answers safe, and no program behind", async () => {
 		const terminal = start();
-		await answerTwo(terminal);
+		await answerSix(terminal);
 		terminal.closeWindow();
 		const isGone = () => {
 			try {
@@ -120,19 +123,19 @@ describe.skipIf(!pty)("every way out", () => {
 		const giveUpAt = Date.now() + 10_000;
 		while (!isGone() && Date.now() < giveUpAt) await new Promise((resolve) => setTimeout(resolve, 10));
 		expect(isGone()).toBe(true);
-		expectTwoAnswers();
+		expectSixAnswers();
 	});
 });
 
 describe.skipIf(!pty)("killed in the middle", () => {
 	test("the next start offers to go on, and holds all answers", async () => {
 		const killed = start();
-		await answerTwo(killed);
+		await answerSix(killed);
 		killed.signal("SIGKILL");
 		await killed.ended();
-		expectTwoAnswers();
+		expectSixAnswers();
 		const terminal = start();
-		await terminal.waitFor(/❯ Go on with my walk: 2 of \d+ answered, next comes Fit, today/);
+		await terminal.waitFor(/❯ Go on with my walk: 6 of \d+ answered, next comes Fit, today/);
 		terminal.press(keys.enter);
 		await terminal.waitFor("Fit, question 2");
 		expect(terminal.text()).toContain("Here you left off.");
@@ -141,7 +144,7 @@ describe.skipIf(!pty)("killed in the middle", () => {
 		await terminal.waitFor("All your answers");
 		terminal.press(keys.interrupt);
 		expect(await terminal.ended()).toBe(130);
-		expectTwoAnswers();
+		expectSixAnswers();
 	});
 });
 
@@ -150,7 +153,7 @@ describe.skipIf(!pty)("put to sleep", () => {
 		const terminal = start({ command: ["/bin/bash", "--norc", "--noprofile", "-i"], environment: { PS1: "shell> " } });
 		await terminal.waitFor("shell>");
 		terminal.press(`${call}\r`);
-		await answerTwo(terminal);
+		await answerSix(terminal);
 		terminal.press("bar");
 		await terminal.waitFor(/Find: bar\b[\s\S]*Tab more/);
 		const before = terminal.text();
@@ -178,7 +181,7 @@ describe.skipIf(!pty)("put to sleep", () => {
 
 	test("where no shell could wake it, Ctrl+Z does not end it", async () => {
 		const terminal = start();
-		await answerTwo(terminal);
+		await answerSix(terminal);
 		const before = terminal.text();
 		const length = terminal.sent.length;
 		terminal.press(keys.suspend);
@@ -189,7 +192,7 @@ describe.skipIf(!pty)("put to sleep", () => {
 
 	test("from outside, and woken again, it takes its keys as before", async () => {
 		const terminal = start();
-		await answerTwo(terminal);
+		await answerSix(terminal);
 		const before = terminal.text();
 		terminal.signal("SIGSTOP");
 		const length = terminal.sent.length;
@@ -203,7 +206,7 @@ describe.skipIf(!pty)("put to sleep", () => {
 describe.skipIf(!pty)("two programs on one walk", () => {
 	test("the second is told, and writes into a file of its own", async () => {
 		const first = start();
-		await answerTwo(first);
+		await answerSix(first);
 		const second = start();
 		await second.waitFor("Go on with my walk");
 		second.press(keys.enter);
@@ -215,14 +218,14 @@ describe.skipIf(!pty)("two programs on one walk", () => {
 				.keptWalks()
 				.map(({ answers }) => Object.keys(answers).length)
 				.sort(),
-		).toEqual([2, 3]);
+		).toEqual([6, 7]);
 		first.press(keys.enter);
 		await first.waitFor("Fit, question 3");
 		expect(
 			home()
 				.keptWalks()
 				.map(({ answers }) => Object.keys(answers).length),
-		).toEqual([3, 3]);
+		).toEqual([7, 7]);
 	});
 });
 
@@ -271,7 +274,7 @@ describe.skipIf(!pty)("settings", () => {
 describe.skipIf(!pty)("where the result goes elsewhere", () => {
 	test("into a file, the walk is drawn on standard error, and the file holds no escape code", async () => {
 		const terminal = startInShell(`${call} > '${home().desk}/out.txt'; echo "code $?"`);
-		await answerTwo(terminal);
+		await answerSix(terminal);
 		terminal.press(`${keys.tab}4${keys.enter}`);
 		await terminal.waitFor("hortlist");
 		terminal.press(keys.interrupt);
@@ -285,7 +288,7 @@ describe.skipIf(!pty)("where the result goes elsewhere", () => {
 
 	test("into a file, a finished walk leaves its result there", async () => {
 		const terminal = startInShell(`${call} > '${home().desk}/out.txt'; echo "code $?"`);
-		await answerTwo(terminal);
+		await answerSix(terminal);
 		terminal.press(`${keys.tab}4${keys.enter}`);
 		await terminal.waitFor(/Your shortlist|What to look for/);
 		terminal.press("q");
@@ -298,7 +301,7 @@ describe.skipIf(!pty)("where the result goes elsewhere", () => {
 
 	test("into a reader that goes away, it ends quietly", async () => {
 		const terminal = startInShell(`${call} | true; echo "end of it"`);
-		await answerTwo(terminal);
+		await answerSix(terminal);
 		terminal.press(`${keys.tab}4${keys.enter}`);
 		await terminal.waitFor(/Your shortlist|What to look for/);
 		terminal.press("q");
@@ -306,6 +309,6 @@ describe.skipIf(!pty)("where the result goes elsewhere", () => {
 		expect(terminal.history()).toContain("end of it");
 		expect(terminal.history()).not.toMatch(/EPIPE|fault|Error/);
 		expect(terminal.isAlternate()).toBe(false);
-		expectTwoAnswers();
+		expectSixAnswers();
 	});
 });

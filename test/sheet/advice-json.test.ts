@@ -28,10 +28,10 @@ const keys = {
 		"ways",
 	],
 	buildFinding: ["id", "verdict", "certain", "message", "data", "text"],
-	wayOut: ["giveUp", "boardIds", "text"],
+	wayOut: ["giveUp", "firmness", "boardIds", "text"],
 };
 
-const reasonIds = [...allRules, ...allCriteria].map(({ id }) => id);
+const reasonIds = ["also-unknown", ...[...allRules, ...allCriteria].map(({ id }) => id)];
 
 describe.each([{ name: "nobody yet", state: startWalk() }, ...scenarios])("the advice for $name", ({ state }) => {
 	const advice = adviceOf(state);

@@ -390,9 +390,12 @@ const boardTold: readonly WalkEvent[] = [
 	text("microatx"),
 	{ type: "fact", value: "DDR5" },
 	text("4"),
+	text("192 GB"),
 	{ type: "fact", value: ["8-pin"] },
 	text("HDMI, dp"),
 	text("6"),
+	text("1"),
+	text("2"),
 	text("1"),
 	{ type: "fact", value: true },
 	text("149"),
@@ -402,10 +405,10 @@ describe("describing a board", () => {
 	const before: WalkState = { ...walkWith(quietAnswers), place: { at: "shortlist" } };
 	const begun = walkThrough([{ type: "describe-board" }], before).state;
 
-	test("asks at most twelve facts, one by one, and ends at the board", () => {
+	test("asks at most fifteen facts, one by one, and ends at the board", () => {
 		expect(begun.place).toEqual({ at: "describe", kind: "board", questionId: null, index: 0 });
 		expect(factsToDescribe(demo, begun)).toHaveLength(boardTold.length);
-		expect(boardTold.length).toBeLessThanOrEqual(12);
+		expect(boardTold.length).toBeLessThanOrEqual(15);
 		boardTold.forEach((_, index) => {
 			const { state, effects } = walkThrough(boardTold.slice(0, index), begun);
 			expect(state.place).toEqual({ at: "describe", kind: "board", questionId: null, index });
@@ -430,13 +433,18 @@ describe("describing a board", () => {
 						rows: [{ processor: "Tallowfinch Deckhand", fromVersion: "1.10" }],
 					}),
 					form: "microATX",
-					memory: { type: "DDR5", slots: 4 },
+					memory: { type: "DDR5", slots: 4, maxGb: 192 },
 					power: { processorPlugs: ["8-pin"] },
 					pictureSockets: ["HDMI", "DisplayPort"],
 					rearUsb: [
 						{ plug: "A", count: 6 },
 						{ plug: "C", count: 1 },
 					],
+					m2Sockets: [
+						{ name: "M2_1", key: "M", lengthsMm: [80] },
+						{ name: "M2_2", key: "M", lengthsMm: [80] },
+					],
+					drivePorts: [{ name: "SATA_1", kind: "SATA" }],
 					wireless: { builtIn: true },
 					price: { minor: 14_900, currency: "EUR" },
 				},
@@ -479,14 +487,14 @@ describe("describing a board", () => {
 	});
 
 	test("takes a fact back that turns out not to be on the page", () => {
-		const told = walkThrough(boardTold.slice(0, 11), begun).state;
-		expect(told.draft).toMatchObject({ wireless: { builtIn: true }, memory: { type: "DDR5", slots: 4 } });
+		const told = walkThrough(boardTold.slice(0, 14), begun).state;
+		expect(told.draft).toMatchObject({ wireless: { builtIn: true }, memory: { type: "DDR5", slots: 4, maxGb: 192 } });
 		const without = walkThrough([back, notOnPage], told).state;
 		expect(without.place).toEqual(told.place);
 		expect(without.draft).not.toHaveProperty("wireless");
 		const { memory: _memory, ...others } = told.draft;
-		const slotsOnly = walkThrough([...Array<WalkEvent>(7).fill(back), notOnPage], told).state;
-		expect(slotsOnly.draft).toEqual({ ...others, memory: { slots: 4 } });
+		const slotsOnly = walkThrough([...Array<WalkEvent>(10).fill(back), notOnPage], told).state;
+		expect(slotsOnly.draft).toEqual({ ...others, memory: { slots: 4, maxGb: 192 } });
 	});
 
 	test("back from the first fact leaves the description, and nothing of it stays", () => {

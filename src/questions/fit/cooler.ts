@@ -12,7 +12,7 @@ export const cooler = partQuestion({
 	whereToFind: "Its page lists sockets, height and, for a liquid one, the length of the radiator.",
 	changes:
 		"Boards whose socket the cooler has no parts for are taken out. Height and heat are held against your parts.",
-	notSure: "No board is taken out for the cooler.",
+	notSure: "No board is taken out; whether the cooler goes onto a board stays unknown.",
 	howToFindOut: "See whether a cooler comes in the processor's box; else plan one.",
 	specials: {
 		none: { label: "The one in the processor's box", explanation: "Only if one comes with it; we check that" },

@@ -29,6 +29,7 @@ export const measuredHeat = defineRule({
 		"activities",
 		"sessionLength",
 		"clockPlan",
+		"processor.unlocked",
 	],
 	messages: {
 		notMeasured: () => "No test with a thermometer is noted.",
@@ -55,7 +56,7 @@ export const measuredHeat = defineRule({
 			limitPolicy: facts["processor.limitPolicy"],
 			activities: facts.activities,
 			sessionLength: facts.sessionLength,
-			raisesClock: facts.clockPlan === "done-before",
+			raisesClock: facts.clockPlan === "done-before" && facts["processor.unlocked"] !== false,
 		});
 		const nearest = nearestTo(tests, watts?.high ?? 0);
 		if (!nearest) return pass("notMeasured");

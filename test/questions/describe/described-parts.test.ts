@@ -27,8 +27,8 @@ test("a board and every kind of part that a question asks for are described, and
 describe.each(described)("a %s", (kind) => {
 	const facts = typedFacts(kind, context);
 
-	test("is asked for twelve facts at the most, its name among them", () => {
-		expect(facts.length).toBeLessThanOrEqual(12);
+	test("is asked for fifteen facts at the most, its name among them", () => {
+		expect(facts.length).toBeLessThanOrEqual(15);
 		expect(facts.map(({ path }) => path)).toContain("name");
 	});
 
@@ -97,14 +97,14 @@ describe("a board", () => {
 	};
 	const typed = (from: TypedFact, text: string) => from.read?.(text);
 
-	test("with a processor settled: twelve facts, one of them whether its list names it", () => {
-		expect(typedFacts("board", context)).toHaveLength(12);
+	test("with a processor settled: fifteen facts, one of them whether its list names it", () => {
+		expect(typedFacts("board", context)).toHaveLength(15);
 		expect(fact("supportList").ask).toBe("Does its processor list name the Deckhand 6?");
 	});
 
 	test("without one there is nothing to look for in the list", () => {
 		const paths = typedFacts("board", { ...context, processorName: null }).map(({ path }) => path);
-		expect(paths).toHaveLength(11);
+		expect(paths).toHaveLength(14);
 		expect(paths).not.toContain("supportList");
 	});
 
