@@ -1,6 +1,6 @@
 import type { PcCase } from "../parts/case.ts";
 import type { SummerRoom } from "../parts/wants.ts";
-import { countedWatts } from "../power/counted-watts.ts";
+import { countedWatts, processorUse, processorUsePaths } from "../power/counted-watts.ts";
 import { caseRiseK, roomC, stageLimitC } from "../reference/activity-loads.ts";
 import { defineCriterion, type Measure } from "./define-criterion.ts";
 
@@ -30,29 +30,9 @@ export const stageLoad = defineCriterion({
 	source: "isl6219a",
 	grounds:
 		"15 to 20 A a stage is usual, up to 30 A needs heat sinks and moving air; 12 A and 45 A are this project's own ends.",
-	reads: [
-		"board.powerDelivery.coreStages",
-		"processor.sustainedW",
-		"processor.baseW",
-		"processor.peakW",
-		"processor.limitPolicy",
-		"activities",
-		"sessionLength",
-		"clockPlan",
-		"processor.unlocked",
-		"summerRoom",
-		"case.frontOpen",
-	],
+	reads: ["board.powerDelivery.coreStages", ...processorUsePaths, "summerRoom", "case.frontOpen"],
 	measure(facts): Measure | null {
-		const watts = countedWatts({
-			sustainedW: facts["processor.sustainedW"],
-			baseW: facts["processor.baseW"],
-			peakW: facts["processor.peakW"],
-			limitPolicy: facts["processor.limitPolicy"],
-			activities: facts.activities,
-			sessionLength: facts.sessionLength,
-			raisesClock: facts.clockPlan === "done-before" && facts["processor.unlocked"] !== false,
-		});
+		const watts = countedWatts(processorUse(facts));
 		if (!watts) return null;
 		const stages = facts["board.powerDelivery.coreStages"];
 		const range = stages === undefined ? unpublishedStages : { low: stages, high: stages };

@@ -1,4 +1,5 @@
 import { exactly, type Interval } from "../maths/interval.ts";
+import type { FactsUnder } from "../parts/fact-path.ts";
 import type { Processor } from "../parts/processor.ts";
 import type { Activity, SessionLength } from "../parts/wants.ts";
 import { activityLoad, clockRaise, sessionMinutes, warmUpMinutes } from "../reference/activity-loads.ts";
@@ -18,6 +19,31 @@ export interface UseOfProcessor {
 	readonly sessionLength?: SessionLength | undefined;
 	/** Whether the clock will be raised above what the maker set. */
 	readonly raisesClock?: boolean | undefined;
+}
+
+/** Facts that tell how a processor will be used, by path. */
+export const processorUsePaths = [
+	"processor.sustainedW",
+	"processor.baseW",
+	"processor.peakW",
+	"processor.limitPolicy",
+	"processor.unlocked",
+	"activities",
+	"sessionLength",
+	"clockPlan",
+] as const;
+
+/** The use that facts tell of. A clock that the processor does not let be raised is not raised. */
+export function processorUse(facts: FactsUnder<never, (typeof processorUsePaths)[number]>): UseOfProcessor {
+	return {
+		sustainedW: facts["processor.sustainedW"],
+		baseW: facts["processor.baseW"],
+		peakW: facts["processor.peakW"],
+		limitPolicy: facts["processor.limitPolicy"],
+		activities: facts.activities,
+		sessionLength: facts.sessionLength,
+		raisesClock: facts.clockPlan === "done-before" && facts["processor.unlocked"] !== false,
+	};
 }
 
 /**

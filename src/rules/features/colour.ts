@@ -1,11 +1,6 @@
-import type { ColourTaste } from "../../parts/wants.ts";
+import { colourKinds } from "../../reference/colour-words.ts";
 import { defineRule } from "../define-rule.ts";
 import { goodToKnow, type Outcome, pass } from "../outcome.ts";
-
-const colourWords = {
-	dark: ["dark", "black", "grey", "gray", "anthracite", "graphite", "charcoal", "gunmetal", "slate"],
-	light: ["light", "pale", "white", "silver", "cream", "ivory", "beige", "snow", "pearl"],
-} as const satisfies Record<Exclude<ColourTaste, "plain">, readonly string[]>;
 
 /** Looks come last and never cost a board its place; said only where a stated colour is plainly the other one. */
 export const colour = defineRule({
@@ -28,10 +23,10 @@ export const colour = defineRule({
 	},
 	check({ colourTaste: taste, "board.colour": given }): Outcome {
 		if (!taste || taste === "plain") return pass("notAsked");
-		const words = given?.toLowerCase().match(/\p{L}+/gu) ?? [];
-		const names = (list: readonly string[]) => words.some((word) => list.includes(word));
-		const isOther = names(colourWords[taste === "dark" ? "light" : "dark"]) && !names(colourWords[taste]);
-		return given !== undefined && isOther ? goodToKnow("other", { colour: given, taste }) : pass("nothingAgainst");
+		const kinds = given === undefined ? [] : colourKinds(given);
+		return given !== undefined && kinds.length > 0 && !kinds.includes(taste)
+			? goodToKnow("other", { colour: given, taste })
+			: pass("nothingAgainst");
 	},
 	needs: ({ colourTaste: taste }) => (taste && taste !== "plain" ? { messageId: "need", data: { taste } } : null),
 });

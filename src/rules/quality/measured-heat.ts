@@ -1,5 +1,5 @@
 import type { Board } from "../../parts/board.ts";
-import { countedWatts } from "../../power/counted-watts.ts";
+import { countedWatts, processorUse, processorUsePaths } from "../../power/counted-watts.ts";
 import { stageLimitC } from "../../reference/activity-loads.ts";
 import { defineRule } from "../define-rule.ts";
 import { goodToKnow, type Outcome, pass, planAround } from "../outcome.ts";
@@ -20,17 +20,7 @@ export const measuredHeat = defineRule({
 	source: "common-practice",
 	severity: "plan-around",
 	reads: [],
-	mayRead: [
-		"board.powerDelivery.measurements",
-		"processor.sustainedW",
-		"processor.baseW",
-		"processor.peakW",
-		"processor.limitPolicy",
-		"activities",
-		"sessionLength",
-		"clockPlan",
-		"processor.unlocked",
-	],
+	mayRead: ["board.powerDelivery.measurements", ...processorUsePaths],
 	messages: {
 		notMeasured: () => "No test with a thermometer is noted.",
 		noLoad: () => "How many watts your processor takes is not known, so the test cannot be held against it.",
@@ -49,15 +39,7 @@ export const measuredHeat = defineRule({
 	},
 	check(facts): Outcome {
 		const tests = facts["board.powerDelivery.measurements"] ?? [];
-		const watts = countedWatts({
-			sustainedW: facts["processor.sustainedW"],
-			baseW: facts["processor.baseW"],
-			peakW: facts["processor.peakW"],
-			limitPolicy: facts["processor.limitPolicy"],
-			activities: facts.activities,
-			sessionLength: facts.sessionLength,
-			raisesClock: facts.clockPlan === "done-before" && facts["processor.unlocked"] !== false,
-		});
+		const watts = countedWatts(processorUse(facts));
 		const nearest = nearestTo(tests, watts?.high ?? 0);
 		if (!nearest) return pass("notMeasured");
 		if (!watts) return pass("noLoad");
