@@ -25,7 +25,10 @@ export function fellOutScreen(view: WalkView): Screen {
 }
 
 function choiceOf({ board, verdict, dependsOn, failedRuleIds }: BoardJudgement): Choice {
-	const rules = failedRuleIds.map((id) => ruleById(id)?.label ?? id).join(", ");
+	const labels = failedRuleIds.map((id) => ruleById(id)?.label ?? id);
+	// The board's own page tells all of them.
+	const rules =
+		labels.length > 4 ? `${labels.slice(0, 3).join(", ")} and ${labels.length - 3} more` : labels.join(", ");
 	return {
 		label: board.name,
 		detail: verdict === "does-not-fit" ? `Fell out: ${rules}` : verdictWords({ verdict, dependsOn }),

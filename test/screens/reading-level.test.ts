@@ -2,7 +2,10 @@ import { fleschKincaid } from "flesch-kincaid";
 import { syllable } from "syllable";
 import { describe, expect, test } from "vitest";
 import { partKindNames } from "../../src/parts/part-kinds.ts";
-import { startWalk } from "../../src/walk/walk-state.ts";
+import type { Screen } from "../../src/screens/screen.ts";
+import { viewWalk } from "../../src/screens/walk-view.ts";
+import { type Place, startWalk, type WalkState } from "../../src/walk/walk-state.ts";
+import { wholeDemo } from "../choose/demo.ts";
 import { demo, scenarios } from "../walk/walk-in-demo.ts";
 import { everyPlace, screenAt, textsOf } from "./screen-words.ts";
 import { tradeTerms } from "./trade-terms.ts";
@@ -62,11 +65,26 @@ test("the measure itself: easy words are easy, hard ones hard, a term counts as 
 
 const states = [{ name: "nobody yet", state: startWalk() }, ...scenarios];
 
+const whole = { market: wholeDemo, asOf: demo.asOf };
+/** Screens that tell of many boards at once are read with all of them, and so is each board that is advised. */
+const tellOfMany: readonly Place["at"][] = ["parts-disagree", "tier-end", "shortlist", "fell-out", "review", "sheet"];
+
+function screensFor(state: WalkState): readonly { place: string; screen: Screen }[] {
+	const advised = viewWalk(whole, state)
+		.advice()
+		.shortlist.map(({ boardId }): Place => ({ at: "board", boardId }));
+	const many = everyPlace(demo, state).filter(({ at }) => tellOfMany.includes(at));
+	return [
+		...everyPlace(demo, state).map((place) => ({ place: JSON.stringify(place), screen: screenAt(demo, state, place) })),
+		...[...many, ...advised].map((place) => ({
+			place: `all boards: ${JSON.stringify(place)}`,
+			screen: screenAt(whole, state, place),
+		})),
+	];
+}
+
 describe.each(states)("$name", ({ state }) => {
-	const screens = everyPlace(demo, state).map((place) => ({
-		place: JSON.stringify(place),
-		screen: screenAt(demo, state, place),
-	}));
+	const screens = screensFor(state);
 
 	test(`no screen reads harder than grade ${mostGrade}`, () => {
 		const hard = screens.flatMap(({ place, screen }) => {
