@@ -61,7 +61,11 @@ export function scoreBoard(subject: RuleSubject, worlds: readonly BuildFacts[]):
 				criterionId: criterion.id,
 				weight,
 				value: { ...value, mid: values.reduce((sum, one) => sum + mid(one), 0) / values.length },
-				measure: { ...hull(measures), missing: [...new Set(measures.flatMap(({ missing }) => missing))] },
+				measure: {
+					...hull(measures),
+					missing: [...new Set(measures.flatMap(({ missing }) => missing))],
+					...noteOf(measures),
+				},
 			},
 		];
 	});
@@ -81,6 +85,12 @@ function measureIn(criterion: Criterion, subject: RuleSubject, facts: BuildFacts
 		if (found.known) values[path] = found.value;
 	}
 	return criterion.measure(values);
+}
+
+/** A note that holds in every world. */
+function noteOf(measures: readonly Measure[]): Pick<Measure, "note"> {
+	const [first, ...others] = measures.map(({ note }) => note);
+	return first !== undefined && others.every((note) => note === first) ? { note: first } : {};
 }
 
 function hull(intervals: readonly Interval[]): Interval {

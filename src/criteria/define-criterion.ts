@@ -7,6 +7,8 @@ export interface Measure {
 	readonly high: number;
 	/** Fact paths that would narrow the range. */
 	readonly missing: readonly string[];
+	/** What the number does not tell, in a few words, such as which aid is not there. */
+	readonly note?: string;
 }
 
 export interface CriterionWords {

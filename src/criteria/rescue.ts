@@ -6,6 +6,12 @@ const aids = [
 	"board.recovery.resetAtBack",
 ] as const;
 
+const aidWords: Readonly<Record<(typeof aids)[number], string>> = {
+	"board.recovery.flashWithoutProcessor": "the update without a processor",
+	"board.recovery.faultDisplay": "the lights that name a fault",
+	"board.recovery.resetAtBack": "the reset button at the back",
+};
+
 /** What helps a first-time builder when the first start goes wrong: three aids, counted. */
 export const rescue = defineCriterion({
 	id: "rescue",
@@ -34,10 +40,12 @@ export const rescue = defineCriterion({
 		];
 		const sure = answers.filter((answer) => answer === true).length;
 		const open = aids.filter((_, index) => answers[index] === undefined);
-		return { low: sure, high: sure + open.length, missing: open };
+		const lacking = aids.filter((_, index) => answers[index] === false).map((aid) => aidWords[aid]);
+		const note = lacking.length > 0 && lacking.length < aids.length ? `it lacks ${lacking.join(" and ")}` : null;
+		return { low: sure, high: sure + open.length, missing: open, ...(note ? { note } : {}) };
 	},
-	says: ({ low, high }) => {
+	says: ({ low, high, note }) => {
 		const has = low === high ? (low === aids.length ? "all" : low === 0 ? "none" : `${low}`) : `${low} to ${high}`;
-		return `it has ${has} of the ${aids.length} aids for a first start that goes wrong`;
+		return `it has ${has} of the ${aids.length} aids for a first start that goes wrong${note ? `; ${note}` : ""}`;
 	},
 });

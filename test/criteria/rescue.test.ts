@@ -13,11 +13,24 @@ test.each([
 	[
 		"lights count as a display",
 		{ [flash]: false, [display]: "lights", [reset]: false },
-		{ low: 1, high: 1, missing: [] },
+		{
+			low: 1,
+			high: 1,
+			missing: [],
+			note: "it lacks the update without a processor and the reset button at the back",
+		},
 	],
 	["none", { [flash]: false, [display]: "none", [reset]: false }, { low: 0, high: 0, missing: [] }],
-	["one not known", { [flash]: true, [display]: "none" }, { low: 1, high: 2, missing: [reset] }],
-	["the display not known", { [flash]: true, [reset]: false }, { low: 1, high: 2, missing: [display] }],
+	[
+		"one not known",
+		{ [flash]: true, [display]: "none" },
+		{ low: 1, high: 2, missing: [reset], note: "it lacks the lights that name a fault" },
+	],
+	[
+		"the display not known",
+		{ [flash]: true, [reset]: false },
+		{ low: 1, high: 2, missing: [display], note: "it lacks the reset button at the back" },
+	],
 	["nothing known", {}, { low: 0, high: 3, missing: [flash, display, reset] }],
 ])("%s", (_, facts, measure) => {
 	expect(rescue.measure(facts)).toEqual(measure);
@@ -40,4 +53,10 @@ test.each([
 	[{ low: 0, high: 3, missing: [] }, "0 to 3"],
 ])("%o in words", (measure, words) => {
 	expect(rescue.says(measure)).toBe(`it has ${words} of the 3 aids for a first start that goes wrong`);
+});
+
+test("says which aid is not there", () => {
+	expect(rescue.says({ ...exactly(2), note: "it lacks the reset button at the back" })).toBe(
+		"it has 2 of the 3 aids for a first start that goes wrong; it lacks the reset button at the back",
+	);
 });

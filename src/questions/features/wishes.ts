@@ -1,9 +1,13 @@
 import { wishes as criterion } from "../../criteria/wishes.ts";
 import { importanceQuestion } from "../importance-question.ts";
+import { smallWishes } from "../small-wishes.ts";
 
 export const wishes = importanceQuestion(criterion, {
 	id: "features/wishes",
 	tier: "features",
 	label: "Small wishes matter",
+	shows: (facts) => `What you wished: ${smallWishes(facts).join(", ")}.`,
 	howToFindOut: "Look at your wishes again in a week: which of them did you forget?",
+	// Without any wish there is nothing to weigh.
+	applies: (facts) => smallWishes(facts).length > 0,
 });
