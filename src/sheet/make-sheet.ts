@@ -132,6 +132,13 @@ function inShort(
 	if (!best) return [`None of the ${counts.all} boards fits. Shortlist and sheet say what to change.`];
 	const leftWords = `${left} of ${counts.all} boards ${left === 1 ? "is" : "are"} left`;
 	const open = counts.cannotTell > 0 ? `; for ${counts.cannotTell} of them something is not known yet` : "";
+	const hangsOnProcessor = entries.every(({ dependsOn }) => dependsOn.join() === "fit/candidates");
+	if (counts.fits === 0 && hangsOnProcessor)
+		return [
+			`${leftWords}; which of them fit depends on the processor you take.`,
+			`${best.roleWords}: ${best.name}, ${best.priceWords}, ${best.scoreWords}.`,
+			"Settle on a processor, then look here again: the choice among your candidates stays yours.",
+		];
 	return [
 		`${leftWords}${counts.fits === 0 ? ", but whether any of them fits is not known yet" : open}.`,
 		`${best.roleWords}: ${best.name}, ${best.priceWords}, ${best.scoreWords}.`,

@@ -34,7 +34,7 @@ export const boardForm = defineRule({
 		"case.backCutOuts",
 	],
 	messages: {
-		plugsOnBack: () => "It fits, and its plugs are on the back. Your case has cut-outs for such boards.",
+		plugsOnBack: () => "Its plugs are on the back. Only a case with cut-outs takes such a board, and yours has them.",
 		listed: ({ form }: { form: string }) => `The case lists ${form} boards.`,
 		smaller: ({ form, forms }: { form: string; forms: readonly string[] }) =>
 			`The case lists ${forms.join(", ")}; a smaller ${form} board goes in as well, on the same holes.`,
