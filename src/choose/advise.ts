@@ -104,6 +104,11 @@ function openFindings({ findings, depending }: BoardJudgement): readonly Finding
 	return findings.filter(({ ruleId, verdict }) => verdict !== "fits" && canStop(ruleId) && !ids.has(ruleId));
 }
 
+/** Whether a rule that could have stopped the board names something to plan around. */
+export function plansAround({ findings }: Pick<BoardJudgement, "findings">): boolean {
+	return findings.some(({ ruleId, severity }) => severity === "plan-around" && canStop(ruleId));
+}
+
 function canStop(ruleId: string): boolean {
 	return ruleById(ruleId)?.severity === "stops";
 }
@@ -211,7 +216,7 @@ function entryOf({ judged, score, price }: Ranked, role: Role, allWays: number):
 		boardId: judged.board.id,
 		role,
 		verdict: judged.verdict === "fits" ? "fits" : "cannot-tell",
-		planAround: cautions.some(({ ruleId, severity }) => severity === "plan-around" && canStop(ruleId)),
+		planAround: plansAround(judged),
 		score,
 		price,
 		for: byShare.filter((part) => part.value.low >= speaksFor - 1e-9 && knowsBoard(part)).map(criterionReason),

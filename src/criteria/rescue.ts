@@ -46,6 +46,7 @@ export const rescue = defineCriterion({
 	},
 	says: ({ low, high, note }) => {
 		const has = low === high ? (low === aids.length ? "all" : low === 0 ? "none" : `${low}`) : `${low} to ${high}`;
-		return `it has ${has} of the ${aids.length} aids for a first start that goes wrong${note ? `; ${note}` : ""}`;
+		const of = has === "all" ? `all ${aids.length} aids` : `${has} of the ${aids.length} aids`;
+		return `it has ${of} for a first start that goes wrong${note ? `; ${note}` : ""}`;
 	},
 });

@@ -9,7 +9,7 @@ export const pcCase = z.strictObject({
 	...partBasics,
 	boardForms: fact(z.array(z.enum(boardForms)).min(1).max(9).optional(), {
 		title: "Board sizes it takes",
-		whereToFind: `${page}, "motherboard support": ATX, microATX, Mini-ITX. The list decides.`,
+		whereToFind: `${page}, "motherboard support": ATX, microATX, Mini-ITX. The list decides. Without a page, measure: ATX is 30.5 x 24.4 cm, microATX 24.4 x 24.4, Mini-ITX 17 x 17.`,
 	}),
 	boardMaxWidthMm: fact(amount(100, 600).optional(), {
 		title: "Widest board",

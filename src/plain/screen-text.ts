@@ -47,8 +47,12 @@ function choiceMark({ key }: Choice, index: number, byKey: boolean): string {
 /** The prompt line: what can be typed now. */
 export function promptText({ choices, typing, enter, help }: Screen, width: number): string {
 	const canMark = choices.some(({ mark }) => mark);
+	const canRepeat = choices.some(({ mark }) => (mark?.most ?? 1) > 1);
 	const all = choices.length === 1 ? "1" : `1 to ${choices.length}`;
-	const picks = choices.length > 0 && typing?.kind !== "value" ? [canMark ? `${all}; several as 1, 3` : all] : [];
+	const picks =
+		choices.length > 0 && typing?.kind !== "value"
+			? [canMark ? `${all}; several as ${canRepeat ? "1, 3, 3 (3 twice)" : "1, 3"}` : all]
+			: [];
 	const parts = [
 		...picks,
 		...(typing ? [typing.words] : []),

@@ -1,8 +1,11 @@
 import type { Market } from "../parts/market.ts";
-import { isCurrency, type Money, money, moneyText } from "../parts/money.ts";
+import { isCurrency, type Money, minorDigits, money, moneyText } from "../parts/money.ts";
 import type { Wants } from "../parts/wants.ts";
 import type { Question } from "./define-question.ts";
 import { readMoney } from "./read-money.ts";
+
+/** Less than this many units of money is a slip of a key (own convention). */
+const leastUnits = 10;
 
 type MoneyWant = "moneyInAll" | "moneySpent";
 
@@ -25,6 +28,8 @@ export function moneyQuestion(
 			const currency = currencyOf(market);
 			if (zero && /^(0|none|nothing)$/i.test(text.trim())) return { value: { minor: 0, currency } };
 			const read = readMoney(text, currency);
+			if (read && read.minor < leastUnits * 10 ** minorDigits(read.currency))
+				return { problem: `${moneyText(read)} is very little. Type the whole sum, such as 900.` };
 			return read ? { value: read } : { problem: `Type the sum as a number, such as 900 or 900 ${currency}.` };
 		},
 		expected: (value, { market }) =>

@@ -15,8 +15,11 @@ export function wattsWords({ processor, activities, sessionLength, clockPlan }: 
 		raisesClock: clockPlan === "done-before" && processor.part.unlocked !== false,
 	});
 	if (!full || !counted) return null;
-	const uses = activities ? "For what you named" : "To be on the safe side";
-	return `At full load the ${name} takes ${rangeWords(full)}. ${uses}, we count ${rangeWords(counted)} for the board to feed.`;
+	const load = `At full load the ${name} takes ${rangeWords(full)}.`;
+	if (!activities) return `${load} To be on the safe side, we count ${rangeWords(counted)} for the board to feed.`;
+	return counted.high < full.high
+		? `${load} What you named needs only part of it: we count ${rangeWords(counted)} for the board to feed.`
+		: `${load} For what you named, we count ${rangeWords(counted)} for the board to feed.`;
 }
 
 function rangeWords({ low, high }: Interval): string {

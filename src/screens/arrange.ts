@@ -311,9 +311,10 @@ function footerLines(screen: Screen, face: Face, size: ScreenSize, measure: Meas
 	const isEmpty = face.field.text.trim() === "";
 	const inTheField = isEmpty ? (screen.enter ? `Enter ${screen.enter.words}` : "type, then Enter") : "Enter take it";
 	const row = shownChoices(screen, face)[face.row];
-	const onLine = row?.mark && screen.enter ? `Enter ${screen.enter.words}` : "Enter choose";
+	const isMarked = (row?.mark?.count ?? 0) > 0 && screen.enter;
+	const onLine = isMarked ? `Enter ${isMarked.words}` : row?.mark ? "Space or Enter mark" : "Enter choose";
 	const enter = face.row === inField ? inTheField : onLine;
-	const space = row?.mark ? ["Space mark"] : [];
+	const space = isMarked ? [(row?.mark?.most ?? 1) > 1 ? "Space once more" : "Space unmark"] : [];
 	// Below a field for the answer itself stands one line that one does not know, and perhaps some to pick.
 	const below = screen.typing?.kind === "value" && face.row === inField ? screen.choices : [];
 	const [only, ...more] = below;
@@ -321,7 +322,8 @@ function footerLines(screen: Screen, face: Face, size: ScreenSize, measure: Meas
 	const typing = screen.typing?.kind === "words" ? ["type to find"] : [];
 	const all = [move, ...space, enter, ...typing, "Esc back", "? help", "Tab more"];
 	if (size.rows >= airFrom) return joinedPieces(all, size.columns, measure);
-	const few = [...space, enter, "Esc back", "? help", "Tab more"].join("  ");
+	// On a narrow line what Enter does is enough.
+	const few = [enter.replace("Space or ", ""), "Esc back", "? help", "Tab more"].join("  ");
 	return [cutTo(few, size.columns, measure)];
 }
 

@@ -1,3 +1,4 @@
+import { plansAround } from "../choose/advise.ts";
 import type { Depending } from "../choose/judge.ts";
 import { ruleById } from "../rules/all-rules.ts";
 import { findingAdvice, findingWords } from "../rules/finding-words.ts";
@@ -30,7 +31,7 @@ export function boardScreen(view: WalkView, boardId: string): Screen {
 			text(
 				verdict === "does-not-fit"
 					? "It does not fit your answers. What stops it stands first."
-					: sentence(verdictWords({ verdict, dependsOn: judged.dependsOn })),
+					: sentence(verdictWords({ verdict, dependsOn: judged.dependsOn, planAround: plansAround(judged) })),
 			),
 			pairs([["Price", priceWords(judged.subject.board, view.context.asOf)]]),
 			heading("What was checked"),
@@ -56,7 +57,12 @@ function ordered(findings: readonly Finding[]): readonly Finding[] {
 	return findings
 		.filter(
 			({ messageId }) =>
-				messageId !== "open" && messageId !== "notAsked" && messageId !== "noCap" && messageId !== "notTheBoard",
+				messageId !== "open" &&
+				messageId !== "notAsked" &&
+				messageId !== "noCap" &&
+				messageId !== "notTheBoard" &&
+				messageId !== "notMeasured" &&
+				messageId !== "noLoad",
 		)
 		.toSorted((one, other) => weight(one) - weight(other));
 }

@@ -28,7 +28,11 @@ export function describeScreen(
 			...(fact.example && !fact.choices ? [text(`Such as: ${fact.example}`)] : []),
 		],
 		choices: [
-			...(fact.choices ?? []).map(({ value, label }) => ({ label, event: { type: "fact" as const, value } })),
+			...(fact.choices ?? []).map(({ value, label }) => ({
+				label,
+				...(label === entered ? { chosen: true } : {}),
+				event: { type: "fact" as const, value },
+			})),
 			{
 				label: "Not on the page",
 				isUnsure: true,

@@ -26,7 +26,7 @@ export interface Press {
  * typed it stands on no line, so that Enter alone answers nothing.
  */
 export function faceFor(screen: Screen): Face {
-	const chosen = screen.choices.findIndex((choice) => choice.chosen);
+	const chosen = screen.choices.findIndex(({ chosen: given, mark }) => given || (mark?.count ?? 0) > 0);
 	const row = isTypedAnswer(screen) ? inField : Math.max(0, chosen);
 	return { screenId: screen.id, row, scroll: 0, field: emptyField, helpOpen: false };
 }
@@ -57,6 +57,9 @@ export interface PageSize {
 	readonly lastScroll: number;
 }
 
+/** Lines that a page key goes over in a list, where no text is to be read on. */
+const listPage = 8;
+
 /** One key on a screen. Pure; a key that means nothing here changes nothing. */
 export function pressKey(screen: Screen, before: Face, key: Key, page: PageSize): Press {
 	const face = before.screenId === screen.id ? before : faceFor(screen);
@@ -70,8 +73,12 @@ export function pressKey(screen: Screen, before: Face, key: Key, page: PageSize)
 		return keep({ scroll: scrolled(face, key, page) });
 	switch (key.name) {
 		case "page-down":
-		case "page-up":
-			return keep({ scroll: scrolled(face, key, page) });
+		case "page-up": {
+			if (page.lastScroll > 0) return keep({ scroll: scrolled(face, key, page) });
+			const step = key.name === "page-down" ? listPage : -listPage;
+			const end = shownChoices(screen, face).length - 1;
+			return keep({ row: Math.max(firstRow(screen, face), Math.min(end, face.row + step)) });
+		}
 		case "tab":
 			return send({ type: "menu" });
 		case "back-tab":
@@ -165,7 +172,7 @@ function enter(screen: Screen, face: Face): Press {
 	const row = Math.max(firstRow(screen, face), Math.min(face.row, shown.length - 1));
 	const text = face.field.text.trim();
 	if (row === inField) return { face, event: (text === "" && screen.enter?.event) || { type: "text", text } };
-	// Where something is marked already, Enter takes what is marked; else it marks the line it stands on.
-	const done = shown[row]?.mark ? screen.enter?.event : undefined;
+	// On a line that is marked Enter goes on with all that is; on another one it marks it first.
+	const done = (shown[row]?.mark?.count ?? 0) > 0 ? screen.enter?.event : undefined;
 	return { face, event: done ?? shown[row]?.event ?? screen.enter?.event ?? null };
 }

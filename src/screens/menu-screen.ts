@@ -1,10 +1,16 @@
+import { askedQuestions } from "../questions/is-asked.ts";
+import type { Place } from "../walk/walk-state.ts";
 import { leftWords } from "./boards-left.ts";
 import { plainScreen } from "./plain-screen.ts";
 import { type Screen, text } from "./screen.ts";
 import type { WalkView } from "./walk-view.ts";
 
+/** Where going on with the questions is what "back" does anyway. */
+const onTheWay: readonly Place["at"][] = ["start", "question", "describe"];
+
 /** Everything that can be reached from anywhere, one key away from every screen. */
 export function menuScreen(view: WalkView): Screen {
+	const unasked = askedQuestions(view.judgement().build).filter(({ id }) => !view.state.answers[id]).length;
 	return plainScreen(view, {
 		id: "menu",
 		title: "Where to?",
@@ -16,6 +22,9 @@ export function menuScreen(view: WalkView): Screen {
 			{ label: "Boards left, and why others fell out", event: { type: "fell-out" } },
 			{ label: "The shortlist so far", event: { type: "shortlist" } },
 			{ label: "The sheet for shop and bench", event: { type: "sheet" } },
+			...(unasked > 0 && !onTheWay.includes(view.state.returnTo[0]?.at ?? "start")
+				? [{ label: `Go on with the questions: ${unasked} left`, event: { type: "go-on" as const } }]
+				: []),
 			{ label: "Settings", event: { type: "settings" } },
 			{ label: "Save and leave", event: { type: "leave" } },
 		],

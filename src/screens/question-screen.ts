@@ -117,7 +117,11 @@ function choicesOf(question: Question, answer: Answer | undefined, view: WalkVie
 				},
 			]
 		: [];
-	return [...options, ...none, ...describe, notSure];
+	const done: readonly Choice[] =
+		question.kind === "many" && answer && isMarked(answer)
+			? [{ label: "That is all: go on", apart: true, event: { type: "next" } }]
+			: [];
+	return [...options, ...done, ...none, ...describe, notSure];
 }
 
 function isMarked({ value }: Answer): boolean {

@@ -31,10 +31,10 @@ function few(words: readonly string[]): string {
 	return words.length > 4 ? `${words.slice(0, 3).join(", ")} and ${words.length - 3} more` : words.join(", ");
 }
 
-/** "Also not known: front plugs, lights." */
+/** "Of less weight: front plugs, lights." Stands under what is not known. */
 function alsoUnknownWords({ ruleIds, criterionIds }: Extract<Reason, { kind: "also-unknown" }>): string {
 	const rules = ruleIds.map((id) => lowerFirst(ruleById(id)?.label) ?? id);
-	return `Also not known: ${few([...rules, ...criterionIds.map((id) => criterionById(id)?.name ?? id)])}.`;
+	return `Of less weight: ${few([...rules, ...criterionIds.map((id) => criterionById(id)?.name ?? id)])}.`;
 }
 
 /** A board that is left can fail a rule only if an open answer turns out so. */

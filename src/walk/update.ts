@@ -35,6 +35,9 @@ export function update(context: WalkContext, before: WalkState, event: WalkEvent
 				[{ type: "save" }, { type: "leave", finished: hasComeToShortlist(context, state) }],
 			];
 		case "review":
+			// At the start, before any answer, it would show a long list of nothing and hide the walks kept before.
+			if (isAtStart(state) && Object.keys(state.answers).length === 0)
+				return [{ ...state, notice: "There are no answers yet in this walk." }, []];
 			return [visit(state, { at: "review" }), []];
 		case "fell-out":
 			return [visit(state, { at: "fell-out" }), []];
@@ -96,6 +99,11 @@ export function update(context: WalkContext, before: WalkState, event: WalkEvent
 	}
 }
 
+/** At the start, or in the menu opened from there. */
+function isAtStart({ place, returnTo }: WalkState): boolean {
+	return place.at === "start" || (place.at === "menu" && returnTo[0]?.at === "start");
+}
+
 /** Opens the one board that has these letters in its name. */
 function boardByName(context: WalkContext, state: WalkState, text: string): Step {
 	const typed = cleanLine(text);
@@ -136,6 +144,12 @@ function atQuestion(context: WalkContext, state: WalkState, id: string, event: W
 	if (event.type !== "answer") return [state, []];
 	const expected = question.expected(event.value, inside);
 	if (expected !== null) return [{ ...state, problem: `This question takes ${expected}.` }, []];
+	const unmarks = Array.isArray(event.value) && event.value.length === 0 && markedIn(state.answers[id]).length > 0;
+	if (unmarks)
+		return answered(context, { ...state, notice: "What was marked before is marked no more." }, id, {
+			status: "answered",
+			value: event.value,
+		});
 	return answered(context, state, id, { status: "answered", value: event.value });
 }
 
@@ -210,7 +224,9 @@ function answerWithPart(answer: Answer | undefined, questionId: string, partId: 
 /** The facts asked of the part being described, for this market and the processor settled so far. */
 export function factsToDescribe(context: WalkContext, state: WalkState): readonly TypedFact[] {
 	if (state.place.at !== "describe") return [];
-	return typedFacts(state.place.kind, describeContext(context, state));
+	return typedFacts(state.place.kind, describeContext(context, state)).filter(
+		({ when }) => when?.(state.draft) ?? true,
+	);
 }
 
 function describeContext(context: WalkContext, state: WalkState): DescribeContext {
@@ -263,8 +279,8 @@ function readFact(fact: TypedFact, text: string) {
 /** The next fact, or the part is done: kept as an own part and, for a question, taken as its answer. */
 function described(context: WalkContext, state: WalkState, place: Extract<Place, { at: "describe" }>): Step {
 	const { kind, questionId, index } = place;
-	if (index + 1 < factsToDescribe(context, state).length)
-		return [{ ...state, place: { ...place, index: index + 1 } }, []];
+	const asked = factsToDescribe(context, state).length;
+	if (index + 1 < asked) return [{ ...state, place: { ...place, index: index + 1 } }, []];
 	const market = marketOf(context.market, state.ownParts);
 	const part = finishDraft(state.draft, partKinds[kind].noun, takenIds(market, kind));
 	const after: WalkState = {

@@ -339,7 +339,7 @@ describe("reasons", () => {
 	test("a criterion in words", () => {
 		const [reason] = entry({}).for;
 		expect(reason?.kind === "criterion" && criterionWords(reason.part)).toBe(
-			"it has all of the 3 aids for a first start that goes wrong",
+			"it has all 3 aids for a first start that goes wrong",
 		);
 		expect(reason?.kind === "criterion" && criterionWords({ ...reason.part, criterionId: "gone" })).toBe("gone");
 	});

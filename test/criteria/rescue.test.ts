@@ -47,12 +47,12 @@ test.each([
 
 const exactly = (aids: number) => ({ low: aids, high: aids, missing: [] });
 test.each([
-	[exactly(0), "none"],
-	[exactly(2), "2"],
-	[exactly(3), "all"],
-	[{ low: 0, high: 3, missing: [] }, "0 to 3"],
+	[exactly(0), "none of the 3 aids"],
+	[exactly(2), "2 of the 3 aids"],
+	[exactly(3), "all 3 aids"],
+	[{ low: 0, high: 3, missing: [] }, "0 to 3 of the 3 aids"],
 ])("%o in words", (measure, words) => {
-	expect(rescue.says(measure)).toBe(`it has ${words} of the 3 aids for a first start that goes wrong`);
+	expect(rescue.says(measure)).toBe(`it has ${words} for a first start that goes wrong`);
 });
 
 test("says which aid is not there", () => {

@@ -118,7 +118,7 @@ describe.each(bySize)("at %s", (_, size) => {
 	const screen = screenWith(many, { enter: { words: "go on", event: { type: "next" } } });
 
 	test("the cursor stands on the label of the marked line, not on its heading, wherever one moves", () => {
-		let face = faceFor(screen);
+		let face = { ...faceFor(screen), row: 0 };
 		for (const [index, choice] of many.entries()) {
 			const arranged = lay(screen, face, size);
 			const rows = frameRows(arranged, size.columns);
@@ -132,13 +132,13 @@ describe.each(bySize)("at %s", (_, size) => {
 	test("the keys below tell of Space only on a line that can be marked", () => {
 		const mixed = screenWith([marked("A", 0, 1), line("Not sure", { apart: true })]);
 		const footer = (face: Face) => lay(mixed, face, size).footer.join(" ");
-		expect(footer(faceFor(mixed))).toContain("Space mark");
+		expect(footer(faceFor(mixed))).toContain("Enter mark");
 		expect(footer({ ...faceFor(mixed), row: 1 })).not.toContain("Space");
 	});
 
-	test("Enter is said to go on once something is marked, and else to choose", () => {
-		const footer = (one: Screen) => lay(one, faceFor(one), size).footer.join(" ");
-		expect(footer(screen)).toContain("Enter go on");
-		expect(footer({ ...screen, enter: null })).toContain("Enter choose");
+	test("Enter is said to go on where the line is marked, and else to mark it", () => {
+		const footer = (row: number) => lay(screen, { ...faceFor(screen), row }, size).footer.join(" ");
+		expect(footer(1)).toContain("Enter go on");
+		expect(footer(0)).toContain("Enter mark");
 	});
 });

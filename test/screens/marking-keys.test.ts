@@ -31,7 +31,8 @@ const answered: Screen = { ...fresh, enter: { words: "go on", event: goOn } };
 const key = (name: string): Key =>
 	name.length === 1 ? { name: "text", text: name } : ({ name } as Extract<Key, { name: unknown }>);
 function press(screen: Screen, ...names: readonly string[]): { face: Face; events: WalkEvent[] } {
-	let face = faceFor(screen);
+	// From the first line, wherever the pointer starts.
+	let face: Face = { ...faceFor(screen), row: 0 };
 	const events: WalkEvent[] = [];
 	for (const name of names) {
 		const pressed = pressKey(screen, face, key(name), page);
@@ -87,13 +88,21 @@ describe.each([
 });
 
 describe("Enter on a line that can be marked", () => {
-	test("marks it while nothing is answered, so that one line alone needs one key", () => {
-		expect(press(fresh, "down", "enter").events).toEqual([mark("fan")]);
+	test("marks it where it is not marked, whatever else is", () => {
+		expect(press(fresh, "enter").events).toEqual([mark("drive")]);
+		expect(press(answered, "enter").events).toEqual([mark("drive")]);
 	});
 
-	test("goes on with what is marked once there is an answer, whatever line it stands on", () => {
-		for (const names of [["enter"], ["down", "enter"], ["down", "down", "enter"]])
+	test("goes on with all that is marked where it is marked itself", () => {
+		for (const names of [
+			["down", "enter"],
+			["down", "down", "enter"],
+		])
 			expect(press(answered, ...names).events).toEqual([goOn]);
+	});
+
+	test("the pointer starts on the first line that is marked", () => {
+		expect(faceFor(answered).row).toBe(1);
 	});
 });
 

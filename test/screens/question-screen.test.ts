@@ -22,6 +22,7 @@ const notAskedAtFirst = [
 	"fit/return-until",
 	"features/spare-sockets",
 	"features/room",
+	"features/wishes",
 ];
 
 describe.each(allQuestions)("$id", (question) => {

@@ -11,7 +11,7 @@ export const activities = manyQuestion({
 	label: "What it is for",
 	why: "Some work lets the processor rest most of the time. Other work keeps it at full power for hours.",
 	whereToFind: "Think of a usual week at the computer you use now.",
-	changes: "We guess from it how many watts the board must feed, and for the heaviest use score the boards.",
+	changes: "We guess from it how many watts the board must feed. The heaviest use counts in the scores.",
 	shows: wattsWords,
 	notSure: "Heavy use is counted, to be on the safe side.",
 	howToFindOut: "Write down for a week what you use a computer for.",

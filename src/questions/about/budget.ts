@@ -5,6 +5,8 @@ import { currencyOf, isMoneyOf } from "../money-question.ts";
 import { readMoney } from "../read-money.ts";
 
 const noLimit = "no-limit";
+/** Less than this many units of money is no price of a board (own convention). */
+const leastUnits = 10;
 /** Shares of the whole sum that builders give the board (common practice, no source): usual, and for many wishes. */
 const shares = [
 	{ percent: 10, explanation: "Enough for a plain, sound board" },
@@ -34,6 +36,9 @@ export const budget: Question = {
 	read: (text, { market }) => {
 		if (/^(0|no limit|none)$/i.test(text.trim())) return { value: noLimit };
 		const read = readMoney(text, currencyOf(market));
+		// A single figure is the number of a line by mistake: no board costs so little.
+		if (read && read.minor < leastUnits * 10 ** minorDigits(read.currency))
+			return { problem: `No board costs ${moneyText(read)}. Type the sum, or go down to a line and take it.` };
 		return read
 			? { value: read }
 			: { problem: `Type the sum as a number, such as 180 or 180 ${currencyOf(market)}; or "no limit".` };

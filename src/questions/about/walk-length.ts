@@ -11,7 +11,7 @@ export const walkLength = choiceQuestion({
 	why: "Some questions decide a lot for most people. The others decide something for a few.",
 	whereToFind: "Nothing to look up: choose what suits you today.",
 	changes: "The short walk leaves out what seldom decides. You can change this answer later and go on.",
-	notSure: "All questions are asked.",
+	notSure: "All questions are asked; you can stop at any time.",
 	howToFindOut: "Start with the short walk, and change to the long one if you like it.",
 	choices: {
 		short: { label: "About ten minutes", explanation: "Only what decides most; the rest counts as not sure" },

@@ -205,8 +205,8 @@ const lists: { readonly [K in DescribedKind]: (context: DescribeContext) => read
 					: { problem: "Type the sockets as the page lists them, with commas." };
 			},
 		},
-		whole("radiatorMm", "How long is its radiator?", 80, 600, "mm"),
 		whole("publishedW", "How many watts does its maker say it cools?", 5, 1500, "W"),
+		{ ...whole("radiatorMm", "How long is its radiator?", 80, 600, "mm"), when: ({ kind }) => kind !== "air" },
 	],
 	drive: () => [
 		words("name", "What is the drive called?", "Snail 500"),
@@ -228,7 +228,7 @@ const lists: { readonly [K in DescribedKind]: (context: DescribeContext) => read
 				{ value: "IDE", label: "By a flat cable 5 cm wide (IDE)" },
 			],
 		},
-		whole("lengthMm", "How long is the stick?", 16, 110, "mm"),
+		{ ...whole("lengthMm", "How long is the stick?", 16, 110, "mm"), when: ({ shape }) => shape === "M.2" },
 	],
 	addInCard: () => [
 		words("name", "What is the card called?", "Fiddle"),
@@ -247,7 +247,10 @@ const lists: { readonly [K in DescribedKind]: (context: DescribeContext) => read
 				{ value: "PCI", label: "PCI, on cards from before about 2010" },
 			],
 		},
-		whole("leastLanes", "With how many lanes does it work (x4 is 4)?", 1, 16),
+		{
+			...whole("leastLanes", "With how many lanes does it work (x4 is 4)?", 1, 16),
+			when: ({ bus }) => bus !== "PCI",
+		},
 	],
 	supply: () => [
 		words("name", "What is the supply called?", "Bonfire 650"),

@@ -16,6 +16,8 @@ export interface TypedFact {
 	readonly read?: (text: string) => TypedReading;
 	/** Puts the value into the draft; by default at the path. */
 	readonly put?: (draft: PartDraft, value: unknown) => PartDraft;
+	/** Whether it is asked, by what was told before it; only for the last facts of a list, so that none changes its place. */
+	readonly when?: (draft: PartDraft) => boolean;
 	/** An example of what to type. */
 	readonly example?: string;
 }

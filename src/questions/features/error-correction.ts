@@ -3,7 +3,7 @@ import { wishQuestion } from "../wish-question.ts";
 export const errorCorrection = wishQuestion({
 	id: "features/error-correction",
 	tier: "features",
-	ask: "Must a silent wrong number in memory be found?",
+	ask: "Do you need memory that finds its own silent errors?",
 	hint: "Called ECC; for accounts, research or servers, hardly ever for games",
 	label: "Memory that finds its errors",
 	why: "Very rarely a bit in memory flips, and nobody notices. Error-correcting memory notices and mends it. Board, processor and memory must all know it.",

@@ -7,7 +7,7 @@ export const raiseClock = choiceQuestion({
 	ask: "Will you make the processor run faster than its maker set?",
 	hint: "It gains a little, costs power and heat, and can end the warranty",
 	label: "Raising the processor's speed",
-	why: "Only some boards allow it, and they cost more. Who does not do it saves the money.",
+	why: "Only some boards allow it, and they cost more. If you leave it, you save the money.",
 	whereToFind: "Nothing to look up: if you do not know what it is, you will not miss it.",
 	changes: "If you have done it before, boards that do not allow it are taken out. Else nothing is taken out.",
 	notSure: "No board is taken out or marked for it.",

@@ -6,7 +6,10 @@ export const wishes = importanceQuestion(criterion, {
 	id: "features/wishes",
 	tier: "features",
 	label: "Small wishes matter",
-	shows: (facts) => `What you wished: ${smallWishes(facts).join(", ")}.`,
+	shows: (facts) => {
+		const wished = smallWishes(facts);
+		return wished.length > 0 ? `What you wished: ${wished.join(", ")}.` : null;
+	},
 	howToFindOut: "Look at your wishes again in a week: which of them did you forget?",
 	// Without any wish there is nothing to weigh.
 	applies: (facts) => smallWishes(facts).length > 0,
