@@ -21,8 +21,10 @@ export function placeToStart(context: WalkContext, state: WalkState): Place {
 export function placeAfter(context: WalkContext, state: WalkState, place: Place): Place {
 	const questions = questionsAsked(context, state);
 	if (place.at === "question") {
-		const following = questions[indexOf(questions, place.id) + 1];
+		const rest = questions.slice(indexOf(questions, place.id) + 1);
 		const tier = tierOf(place.id);
+		// Who fills in what was left out before is not led through what is answered already.
+		const following = rest.find(({ id, tier: its }) => its === tier && !state.answers[id]) ?? rest[0];
 		if (following && following.tier === tier) return { at: "question", id: following.id };
 		if (tier === "about") return following ? { at: "question", id: following.id } : { at: "shortlist" };
 		return tier === "fit" && partsDisagree(context, state) ? { at: "parts-disagree" } : { at: "tier-end", tier };

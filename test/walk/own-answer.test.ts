@@ -23,7 +23,8 @@ const answers = {
 
 // Each of these sets what it asks for, and by that makes its own asking needless.
 describe.each<[string, WalkEvent, Place]>([
-	["fit/candidates", { type: "mark", value: "one", by: 1 }, at("fit/case")],
+	// The case is answered already, so that its front comes next.
+	["fit/candidates", { type: "mark", value: "one", by: 1 }, at("fit/case-front")],
 	["fit/case-front", { type: "answer", value: "mesh" }, at("fit/front-plugs")],
 	["fit/front-plugs", { type: "mark", value: "sound", by: 1 }, at("fit/graphics-card")],
 	["fit/return-until", { type: "answer", value: "2026-11-01" }, { at: "tier-end", tier: "fit" }],

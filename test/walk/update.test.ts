@@ -240,10 +240,19 @@ describe("going on with a walk", () => {
 	});
 
 	test("without answering keeps the answer given before", () => {
-		const before = { ...walkWith(quietAnswers), place: question("fit/case") };
+		const before = { ...walkDone(quietAnswers), place: question("fit/case") };
 		const { state, effects } = walkThrough([next], before);
 		expect(state).toEqual({ ...before, place: question("fit/graphics-card") });
 		expect(effects).toEqual([]);
+	});
+
+	test("leads past what is answered already to what is not, within the tier", () => {
+		const before = { ...walkDone(quietAnswers, "fit/cooler", "features/sound"), place: question("fit/case") };
+		const cooler = walkThrough([next], before).state;
+		expect(cooler.place).toEqual(question("fit/cooler"));
+		// With nothing open behind it in its tier, the next one comes next, answered or not.
+		const answered = walkThrough([{ type: "not-sure" }], cooler).state;
+		expect(answered.place).toEqual(question("fit/supply"));
 	});
 });
 
