@@ -18,7 +18,7 @@ export default defineConfig({
 					// small files, starting one for each takes longer than the tests.
 					pool: "threads",
 					isolate: false,
-					testTimeout: 10_000,
+					testTimeout: 60_000,
 				},
 			},
 			{
@@ -30,7 +30,7 @@ export default defineConfig({
 					// With CI set, Ink draws nothing until it ends, and its testing library loses the last frame.
 					env: { CI: "false" },
 					// These start programs of their own, which takes a while on a busy machine.
-					testTimeout: 30_000,
+					testTimeout: 90_000,
 					hookTimeout: 60_000,
 				},
 			},
