@@ -150,7 +150,9 @@ function commanded(screen: Screen, face: Face, key: Key): Press {
 		r: { type: "review" },
 		q: { type: "leave" },
 	};
-	const command = Object.hasOwn(commands, letter) ? commands[letter] : undefined;
+	// Where something is asked, a person who types words into a list must not find themselves elsewhere.
+	const isAsking = /^(question|describe):/.test(screen.id);
+	const command = !isAsking && Object.hasOwn(commands, letter) ? commands[letter] : undefined;
 	if (command) return { face, event: command };
 	if (letter === "j")
 		return { face: { ...face, row: Math.max(0, Math.min(shown.length - 1, face.row + 1)) }, event: null };

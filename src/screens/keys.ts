@@ -45,7 +45,7 @@ export const keymap: readonly KeyLine[] = [
 		when: "lists",
 	},
 	{ keys: "+, -", does: "mark once more, once less", when: "lists" },
-	{ keys: "r, q", does: "all answers; leave. Only where nothing can be typed", when: "lists" },
+	{ keys: "r, q", does: "all answers; leave. Not on a question, where Tab leads to both", when: "lists" },
 	{
 		keys: "Enter",
 		does: "choose the line it stands on, or take what was typed; on a marked line go on",

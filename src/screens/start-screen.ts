@@ -17,7 +17,7 @@ export function startScreen(view: WalkView): Screen {
 		title: "Let's find the right board for your computer",
 		body: [
 			text(
-				`You answer questions: about ${short} on the short walk, ${allQuestions.length} at most on the long one. You leave with a shortlist, and a sheet to take to the shop. The short walk takes about ten minutes. You can stop at any time and go on later.`,
+				`You answer questions: about ${short} on the short walk, ${allQuestions.length} at most on the long one. You leave with a shortlist, and a sheet to take to the shop. The short walk takes about a quarter of an hour. You can stop at any time and go on later.`,
 			),
 			text("Good to have at hand, as far as you have them:"),
 			list([

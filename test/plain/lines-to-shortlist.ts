@@ -2,7 +2,7 @@
 export const linesToShortlist: readonly string[] = [
 	"1",
 	// About the person.
-	"about half an hour",
+	"about three quarters of an hour",
 	"1",
 	"1, 2",
 	"about an hour",

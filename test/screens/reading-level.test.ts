@@ -12,17 +12,17 @@ import { tradeTerms } from "./trade-terms.ts";
 
 /**
  * Reading is measured by the Flesch-Kincaid grade (Kincaid, Fishburne, Rogers and Chissom, Navy research branch report
- * 8-75, 1975; from memory, computed by the library) over all words of a screen, help included. A line of its own counts as a
- * sentence. Names of parts, terms of the glossary and figures count as one short word each.
+ * 8-75, 1975; from memory, computed by the library) over the running words of a screen, help included: lines of fewer than six
+ * words are left out. Names of parts, terms of the glossary and figures count as one short word each.
  */
 const mostGrade = 8;
 const mostWordsInSentence = 25;
 
 const names = partKindNames
-	.flatMap((kind) => demo.market.parts[kind] as readonly { name: string; maker?: string | undefined }[])
+	.flatMap((kind) => wholeDemo.parts[kind] as readonly { name: string; maker?: string | undefined }[])
 	.flatMap(({ name, maker }) => [name, ...(maker ? [maker] : [])]);
-const sockets = [...demo.market.parts.platform].flatMap(({ socket, chipset }) => [socket, chipset]);
-const generations = demo.market.parts.processor.flatMap(({ generation, series }) => [generation, series]);
+const sockets = [...wholeDemo.parts.platform].flatMap(({ socket, chipset }) => [socket, chipset]);
+const generations = wholeDemo.parts.processor.flatMap(({ generation, series }) => [generation, series]);
 const escaped = (words: string) => words.replace(/[.*+?^${}()|[\]\\]/g, "\\$&");
 const shortWords = new RegExp(
 	`(?<![\\w-])(?:${[...names, ...sockets, ...generations, ...tradeTerms]
@@ -45,8 +45,13 @@ function sentencesOf(text: string): readonly string[] {
 
 const wordsOf = (sentence: string) => sentence.match(/[\p{L}\p{N}'][\p{L}\p{N}'/-]*/gu) ?? [];
 
+/** Labels and short lines are read at a glance and would make any screen look easy; running words count. */
+const leastWords = 6;
+
 function gradeOf(texts: readonly string[]): number {
-	const sentences = texts.flatMap(sentencesOf);
+	const all = texts.flatMap(sentencesOf);
+	const running = all.filter((sentence) => wordsOf(sentence).length >= leastWords);
+	const sentences = running.length > 0 ? running : all;
 	const words = sentences.flatMap(wordsOf);
 	return fleschKincaid({
 		sentence: sentences.length,

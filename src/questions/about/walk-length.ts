@@ -14,7 +14,7 @@ export const walkLength = choiceQuestion({
 	notSure: "All questions are asked; you can stop at any time.",
 	howToFindOut: "Start with the short walk, and change to the long one if you like it.",
 	choices: {
-		short: { label: "About ten minutes", explanation: "Only what decides most; the rest counts as not sure" },
-		whole: { label: "About half an hour", explanation: "Everything that can make a difference" },
+		short: { label: "About a quarter of an hour", explanation: "Only what decides most; the rest counts as not sure" },
+		whole: { label: "About three quarters of an hour", explanation: "Everything that can make a difference" },
 	},
 });
