@@ -183,6 +183,7 @@ function criterionText(id: string): string | null {
 /** A fact path with its title, where it is a fact of a part. */
 function pathWords(path: string): string {
 	const [root = "", ...keys] = path.split(".");
+	if (Object.hasOwn(wantTitles, path)) return `${path} (${wantTitles[path as keyof Wants]})`;
 	const fact = Object.hasOwn(partKinds, root) && keys.length > 0 ? factAt(root as PartKind, keys.join(".")) : undefined;
 	return fact ? `${path} (${fact.title.toLowerCase()})` : path;
 }

@@ -142,4 +142,35 @@ export const noWants: Wants = {
 	yearsKept: null,
 };
 
+/** What each want is called where facts are listed. */
+export const wantTitles: Readonly<Record<keyof Wants, string>> = {
+	walkLength: "length of the walk",
+	answerer: "who answers",
+	priceCap: "most the board may cost",
+	moneyInAll: "money in all",
+	moneySpent: "money spent already",
+	moneyPlanned: "price of the parts picked and not paid",
+	boughtLists: "lists of parts paid for",
+	activities: "what the computer is for",
+	sessionLength: "longest stretch of heavy work",
+	summerRoom: "room on a hot evening",
+	drives: "drives",
+	olderSataDrives: "older drives brought along",
+	addInCards: "other cards",
+	memoryGb: "memory in the end, GB",
+	screens: "plugs of the screens",
+	oldThings: "old things brought along",
+	returnableUntil: "day until which parts can go back",
+	rearDevices: "USB things at the back",
+	routerGbps: "speed of the wired network, Gb/s",
+	clockPlan: "plan to raise the processor's clock",
+	rescueMusts: "helps the board must have",
+	caseFans: "fans in the case",
+	lights: "lights by their plug",
+	soundUses: "ways to listen and record",
+	colourTaste: "colour wished",
+	laterThings: "things to be added later",
+	yearsKept: "years to keep the board",
+};
+
 export const wantNames = Object.keys(noWants) as (keyof Wants)[];
