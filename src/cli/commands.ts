@@ -8,6 +8,7 @@ import { checkParts } from "../parts/check-parts.ts";
 import { factAt } from "../parts/fact-list.ts";
 import { partsFile } from "../parts/market.ts";
 import { type PartKind, partKindNames, partKinds } from "../parts/part-kinds.ts";
+import { type Wants, wantTitles } from "../parts/wants.ts";
 import { allSources, sourceById } from "../reference/sources.ts";
 import { allRules, ruleById } from "../rules/all-rules.ts";
 import { blockLines } from "../screens/block-lines.ts";
