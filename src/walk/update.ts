@@ -206,10 +206,20 @@ function marked(
 	);
 	const problem = now.length > 0 ? question.expected(now, inside) : null;
 	if (problem !== null) return [{ ...state, problem: `This question takes ${problem}.` }, []];
-	if (now.length > 0)
-		return [withAnswer(context, state, question.id, { status: "answered", value: now }), [{ type: "save" }]];
-	const { [question.id]: _, ...answers } = state.answers;
-	return [withAnswers(context, state, answers), [{ type: "save" }]];
+	const { [question.id]: _, ...others } = state.answers;
+	const after =
+		now.length > 0
+			? withAnswer(context, state, question.id, { status: "answered", value: now })
+			: withAnswers(context, state, others);
+	return [{ ...after, answersBefore: beforeMarking(state, question.id) }, [{ type: "save" }]];
+}
+
+/** The answers before the first mark of a question: all its marks together are one answer, and took out what they did. */
+function beforeMarking({ answers, answersBefore }: WalkState, id: string): Answers {
+	if (!answersBefore) return answers;
+	const ids = new Set([...Object.keys(answers), ...Object.keys(answersBefore)]);
+	const differs = [...ids].filter((one) => answers[one] !== answersBefore[one]);
+	return differs.length === 1 && differs[0] === id ? answersBefore : answers;
 }
 
 function markedIn(answer: Answer | undefined): readonly string[] {

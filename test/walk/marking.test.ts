@@ -281,3 +281,16 @@ describe("an earlier answer that makes a later question senseless", () => {
 		expect(answersDropped(context, before, before)).toEqual([]);
 	});
 });
+
+describe("what the last answer took out", () => {
+	test("is told of all marks of a question together, from before the first", () => {
+		const state = walkAt(at("features/rescue-musts"), { answers: { "quality/years": given(5) } });
+		const once = go(state, mark("fault-display")).state;
+		const twice = go(once, mark("reset-at-back")).state;
+		expect(once.answersBefore).toBe(state.answers);
+		expect(twice.answersBefore).toBe(state.answers);
+		// Another question begins anew.
+		const elsewhere = go({ ...twice, place: at("features/lighting") }, mark("5 V three-pin")).state;
+		expect(elsewhere.answersBefore).toBe(twice.answers);
+	});
+});
