@@ -2,10 +2,13 @@ import { exactly, type Interval } from "../maths/interval.ts";
 import type { FactsUnder } from "../parts/fact-path.ts";
 import type { Processor } from "../parts/processor.ts";
 import type { Activity, SessionLength } from "../parts/wants.ts";
-import { activityLoad, clockRaise, sessionMinutes, warmUpMinutes } from "../reference/activity-loads.ts";
-
-/** Hours of load lie between the label watts and this many times as much, where nobody has measured them (from memory). */
-const mostSustainedOverBase = 2;
+import {
+	activityLoad,
+	clockRaise,
+	guessedPeakOverBase,
+	sessionMinutes,
+	warmUpMinutes,
+} from "../reference/activity-loads.ts";
 
 /** What is known of a processor's watts and of its use; whatever is missing is counted on the safe side. */
 export interface UseOfProcessor {
@@ -63,10 +66,10 @@ export function countedWatts(use: UseOfProcessor): Interval | null {
 /** Label watts alone never are the sustained watts: boards lift limits, and newer firmware enforces them again. */
 export function fullLoadWatts({ sustainedW, baseW, peakW, limitPolicy }: UseOfProcessor): Interval | null {
 	if (sustainedW !== undefined) return exactly(sustainedW);
-	if (baseW === undefined) return peakW === undefined ? null : { low: peakW / mostSustainedOverBase, high: peakW };
+	if (baseW === undefined) return peakW === undefined ? null : { low: peakW / guessedPeakOverBase, high: peakW };
 	if (limitPolicy === "fixed") return exactly(baseW);
 	// A page may give a peak below the label watts; that is no reason to fail, only to be unsure.
-	const peak = peakW ?? baseW * mostSustainedOverBase;
+	const peak = peakW ?? baseW * guessedPeakOverBase;
 	return { low: Math.min(baseW, peak), high: Math.max(baseW, peak) };
 }
 

@@ -31,5 +31,11 @@ export const caseRiseK: Readonly<Record<NonNullable<PcCase["frontOpen"]>, number
 /** Hot spot of the stages at which boards hold the processor back, in degrees C (common practice: 105 to 110). */
 export const stageLimitC = 105;
 
+/**
+ * Highest watts over label watts where nobody gives the highest. From memory: it runs from about 1.35 to over 3 times;
+ * twice is what this project counts with.
+ */
+export const guessedPeakOverBase = 2;
+
 /** What raising the clock does to the watts of full load, as a factor (from memory: a tenth to a third more). */
 export const clockRaise = { low: 1.1, high: 1.35 } as const;

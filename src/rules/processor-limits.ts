@@ -2,6 +2,7 @@ import { kleeneAnd, type ThreeValued } from "../maths/kleene.ts";
 import type { Board } from "../parts/board.ts";
 import type { HaveState } from "../parts/build.ts";
 import { canonicalName } from "../parts/canonical-name.ts";
+import type { FactsUnder } from "../parts/fact-path.ts";
 
 type Condition = NonNullable<Board["conditions"]>[number];
 
@@ -14,6 +15,18 @@ export interface ProcessorOfLimits {
 	readonly series: string | undefined;
 	readonly generation: string | undefined;
 	readonly graphics: boolean | undefined;
+}
+
+/** That processor, from the facts a rule has read. */
+export function processorOfLimits(
+	facts: FactsUnder<never, "processor" | "processor.series" | "processor.generation" | "processor.graphics">,
+): ProcessorOfLimits {
+	return {
+		state: facts.processor ?? "unknown",
+		series: facts["processor.series"],
+		generation: facts["processor.generation"],
+		graphics: facts["processor.graphics"],
+	};
 }
 
 /** A slot or socket, as far as a limit touches it. */

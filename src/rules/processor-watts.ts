@@ -1,4 +1,5 @@
 import type { Processor } from "../parts/processor.ts";
+import { guessedPeakOverBase } from "../reference/activity-loads.ts";
 
 /** What pages and tests say of a processor's watts. */
 export interface ProcessorWatts {
@@ -7,12 +8,6 @@ export interface ProcessorWatts {
 	readonly peakW?: number | undefined;
 	readonly limitPolicy?: Processor["limitPolicy"] | undefined;
 }
-
-/**
- * Highest watts over label watts where nobody gives the highest. From memory: it runs from about 1.35 to over 3 times;
- * twice is what this project counts with.
- */
-export const guessedPeakOverBase = 2;
 
 /** The highest watts, stated or guessed from the label; null where the page gives neither. */
 export function peakWatts({

@@ -217,6 +217,7 @@ const takenForGranted: Readonly<Record<string, Readonly<Record<string, string>>>
 	},
 	"fit/generation": {
 		"board.supportList.rows": "without a list the chipset's table decides, and a list decides against it",
+		"board.supportList.partial": "a list is whole unless it is said to be noted in part",
 	},
 	"fit/board-form": {
 		"board.connectorsOnBack": "pages say it loudly where it is so",

@@ -3,12 +3,7 @@ import type { FactsUnder } from "../../parts/fact-path.ts";
 import { busOf, graphicsInSlot, slotNeedOf, slotsBeside, slotsFor } from "../card-places.ts";
 import { defineRule } from "../define-rule.ts";
 import { cannotTell, fail, type Outcome, pass, planAround } from "../outcome.ts";
-import {
-	factsThatSettleLimits,
-	type Leaning,
-	type ProcessorOfLimits,
-	withProcessorLimits,
-} from "../processor-limits.ts";
+import { factsThatSettleLimits, type Leaning, processorOfLimits, withProcessorLimits } from "../processor-limits.ts";
 
 const mayRead = [
 	"addInCards",
@@ -99,7 +94,7 @@ function outcomeBy(facts: Facts, leaning: Leaning): Outcome {
 	if (count === 0) return pass("notAsked");
 	const known = facts["board.cardSlots"];
 	if (!known) return leaning === "best" ? pass("placed", { cards: count }) : fail("noSuchSlot");
-	const slots = withProcessorLimits(known, facts["board.conditions"] ?? [], processorOf(facts), leaning);
+	const slots = withProcessorLimits(known, facts["board.conditions"] ?? [], processorOfLimits(facts), leaning);
 	const name = facts["graphicsCard.name"] ?? "graphics card";
 	for (const bus of ["PCI Express", "PCI"] as const) {
 		const without = [
@@ -119,21 +114,12 @@ function outcomeBy(facts: Facts, leaning: Leaning): Outcome {
 	return over.length === 0 ? pass("placed", { cards: count }) : planAround("slotsTaken", { cards: over });
 }
 
-function processorOf(facts: Facts): ProcessorOfLimits {
-	return {
-		state: facts.processor ?? "unknown",
-		series: facts["processor.series"],
-		generation: facts["processor.generation"],
-		graphics: facts["processor.graphics"],
-	};
-}
-
 /** What would settle it; where all that is asked of the parts is known, it is the slots' own details. */
 function missingOf(facts: Facts): readonly string[] {
 	const missing = [
 		...(facts.graphicsCard === "unknown" ? ["graphicsCard"] : []),
 		...(facts["board.cardSlots"] ? [] : ["board.cardSlots"]),
-		...factsThatSettleLimits(facts["board.cardSlots"], facts["board.conditions"], processorOf(facts)),
+		...factsThatSettleLimits(facts["board.cardSlots"], facts["board.conditions"], processorOfLimits(facts)),
 		...(facts.graphicsCard === "have" && facts["graphicsCard.thicknessMm"] === undefined
 			? ["graphicsCard.thicknessMm"]
 			: []),

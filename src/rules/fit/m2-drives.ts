@@ -5,12 +5,7 @@ import { graphicsInSlot, slotNeedOf, slotsBeside, slotsFor } from "../card-place
 import { defineRule } from "../define-rule.ts";
 import { isM2Drive, isSataDrive, m2PlacesOf } from "../m2-places.ts";
 import { cannotTell, fail, goodToKnow, type Outcome, pass, planAround } from "../outcome.ts";
-import {
-	factsThatSettleLimits,
-	type Leaning,
-	type ProcessorOfLimits,
-	withProcessorLimits,
-} from "../processor-limits.ts";
+import { factsThatSettleLimits, type Leaning, processorOfLimits, withProcessorLimits } from "../processor-limits.ts";
 
 const mayRead = [
 	"drives",
@@ -165,7 +160,7 @@ function socketsOf(facts: Facts, leaning: Leaning) {
 	return withProcessorLimits(
 		facts["board.m2Sockets"] ?? [],
 		facts["board.conditions"] ?? [],
-		processorOf(facts),
+		processorOfLimits(facts),
 		leaning,
 	);
 }
@@ -177,7 +172,7 @@ function slotsLeft(facts: Facts, most: number, leaning: Leaning) {
 		return leaning === "worst"
 			? []
 			: Array.from({ length: most + (facts.addInCards?.length ?? 0) }, () => ({ name: "" }));
-	const slots = withProcessorLimits(known, facts["board.conditions"] ?? [], processorOf(facts), leaning);
+	const slots = withProcessorLimits(known, facts["board.conditions"] ?? [], processorOfLimits(facts), leaning);
 	const card = graphicsInSlot(
 		facts.graphicsCard ?? "unknown",
 		facts["graphicsCard.lanes"],
@@ -200,20 +195,11 @@ function fitsUnshared(drives: readonly Drive[], facts: Facts): boolean {
 	return !largestMatching(drives.map((drive) => m2PlacesOf(drive, alone, "worst"))).includes(null);
 }
 
-function processorOf(facts: Facts): ProcessorOfLimits {
-	return {
-		state: facts.processor ?? "unknown",
-		series: facts["processor.series"],
-		generation: facts["processor.generation"],
-		graphics: facts["processor.graphics"],
-	};
-}
-
 /** What would settle it; where all that is asked of the parts is known, it is the sockets' own details. */
 function missingOf(facts: Facts): readonly string[] {
 	const connectors = [...(facts["board.m2Sockets"] ?? []), ...(facts["board.cardSlots"] ?? [])];
 	const missing = [
-		...factsThatSettleLimits(connectors, facts["board.conditions"], processorOf(facts)),
+		...factsThatSettleLimits(connectors, facts["board.conditions"], processorOfLimits(facts)),
 		...(facts["board.cardSlots"] ? [] : ["board.cardSlots"]),
 		...(facts.drives?.some(({ link }) => link === "SATA") && !facts["board.drivePorts"] ? ["board.drivePorts"] : []),
 		...(facts.graphicsCard === "unknown" ? ["graphicsCard"] : []),
