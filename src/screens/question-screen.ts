@@ -71,13 +71,14 @@ function choicesOf(question: Question, answer: Answer | undefined, view: WalkVie
 	const { facts } = view.judgement().build;
 	const options = question.options(view.context, facts).map((option, index): Choice => {
 		if (question.kind === "many") return markedChoice(option, answer);
+		const key = question.read ? lineKeys[index] : undefined;
 		const chosen = answer?.status === "answered" && sameValue(answer.value, option.value);
 		return {
 			label: option.label,
 			...(option.explanation ? { detail: option.explanation } : {}),
 			...(option.group ? { group: option.group } : {}),
 			// Where a number is the answer, lines are picked by letters.
-			...(question.read ? { key: lineKeys[index] ?? "" } : {}),
+			...(key ? { key } : {}),
 			// "No card" stands apart from the names of cards, and stays in sight below a long list.
 			...(question.partKind && typeof option.value === "string" ? { apart: true } : {}),
 			...(question.isWish && !onlyInventedBoards(view.judgement())
