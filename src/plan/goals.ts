@@ -1,0 +1,118 @@
+import type { Connector } from "./connector.ts";
+import { type Device, isCard } from "./device.ts";
+import type { Way } from "./goes-in.ts";
+import { comparedMbytesPerS } from "./link-speed.ts";
+
+/**
+ * What a plan is after, the first that differs decides. The graphics card comes before the count: a plan that leaves it
+ * out for two small cards would be no plan. Then owned things, then all; then the card's width and the drives' speed.
+ */
+export type Goal =
+	| { readonly goal: "graphics card" | "owned" | "placed" | "no extras" | "graphics lanes" | "graphics speed" }
+	| { readonly goal: "speed" | "from processor"; readonly deviceId: string }
+	| { readonly goal: "kept on" | "later" | "later speed" | "not buried" | "cooled" | "air" }
+	/** Ties are always broken alike: the device named first gets the connector named first. */
+	| { readonly goal: "order"; readonly deviceId: string };
+
+/** The goals for these devices, in order of weight. */
+export function goalsFor(devices: readonly Device[]): readonly Goal[] {
+	const now = devices.filter(({ standing }) => standing !== "later");
+	const fastestFirst = (some: readonly Device[]) =>
+		[...some].sort((one, other) => (other.gbytesPerS ?? 0) - (one.gbytesPerS ?? 0));
+	const sticks = fastestFirst(now.filter(({ kind, lanes }) => !isCardKind(kind) && lanes !== null));
+	const cards = fastestFirst(now.filter(({ kind }) => kind === "card"));
+	return [
+		{ goal: "graphics card" },
+		{ goal: "owned" },
+		{ goal: "placed" },
+		{ goal: "no extras" },
+		{ goal: "graphics lanes" },
+		{ goal: "graphics speed" },
+		...sticks.flatMap(({ id }): Goal[] => [
+			{ goal: "speed", deviceId: id },
+			{ goal: "from processor", deviceId: id },
+		]),
+		...cards.map(({ id }): Goal => ({ goal: "speed", deviceId: id })),
+		{ goal: "kept on" },
+		{ goal: "later" },
+		{ goal: "later speed" },
+		{ goal: "not buried" },
+		{ goal: "cooled" },
+		{ goal: "air" },
+		...devices.map(({ id }): Goal => ({ goal: "order", deviceId: id })),
+	];
+}
+
+function isCardKind(kind: Device["kind"]): boolean {
+	return kind === "card" || kind === "graphics card";
+}
+
+/** How a device stands in a place: what the goals look at beside the place itself. */
+export interface Standing {
+	readonly way: Way;
+	readonly lanes: number;
+	readonly isUpright: boolean;
+	readonly isBuried: boolean;
+	/** Right below the graphics card, where its fans draw air. */
+	readonly isInItsAir: boolean;
+}
+
+/** What one device in one connector adds to one goal. */
+export function gainFor(
+	goal: Goal,
+	device: Device,
+	connector: Connector,
+	connectorIndex: number,
+	{ way, lanes, isUpright, isBuried, isInItsAir }: Standing,
+): number {
+	const isLater = device.standing === "later";
+	if ("deviceId" in goal && goal.deviceId !== device.id) return 0;
+	switch (goal.goal) {
+		case "order":
+			return -connectorIndex;
+		case "later":
+			return isLater ? 1 : 0;
+		case "later speed":
+			return isLater && isUseful(device, connector, lanes) ? 1 : 0;
+		case "kept on":
+			return 0;
+	}
+	if (isLater) return 0;
+	switch (goal.goal) {
+		case "graphics card":
+			return device.kind === "graphics card" ? 1 : 0;
+		case "owned":
+			return device.standing === "owned" ? 1 : 0;
+		case "placed":
+			return 1;
+		case "no extras":
+			return way.extra !== null || isUpright ? -1 : 0;
+		case "graphics lanes":
+			return device.kind === "graphics card" ? Math.min(lanes, device.lanes ?? 16) : 0;
+		case "graphics speed":
+			return device.kind === "graphics card" ? comparedMbytesPerS(device, connector, lanes) : 0;
+		case "speed":
+			return comparedMbytesPerS(device, connector, lanes);
+		case "from processor":
+			return connector.from === "processor" ? 1 : 0;
+		case "not buried":
+			return isBuried ? -1 : 0;
+		case "cooled":
+			return wantsCooling(device) && connector.kind === "M.2 socket" && connector.socket.cooled ? 1 : 0;
+		case "air":
+			return isInItsAir ? -1 : 0;
+	}
+}
+
+/** Half of what it can use is still useful (own convention). */
+const usefulShare = 0.5;
+
+export function isUseful(device: Device, connector: Connector, lanes: number): boolean {
+	if (device.gbytesPerS === null) return true;
+	return comparedMbytesPerS(device, connector, lanes) >= usefulShare * device.gbytesPerS * 1000;
+}
+
+/** Drives of generation 4 and later grow hot at work (common practice, no source). */
+function wantsCooling(device: Device): boolean {
+	return !isCard(device) && device.kind === "M.2 drive" && (device.generation ?? 0) >= 4 && !device.drive.ownCooler;
+}

@@ -1,0 +1,45 @@
+import type { Board } from "../parts/board.ts";
+import type { Connector, Leaning, SharingGroup } from "./connector.ts";
+
+/** Common practice, no source: where a page is silent, an M.2 drive switches off two drive ports at the most. */
+const portsPerSocketAtWorst = 2;
+
+/**
+ * The sharing groups of a board, by the place of their members in the list of connectors. Where the page says nothing,
+ * nothing shares at best; at worst each M.2 socket that is not the processor's own takes two drive ports with it.
+ */
+export function sharingGroupsOf(
+	sharing: Board["sharing"],
+	connectors: readonly Connector[],
+	leaning: Leaning,
+): readonly SharingGroup[] {
+	if (sharing === undefined) return leaning === "worst" ? usualSharing(connectors) : [];
+	const indexOf = (name: string) => connectors.findIndex((connector) => connector.name === name);
+	return sharing.map(({ members, modes }) => ({
+		members: members.map(indexOf).filter((index) => index >= 0),
+		modes: modes.map(
+			({ on }) =>
+				new Map(
+					Object.entries(on)
+						.map(([name, lanes]) => [indexOf(name), lanes] as const)
+						.filter(([index]) => index >= 0),
+				),
+		),
+	}));
+}
+
+function usualSharing(connectors: readonly Connector[]): readonly SharingGroup[] {
+	const places = (keep: (connector: Connector) => boolean) =>
+		connectors.flatMap((connector, index) => (keep(connector) ? [index] : []));
+	const sockets = places(({ kind, from }) => kind === "M.2 socket" && from !== "processor");
+	const ports = places(({ kind }) => kind === "drive port").reverse();
+	return sockets.flatMap((socket, nth): SharingGroup[] => {
+		const taken = ports.slice(nth * portsPerSocketAtWorst, (nth + 1) * portsPerSocketAtWorst).reverse();
+		if (taken.length === 0) return [];
+		const modes = [
+			new Map([[socket, connectors[socket]?.lanes ?? 0]]),
+			new Map(taken.map((port) => [port, 1] as const)),
+		];
+		return [{ members: [socket, ...taken], modes }];
+	});
+}
