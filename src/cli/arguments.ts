@@ -18,13 +18,14 @@ export const flags = {
 } as const;
 export type FlagName = keyof typeof flags;
 
-export const commandNames = ["shortlist", "sheet", "check", "schema", "why", "sources", "help"] as const;
+export const commandNames = ["shortlist", "sheet", "plan", "check", "schema", "why", "sources", "help"] as const;
 export type CommandName = (typeof commandNames)[number];
 
 /** Words a command takes behind its name. */
 const mostOperands: Readonly<Record<CommandName, number>> = {
 	shortlist: 0,
 	sheet: 0,
+	plan: 1,
 	check: 1,
 	schema: 1,
 	why: 1,

@@ -49,6 +49,9 @@ async function command(args: Arguments, streams: Streams): Promise<ExitCode> {
 		case "sheet":
 			commands.sheet(args, streams);
 			break;
+		case "plan":
+			(await import("./plan-command.ts")).plan(args, streams);
+			return exitCodes.ok;
 		case "check":
 			commands.check(args, streams);
 			break;

@@ -1,14 +1,19 @@
+import type { Board } from "./board.ts";
+import { boardConnectorFaults } from "./board-connector-faults.ts";
 import { type Checked, checkJson, type Fault } from "./check-json.ts";
 import { factAt, factsOf } from "./fact-list.ts";
 import { type PartsFile, partsFile } from "./market.ts";
 import { type PartKind, partKindNames, partKinds } from "./part-kinds.ts";
 
-/** Checks a parts file: the schema, ids used twice, and evidence for facts that do not exist. */
+/** Checks a parts file: the schema, ids used twice, evidence for facts that do not exist, connectors of boards. */
 export function checkParts(json: unknown): Checked<PartsFile> {
 	const checked = checkJson(partsFile, json);
 	if (!checked.value) return checked;
 	const file = checked.value;
-	const faults = partKindNames.flatMap((kind) => [...twiceUsedIds(file, kind), ...strayEvidence(file, kind)]);
+	const faults = [
+		...partKindNames.flatMap((kind) => [...twiceUsedIds(file, kind), ...strayEvidence(file, kind)]),
+		...(file.boards ?? []).flatMap((board, index) => boardConnectorFaults(board as Board, `boards[${index}]`)),
+	];
 	return faults.length > 0 ? { value: null, faults } : checked;
 }
 

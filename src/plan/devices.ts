@@ -160,11 +160,6 @@ export function isM2Drive({ shape, link, key, lengthMm }: Drive): boolean {
 	return key !== undefined || lengthMm !== undefined || link === "PCI Express";
 }
 
-/** Whether it hangs on a SATA port by a cable; a box of which no link is given does. Common practice, no source. */
-export function isSataDrive(drive: Drive): boolean {
-	return !isM2Drive(drive) && (drive.link ?? "SATA") === "SATA";
-}
-
 function linkGbytes(generation: number | undefined, lanes: number | undefined): number | null {
 	if (generation === undefined || lanes === undefined || generation > 6) return null;
 	return gbytesPerSecond(generation as LinkGeneration, lanes);

@@ -8,7 +8,16 @@ import { comparedMbytesPerS } from "./link-speed.ts";
  * out for two small cards would be no plan. Then owned things, then all; then the card's width and the drives' speed.
  */
 export type Goal =
-	| { readonly goal: "graphics card" | "owned" | "placed" | "no extras" | "graphics lanes" | "graphics speed" }
+	| {
+			readonly goal:
+				| "graphics card"
+				| "owned"
+				| "placed"
+				| "no extras"
+				| "graphics lanes"
+				| "graphics speed"
+				| "first slot";
+	  }
 	| { readonly goal: "speed" | "from processor"; readonly deviceId: string }
 	| { readonly goal: "kept on" | "later" | "later speed" | "not buried" | "cooled" | "air" }
 	/** Ties are always broken alike: the device named first gets the connector named first. */
@@ -28,6 +37,7 @@ export function goalsFor(devices: readonly Device[]): readonly Goal[] {
 		{ goal: "no extras" },
 		{ goal: "graphics lanes" },
 		{ goal: "graphics speed" },
+		{ goal: "first slot" },
 		...sticks.flatMap(({ id }): Goal[] => [
 			{ goal: "speed", deviceId: id },
 			{ goal: "from processor", deviceId: id },
@@ -69,7 +79,7 @@ export function gainFor(
 	if ("deviceId" in goal && goal.deviceId !== device.id) return 0;
 	switch (goal.goal) {
 		case "order":
-			return -connectorIndex;
+			return mostConnectors - connectorIndex;
 		case "later":
 			return isLater ? 1 : 0;
 		case "later speed":
@@ -91,6 +101,9 @@ export function gainFor(
 			return device.kind === "graphics card" ? Math.min(lanes, device.lanes ?? 16) : 0;
 		case "graphics speed":
 			return device.kind === "graphics card" ? comparedMbytesPerS(device, connector, lanes) : 0;
+		case "first slot":
+			// Common practice, no source: of two slots that are as fast, manuals name the one nearest the processor.
+			return device.kind === "graphics card" ? mostConnectors - (connector.row ?? connectorIndex) : 0;
 		case "speed":
 			return comparedMbytesPerS(device, connector, lanes);
 		case "from processor":
@@ -103,6 +116,9 @@ export function gainFor(
 			return isInItsAir ? -1 : 0;
 	}
 }
+
+/** More than any board has, so that a device named first is not the one left out. */
+const mostConnectors = 100;
 
 /** Half of what it can use is still useful (own convention). */
 const usefulShare = 0.5;

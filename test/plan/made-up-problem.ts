@@ -1,7 +1,7 @@
-import type { Board } from "../../src/parts/board.ts";
 import type { AddInCard } from "../../src/parts/add-in-card.ts";
-import type { Drive } from "../../src/parts/drive.ts";
+import type { Board } from "../../src/parts/board.ts";
 import type { Have } from "../../src/parts/build.ts";
+import type { Drive } from "../../src/parts/drive.ts";
 import type { GraphicsCard } from "../../src/parts/graphics-card.ts";
 import type { BuildAround } from "../../src/plan/problem.ts";
 

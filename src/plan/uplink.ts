@@ -1,0 +1,22 @@
+import type { Board } from "../parts/board.ts";
+import { gbytesPerSecond, type LinkGeneration } from "../reference/link-bandwidth.ts";
+import type { PlacedDevice } from "./plan.ts";
+
+/** What hangs on the chipset against the link that carries it, in GB/s. */
+export interface UplinkLoad {
+	/** What the devices there could move all at once; those of which nobody knows are not in it. */
+	readonly wantedGbytesPerS: number;
+	/** Null where the link is not known. */
+	readonly carriesGbytesPerS: number | null;
+	readonly devices: readonly PlacedDevice[];
+}
+
+export function uplinkLoad(placed: readonly PlacedDevice[], uplink: Board["chipsetUplink"]): UplinkLoad {
+	const devices = placed.filter(({ connector }) => connector.from === "chipset");
+	return {
+		wantedGbytesPerS: devices.reduce((sum, { link }) => sum + (link.gbytesPerS ?? 0), 0),
+		carriesGbytesPerS:
+			uplink && uplink.generation <= 6 ? gbytesPerSecond(uplink.generation as LinkGeneration, uplink.lanes) : null,
+		devices,
+	};
+}

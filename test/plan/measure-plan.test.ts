@@ -1,0 +1,108 @@
+import { expect, test } from "vitest";
+import type { Board } from "../../src/parts/board.ts";
+import { emptyBuildFacts } from "../../src/parts/build.ts";
+import { measurePlan } from "../../src/plan/measure-plan.ts";
+import { planJson } from "../../src/sheet/plan-json.ts";
+import { planWords } from "../../src/sheet/plan-words.ts";
+import { card, m2, ports, slot, stick, withGraphics } from "./made-up-problem.ts";
+
+const board: Board = {
+	id: "a-board",
+	name: "A board",
+	cardSlots: [slot("X16", 1, 16), slot("X1", 3, 1), slot("X4", 5, 4)],
+	m2Sockets: [m2("M1", { from: "processor", row: 2 }), m2("M2")],
+	drivePorts: ports(6),
+	chipsetUplink: { lanes: 4, generation: 3 },
+	conditions: [],
+	sharing: [{ members: ["M2", "S5", "S6"], modes: [{ on: { M2: 4 } }, { on: { S5: 1, S6: 1 } }] }],
+};
+const facts = {
+	...emptyBuildFacts,
+	graphicsCard: withGraphics({ thicknessMm: 61, generation: 4 }),
+	drives: [stick("Dart", { readMBytesPerS: 7000 }), stick("Mouse", { readMBytesPerS: 3500 })],
+	olderSataDrives: 5,
+	addInCards: [card("Chime", { lanes: 1 })],
+	boughtLists: ["drives" as const],
+};
+const said = (one: Board, build = facts) =>
+	planWords(measurePlan(one, build)).flatMap(({ heading, lines }) => lines.map((line) => `${heading}: ${line}`));
+
+test("what is off, covered and buried is told with its cause, and who would have to go", () => {
+	expect(said(board)).toEqual([
+		"What goes where: Carousel in X16: 16 lanes of generation 4, 31.51 GB/s, all it can use.",
+		"What goes where: Dart in M1: 4 lanes of generation 4, 7 GB/s, all it can use.",
+		"What goes where: Mouse in M2: 4 lanes of generation 4, 3.5 GB/s, all it can use.",
+		...[1, 2, 3, 4].map((nth) => `What goes where: older drive ${nth} in S${nth}: 0.6 GB/s, all it can use.`),
+		"What goes where: Chime in X4: 1 lane of generation 3, 0.98 GB/s, all it can use.",
+		"No place is left for: older drive 5: 5 things want 4 usable drive ports. S5 and S6 are off because of Mouse.",
+		"No place is left for: Everything else fits without 1 of older drive 1, older drive 2, older drive 3, older drive 4, older drive 5; or without 1 of Dart, Mouse.",
+		"What is given up for it: X1 is covered by Carousel.",
+		"What is given up for it: S5 and S6 are off because of Mouse.",
+		"Good to know: Dart in M1 lies under a card: it works, but to reach it the card must come out, and it runs warmer.",
+		"Good to know: What hangs on the chipset could move 6.88 GB/s all at once; its link carries 3.94. Things at work at one time would wait for each other.",
+	]);
+});
+
+test("where the page says nothing of shared lanes, both cases are planned and the footnotes named", () => {
+	const { sharing, ...silent } = board;
+	expect(sharing).toBeDefined();
+	const measure = measurePlan(silent, facts);
+	expect(measure.plan.unplaced).toEqual([]);
+	expect(measure.mayLackPlace).toEqual(["older drive 5"]);
+	expect(measure.missing).toEqual(["board.sharing"]);
+	expect(said(silent)).toContain(
+		"Not known: Whether every place holds is not known for: older drive 5. Look on the board's page for the footnotes about shared lanes.",
+	);
+});
+
+test("a later drive takes the place that is left, and no more", () => {
+	const later = { ...facts, olderSataDrives: 3, laterThings: ["SATA drive", "SATA drive"] as const };
+	expect(measurePlan(board, later).later).toEqual({ wanted: 2, placed: 1 });
+});
+
+test("a card in a halved slot is told so", () => {
+	const halved: Board = {
+		...board,
+		cardSlots: [slot("X16", 1, 16), slot("Y16", 5, 16)],
+		sharing: [{ members: ["X16", "Y16"], modes: [{ on: { X16: 16 } }, { on: { X16: 8, Y16: 8 } }] }],
+	};
+	expect(said(halved)).toContain("What is given up for it: X16 has 8 of its 16 lanes.");
+	expect(said(halved, { ...facts, addInCards: [] })).toContain(
+		"What goes where: Carousel in X16: 16 lanes of generation 4, 31.51 GB/s, all it can use.",
+	);
+});
+
+test("what does not work with the processor is told so", () => {
+	const limits: Board = {
+		...board,
+		conditions: [{ when: { processorSeries: ["Lump"] }, connector: "M1", dead: true }],
+	};
+	const processor = {
+		state: "have" as const,
+		ownership: "bought" as const,
+		part: { id: "piccolo", name: "Piccolo", series: "Lump" },
+	};
+	expect(said(limits, { ...facts, processor } as never)).toContain(
+		"What is given up for it: M1 is of no use with this processor.",
+	);
+});
+
+test("the JSON names every connector with what became of it", () => {
+	const json = planJson("a-board", measurePlan(board, facts)) as { connectors: { name: string; state: string }[] };
+	expect(Object.fromEntries(json.connectors.map(({ name, state }) => [name, state]))).toMatchObject({
+		X16: "used",
+		X1: "covered",
+		S5: "off",
+		M1: "used",
+	});
+});
+
+test("of two slots that are as fast the graphics card takes the one nearest the processor", () => {
+	const two: Board = {
+		...board,
+		cardSlots: [slot("LOW", 4, 16), slot("HIGH", 1, 16)],
+		m2Sockets: [m2("M1", { row: 1 })],
+	};
+	const { placed } = measurePlan(two, { ...facts, addInCards: [] }).plan;
+	expect(placed.find(({ device }) => device.kind === "graphics card")?.connector.name).toBe("HIGH");
+});
