@@ -16,8 +16,22 @@ export interface WriteSheetOptions {
  * @returns the full path
  * @throws CommandError: 64 for an ending we cannot write, 73 when the file exists or cannot be made
  */
-export function writeSheet(to: string, made: Sheet, { replace, ifTaken }: WriteSheetOptions): string {
-	const text = sheetForm(made, /\.[^./\\]*$/.exec(to)?.[0].toLowerCase() ?? "");
+export function writeSheet(to: string, made: Sheet, options: WriteSheetOptions): string {
+	return writeResult(to, sheetForm(made, endingOf(to)), options);
+}
+
+/** The ending of a file's name, small, with its dot; empty where it has none. */
+export function endingOf(path: string): string {
+	return /\.[^./\\]*$/.exec(path)?.[0].toLowerCase() ?? "";
+}
+
+/**
+ * Writes a result to the file a person named.
+ *
+ * @returns the full path
+ * @throws CommandError 73 when the file exists or cannot be made
+ */
+export function writeResult(to: string, text: string, { replace, ifTaken }: WriteSheetOptions): string {
 	try {
 		return writeFile(to, text, { replace });
 	} catch (error) {

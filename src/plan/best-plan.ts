@@ -82,9 +82,9 @@ function seatingsOf(problem: PlanProblem): readonly (readonly Seat[])[] {
 	);
 }
 
-/** The graphics card always counts as one that covers: it buries sockets and wants air, however thin it is. */
+/** Cards that take more than their own slot: they cover rows, bury sockets, bar ports, or want air. */
 function isWide(device: Device): device is CardDevice {
-	return isCard(device) && (device.rows > 1 || device.kind === "graphics card");
+	return isCard(device) && (device.rows > 1 || device.kind === "graphics card" || device.isLong || device.reachesEdge);
 }
 
 function seatsOf(problem: PlanProblem, card: CardDevice): readonly Seat[] {
@@ -109,7 +109,10 @@ function placedAround(
 	const isSound = seats.every(
 		(seat) =>
 			(lanes[seat.connector] ?? 0) >= Math.max(1, seat.way.leastLanes) &&
-			seats.every((other) => other === seat || !isTakenBy(problem, other, seat.connector)),
+			seats.every(
+				(other) =>
+					other === seat || (!isTakenBy(problem, other, seat.connector) && (!other.isUpright || seat.card.isLow)),
+			),
 	);
 	if (!isSound) return null;
 	const standingOf = (device: Device, index: number): Standing | null => {
@@ -150,7 +153,9 @@ function placedAround(
 				lanes: lanes[seat.connector] ?? 0,
 				isUpright: seat.isUpright,
 				isBuried: false,
-				isInItsAir: false,
+				isInItsAir: seats.some((other) =>
+					isRightBelow(problem, other, problem.connectors[seat.connector] as Connector),
+				),
 			};
 			gains = addGains(gains, gainsOf(device, seat.connector, standing));
 			return { connector: seat.connector, standing };

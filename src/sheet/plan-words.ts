@@ -17,7 +17,10 @@ export function planWords(
 		{ heading: "Not known", lines: unsureWords(measure) },
 		{ heading: "What is given up for it", lines: givenUpWords(plan.ends) },
 		{ heading: "Still free", lines: freeWords(plan.ends) },
-		{ heading: "Good to know", lines: [...buriedWords(plan.placed), ...uplinkWords(measure), ...laterWords(measure)] },
+		{
+			heading: "Good to know",
+			lines: [...eitherWords(measure), ...buriedWords(plan.placed), ...uplinkWords(measure), ...laterWords(measure)],
+		},
 	].filter(({ lines }) => lines.length > 0);
 }
 
@@ -96,6 +99,17 @@ function isNarrowed({ state, connector, lanes }: ConnectorEnd): boolean {
 function freeWords(ends: readonly ConnectorEnd[]): readonly string[] {
 	const free = ends.filter(({ state }) => state === "free").map(({ connector }) => connector.name);
 	return free.length > 0 ? [`${listed(free)}.`] : [];
+}
+
+/** Free connectors of a group of which nothing is used yet: taking one costs the others. */
+function eitherWords({ problem: { groups, connectors }, plan: { ends } }: PlanMeasure): readonly string[] {
+	return groups.flatMap(({ members, modes }): readonly string[] => {
+		const isUntouched = members.every((member) => ends[member]?.state === "free");
+		const isAllOn = modes.some((on) => members.every((member) => on.has(member)));
+		if (!isUntouched || isAllOn) return [];
+		const ways = modes.map((on) => listed([...on.keys()].map((member) => connectors[member]?.name ?? "")));
+		return [`Free, but not all at once: either ${ways.join(" or ")}.`];
+	});
 }
 
 function buriedWords(placed: readonly PlacedDevice[]): readonly string[] {

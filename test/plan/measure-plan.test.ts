@@ -106,3 +106,10 @@ test("of two slots that are as fast the graphics card takes the one nearest the 
 	const { placed } = measurePlan(two, { ...facts, addInCards: [] }).plan;
 	expect(placed.find(({ device }) => device.kind === "graphics card")?.connector.name).toBe("HIGH");
 });
+
+test("connectors that are free, but not all at once, are told so", () => {
+	const little = { ...emptyBuildFacts, graphicsCard: { state: "none" as const } };
+	expect(planWords(measurePlan(board, little)).find(({ heading }) => heading === "Good to know")?.lines).toEqual([
+		"Free, but not all at once: either M2 or S5 and S6.",
+	]);
+});

@@ -1,0 +1,101 @@
+import type { Plan } from "../plan/plan.ts";
+import { type DrawnConnector, type DrawnPlan, drawnPlan, endWords, shortened } from "./plan-picture.ts";
+
+/** Sizes in units of the viewBox; one line of text is as high as a line. */
+const wide = 640;
+const lineHigh = 26;
+const margin = 10;
+/** Where a line's parts begin, from the left. */
+const [shapeLeft, nameLeft, endLeft] = [62, 240, 370];
+const slotLong = 160;
+/** Columns of text that go in, at 7.5 units a character. */
+const [nameRoom, endRoom, belowRoom] = [16, 33, 78];
+
+/**
+ * A plan as an SVG that stands alone: the board from above, its back edge at the left. Drawn in the colour of the text
+ * around it, so that it works on light and dark.
+ *
+ * @param title what the picture is of, for whoever hears it read.
+ */
+export function planPictureSvg(plan: Plan, title: string): string {
+	const drawn = drawnPlan(plan);
+	const parts: string[] = [];
+	let top = margin + lineHigh;
+	const bands = drawn.rows.map(({ row, connectors, filledBy }) => {
+		const band = { top, filledBy, high: Math.max(1, connectors.length) * lineHigh };
+		parts.push(textAt(margin + 10, top, String(row)));
+		connectors.forEach((one, index) => {
+			parts.push(...connectorParts(one, top + index * lineHigh));
+		});
+		top += band.high;
+		return band;
+	});
+	parts.push(...cardParts(bands));
+	for (const one of drawn.below) {
+		parts.push(textAt(margin + 10, top, shortened(`${one.name}: ${endWords(one, 40)}`, belowRoom)));
+		top += lineHigh;
+	}
+	const high = top + margin;
+	return [
+		`<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${wide} ${high + margin}" role="img" fill="none" stroke="currentColor" font-family="monospace" font-size="12">`,
+		`<title>${escaped(title)}</title>`,
+		`<desc>${escaped(inWords(drawn))}</desc>`,
+		`<rect x="${margin}" y="${margin}" width="${wide - 2 * margin}" height="${high - margin}" rx="4"/>`,
+		textAt(margin + 10, margin, "processor"),
+		...parts,
+		"</svg>",
+	].join("\n");
+}
+
+/** A slot as a box as long as its edge, a socket as a small round one; dashed where nothing can go in. */
+function connectorParts(one: DrawnConnector, top: number): readonly string[] {
+	const long = one.shape === "slot" ? 24 + (Math.min(16, one.sizeLanes) / 16) * (slotLong - 24) : 44;
+	const left = one.shape === "slot" ? shapeLeft : shapeLeft + 24;
+	const dashes = ["off", "covered", "dead"].includes(one.state) ? ' stroke-dasharray="3 3"' : "";
+	return [
+		`<rect x="${left}" y="${top + 8}" width="${long}" height="10" rx="${one.shape === "slot" ? 1 : 5}"${dashes}/>`,
+		textAt(nameLeft, top, shortened(one.name, nameRoom)),
+		textAt(endLeft, top, endWords(one, endRoom)),
+	];
+}
+
+/** A bar down all the rows that a thick card fills. */
+function cardParts(
+	bands: readonly { readonly top: number; readonly high: number; readonly filledBy: string | null }[],
+): readonly string[] {
+	return bands.flatMap(({ top, high, filledBy }, index) => {
+		if (filledBy === null || bands[index - 1]?.filledBy === filledBy) return [];
+		const after = bands.slice(index).findIndex((band) => band.filledBy !== filledBy);
+		const last = bands.at(after < 0 ? -1 : index + after - 1) ?? { top, high };
+		return [
+			`<rect x="42" y="${top + 3}" width="10" height="${last.top + last.high - top - 6}" fill="currentColor" fill-opacity="0.4"/>`,
+		];
+	});
+}
+
+function textAt(left: number, top: number, words: string): string {
+	return `<text x="${left}" y="${top + 17}" fill="currentColor" stroke="none">${escaped(words)}</text>`;
+}
+
+/** "Row 1: X16: Carousel. Row 2, filled by Carousel." */
+function inWords({ rows, below }: DrawnPlan): string {
+	const one = (connector: DrawnConnector) => `${connector.name}: ${endWords(connector, Number.POSITIVE_INFINITY)}`;
+	return [
+		"The board from above, its back edge at the left, the processor at the top.",
+		...rows.map(({ row, connectors, filledBy }) => {
+			const filled = filledBy === null ? "" : `, filled by ${filledBy}`;
+			return `Row ${row}${filled}${connectors.length > 0 ? `: ${connectors.map(one).join("; ")}` : ""}.`;
+		}),
+		...(below.length > 0 ? [`Elsewhere: ${below.map(one).join("; ")}.`] : []),
+	].join(" ");
+}
+
+/** Also without what XML does not allow in any form. */
+function escaped(text: string): string {
+	return text
+		.replace(/[\p{Cc}\p{Cs}\ufffe\uffff]+/gu, " ")
+		.replace(/&/g, "&amp;")
+		.replace(/</g, "&lt;")
+		.replace(/>/g, "&gt;")
+		.replace(/"/g, "&quot;");
+}

@@ -1,0 +1,218 @@
+import { isCard } from "../plan/device.ts";
+import type { ConnectorEnd, PlacedDevice, Plan } from "../plan/plan.ts";
+
+/** A connector as it is drawn: its end, and what goes in. */
+export interface DrawnConnector {
+	readonly name: string;
+	readonly shape: "slot" | "socket" | "port";
+	/** Length of a slot's edge in lanes; 0 for anything else. */
+	readonly sizeLanes: number;
+	readonly state: ConnectorEnd["state"] | "buried";
+	/** What goes in, or what it is off or covered for; empty where nothing is. */
+	readonly by: string;
+}
+
+export interface DrawnRow {
+	/** 1 nearest the processor. */
+	readonly row: number;
+	readonly connectors: readonly DrawnConnector[];
+	/** Name of the card of several rows that fills this one, its own row among them; null where there is none. */
+	readonly filledBy: string | null;
+}
+
+export interface DrawnPlan {
+	readonly rows: readonly DrawnRow[];
+	/** Slots and sockets without a row, then ports; runs of ports alike are one. */
+	readonly below: readonly DrawnConnector[];
+}
+
+/** Most columns of the parts of a row, the slot's brackets among them. */
+const shapeColumns = 12;
+const nameColumns = 12;
+/** A board this deep takes the full width; ATX (305 mm by 244 mm) is as deep. */
+const fullDepthMm = 244;
+/** Of the full width, the least that leaves names some room, however shallow the board is. */
+const leastShareOfWidth = 0.8;
+
+const meanings: readonly (readonly [DrawnConnector["state"], string])[] = [
+	["off", "off = has lent its lanes to what is named"],
+	["covered", "covered = under the card that is named"],
+	["buried", "buried = works, but a card must come out to reach it"],
+	["free", "free = nothing goes in yet"],
+	["dead", "dead = of no use with this processor"],
+];
+
+/**
+ * A plan as a picture of the board, seen from above, its back edge at the left.
+ *
+ * @param shape depthMm: from the back edge to the opposite one, in mm; a shallow board is drawn narrower.
+ * @param width most columns of a line.
+ * @returns lines of plain ASCII, but for what names hold.
+ */
+export function planPicture(
+	plan: Plan,
+	shape: { readonly depthMm?: number | undefined },
+	width = 60,
+): readonly string[] {
+	const { rows, below } = drawnPlan(plan);
+	const share = Math.min(1, Math.max(leastShareOfWidth, (shape.depthMm ?? fullDepthMm) / fullDepthMm));
+	const inner = Math.max(0, Math.floor(width * share) - 4);
+	const edge = `+${"-".repeat(inner + 2)}+`;
+	const framed = (line: string) => `| ${padded(line, inner)} |`;
+	const lines = [
+		"[ processor ]",
+		...rows.flatMap((row) => rowLines(row, inner)),
+		...packed(
+			below.map((one) => `${shortened(one.name, nameColumns + 8)} ${endWords(one, inner)}`),
+			inner,
+		),
+	];
+	return [edge, ...lines.map(framed), edge, ...packed(legend(rows, below), width)].map((line) =>
+		shortened(line, width),
+	);
+}
+
+/** What a picture of a plan shows, however it is drawn. */
+export function drawnPlan({ placed, ends }: Plan): DrawnPlan {
+	const filled = new Map(
+		placed.flatMap((one) => rowsFilled(one).map((row) => [row, cleaned(one.device.name)] as const)),
+	);
+	const ofRow = ({ connector }: ConnectorEnd) => (connector.kind === "drive port" ? null : connector.row);
+	const count = Math.max(0, ...ends.map(({ connector }) => connector.row ?? 0), ...filled.keys());
+	const drawn = (end: ConnectorEnd) => drawnConnector(end, placed);
+	const slotsFirst = [...ends].sort((one, other) => rank(one) - rank(other));
+	return {
+		rows: Array.from({ length: count }, (_, index) => ({
+			row: index + 1,
+			connectors: slotsFirst.filter((end) => ofRow(end) === index + 1).map(drawn),
+			filledBy: filled.get(index + 1) ?? null,
+		})),
+		below: folded(slotsFirst.filter((end) => ofRow(end) === null).map(drawn)),
+	};
+}
+
+/** "Dart", "Dart, buried", "off (Dart)" or "free", in so many columns; the state stays whole. */
+export function endWords({ state, by }: DrawnConnector, columns: number): string {
+	if (state === "used") return shortened(by, columns);
+	if (state === "buried") return `${shortened(by, columns - 8)}, buried`;
+	const room = columns - state.length - 3;
+	return by === "" || room < 4 ? state : `${state} (${shortened(by, room)})`;
+}
+
+/** A text in so many columns at most, its end left out for ".." where it is longer. */
+export function shortened(text: string, columns: number): string {
+	if (columnsOf(text) <= columns) return text;
+	let short = "";
+	for (const piece of graphemes(text)) {
+		if (columnsOf(short + piece) > columns - 2) break;
+		short += piece;
+	}
+	return `${short.trimEnd()}..`.slice(columns < 2 ? 2 : 0);
+}
+
+function rank({ connector }: ConnectorEnd): number {
+	return ["card slot", "M.2 socket", "drive port"].indexOf(connector.kind);
+}
+
+/** Rows of a card of several rows; one that stands upright fills none of the board's. */
+function rowsFilled({ device, connector, extra }: PlacedDevice): readonly number[] {
+	const { row } = connector;
+	if (!isCard(device) || row === null || extra === "riser cable" || device.rows < 2) return [];
+	return Array.from({ length: Math.ceil(device.rows) }, (_, index) => row + index);
+}
+
+function drawnConnector({ connector, state, by }: ConnectorEnd, placed: readonly PlacedDevice[]): DrawnConnector {
+	const isBuried = placed.some((one) => one.connector === connector && one.isBuried);
+	return {
+		name: cleaned(connector.name),
+		shape: connector.kind === "card slot" ? "slot" : connector.kind === "M.2 socket" ? "socket" : "port",
+		sizeLanes: connector.kind === "card slot" ? connector.sizeLanes : 0,
+		state: isBuried ? "buried" : state,
+		by: [...new Set(by)].map(cleaned).join(", "),
+	};
+}
+
+/** Ports next to each other that are numbered on and end alike, as one: "SATA_1-4". */
+function folded(connectors: readonly DrawnConnector[]): readonly DrawnConnector[] {
+	const runs: { first: DrawnConnector; last: DrawnConnector }[] = [];
+	for (const one of connectors) {
+		const run = runs.at(-1);
+		if (run && isNext(run.last, one)) run.last = one;
+		else runs.push({ first: one, last: one });
+	}
+	return runs.map(({ first, last }) =>
+		first === last ? first : { ...first, name: `${first.name}-${numbered(last.name)?.number}` },
+	);
+}
+
+function isNext(before: DrawnConnector, after: DrawnConnector): boolean {
+	const [one, other] = [numbered(before.name), numbered(after.name)];
+	if (before.shape !== "port" || after.shape !== "port" || !one || !other) return false;
+	const isAlike = before.state === after.state && before.by === after.by;
+	return isAlike && one.stem === other.stem && other.number === one.number + 1;
+}
+
+function numbered(name: string): { readonly stem: string; readonly number: number } | null {
+	const digits = /\d{1,9}$/.exec(name)?.[0];
+	return digits === undefined ? null : { stem: name.slice(0, -digits.length), number: Number(digits) };
+}
+
+/** One line a connector of the row; the row's number on the first. */
+function rowLines({ row, connectors, filledBy }: DrawnRow, columns: number): readonly string[] {
+	const start = (index: number) => `${index === 0 ? String(row).padStart(2) : "  "} ${filledBy === null ? " " : "#"}`;
+	if (connectors.length === 0) return [start(0).trimEnd()];
+	return connectors.map((one, index) => {
+		const lead = `${start(index)} ${padded(outline(one), shapeColumns)} ${padded(one.name, nameColumns)} `;
+		return `${lead}${endWords(one, columns - columnsOf(lead))}`;
+	});
+}
+
+function outline({ shape, sizeLanes }: DrawnConnector): string {
+	if (shape === "socket") return "  (--)";
+	const bars = Math.ceil((Math.min(16, Math.max(1, sizeLanes)) / 16) * (shapeColumns - 2));
+	return `[${"=".repeat(bars)}]`;
+}
+
+function legend(rows: readonly DrawnRow[], below: readonly DrawnConnector[]): readonly string[] {
+	const inRows = rows.flatMap(({ connectors }) => connectors);
+	const states = new Set([...inRows, ...below].map(({ state }) => state));
+	return [
+		...(inRows.some(({ shape }) => shape === "slot") ? ["[==] = card slot"] : []),
+		...(inRows.some(({ shape }) => shape === "socket") ? ["(--) = M.2 socket"] : []),
+		...(rows.some(({ filledBy }) => filledBy !== null) ? ["# = filled by one thick card"] : []),
+		...meanings.filter(([state]) => states.has(state)).map(([, words]) => words),
+	];
+}
+
+/** As many items in a line as go in. */
+function packed(items: readonly string[], columns: number): readonly string[] {
+	const lines: string[] = [];
+	for (const item of items) {
+		const longer = `${lines.at(-1)}; ${item}`;
+		if (lines.length > 0 && columnsOf(longer) <= columns) lines[lines.length - 1] = longer;
+		else lines.push(item);
+	}
+	return lines;
+}
+
+function padded(text: string, columns: number): string {
+	const short = shortened(text, columns);
+	return short + " ".repeat(Math.max(0, columns - columnsOf(short)));
+}
+
+/** Line breaks, other controls and marks that turn the direction of text would break the frame, half characters an SVG. */
+function cleaned(name: string): string {
+	return name.replace(/[\p{Cc}\p{Cs}\u2028-\u202e\u2066-\u2069\ufffe\uffff]+/gu, " ").trim();
+}
+
+function graphemes(text: string): readonly string[] {
+	return Array.from(new Intl.Segmenter("en", { granularity: "grapheme" }).segment(text), ({ segment }) => segment);
+}
+
+/** Scripts whose characters take two cells of a terminal (the wide ones of Unicode, from memory, by blocks). */
+const isWide =
+	/[\u1100-\u115f\u2e80-\ua4cf\uac00-\ud7a3\uf900-\ufaff\ufe30-\ufe6f\uff00-\uff60\uffe0-\uffe6\u{20000}-\u{3ffff}]|\p{Emoji_Presentation}|\ufe0f/u;
+
+function columnsOf(text: string): number {
+	return graphemes(text).reduce((sum, piece) => sum + (isWide.test(piece) ? 2 : 1), 0);
+}

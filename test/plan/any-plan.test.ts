@@ -1,0 +1,85 @@
+import { expect, test } from "vitest";
+import { compareGains } from "../../src/maths/best-assignment.ts";
+import { type BestPlan, bestPlan } from "../../src/plan/best-plan.ts";
+import { isCard } from "../../src/plan/device.ts";
+import type { PlanProblem } from "../../src/plan/problem.ts";
+import { randomProblem } from "./random-problems.ts";
+
+const seeds = Array.from({ length: 150 }, (_, index) => 5001 + index);
+const timeout = 300_000;
+/** The graphics card, owned things, all things. */
+const firstGoals = ({ gains }: BestPlan) => [0, 1, 2].map((goal) => gains[goal] ?? 0);
+
+/** What is wrong with a plan, told from the facts alone. */
+function slipsOf({ connectors, devices, groups }: PlanProblem, { placements, modes }: BestPlan): readonly string[] {
+	const placed = devices.flatMap((device, index) => {
+		const placement = placements[index];
+		return placement ? [{ device, ...placement }] : [];
+	});
+	return placed.flatMap(({ device, connector: at, standing }) => {
+		const connector = connectors[at];
+		const givenBy = groups.flatMap(({ members, modes: all }, group) =>
+			members.includes(at) ? [all[modes[group] ?? -1]?.get(at) ?? 0] : [],
+		);
+		const lanes = Math.min(connector?.lanes ?? 0, ...givenBy);
+		const others = placed.filter((other) => other.device !== device);
+		const slips = {
+			"shares its connector": others.some((other) => other.connector === at),
+			"is in a dead connector": connector?.isDead !== false,
+			"is in a connector that is off": lanes < 1,
+			"is said to have other lanes": standing.lanes !== lanes,
+			"is covered": others.some(({ device: card, connector: seat, standing: { isUpright } }) => {
+				if (!isCard(card) || isUpright) return false;
+				const down = (connector?.row ?? Number.NaN) - (connectors[seat]?.row ?? Number.NaN);
+				if (!(down < card.rows)) return false;
+				if (connector?.kind === "card slot") return down > 0;
+				return connector?.kind === "drive port" && connector.port.upright === true && card.reachesEdge && down >= 0;
+			}),
+			"is too high to lie under an upright graphics card":
+				isCard(device) && !device.isLow && others.some((other) => other.standing.isUpright),
+		};
+		return Object.entries(slips).flatMap(([slip, is]) => (is ? [`${device.id} ${slip}`] : []));
+	});
+}
+
+test("nothing stands where nothing can", { timeout }, () => {
+	const slips = seeds.flatMap((seed) => {
+		const problem = randomProblem(seed);
+		return slipsOf(problem, bestPlan(problem)).map((slip) => `seed ${seed}: ${slip}`);
+	});
+	expect(slips).toEqual([]);
+});
+
+test("a sharing group less never places fewer", { timeout }, () => {
+	for (const seed of seeds) {
+		const problem = randomProblem(seed);
+		const before = firstGoals(bestPlan(problem));
+		problem.groups.forEach((_, group) => {
+			const after = firstGoals(bestPlan({ ...problem, groups: problem.groups.filter((_, index) => index !== group) }));
+			expect(compareGains(after, before), `seed ${seed} without group ${group}`).toBeGreaterThanOrEqual(0);
+		});
+	}
+});
+
+// Only one that is still to be bought: for an owned one, two others may have to stay out, as it comes before them.
+test("a planned device more never lets fewer be placed, and at most one more", { timeout }, () => {
+	for (const seed of seeds) {
+		const problem = randomProblem(seed);
+		const last = problem.devices.findLast(({ kind, standing }) => kind !== "graphics card" && standing !== "later");
+		if (!last) continue;
+		const [graphics, owned, placed = 0] = firstGoals(bestPlan(problem));
+		const devices = [...problem.devices, { ...last, id: "one-more", standing: "planned" as const }];
+		const after = firstGoals(bestPlan({ ...problem, devices }));
+		expect(
+			[
+				[graphics, owned, placed],
+				[graphics, owned, placed + 1],
+			],
+			`seed ${seed}`,
+		).toContainEqual(after);
+	}
+});
+
+test("the same problem always has the same plan", { timeout }, () => {
+	for (const seed of seeds) expect(bestPlan(randomProblem(seed))).toEqual(bestPlan(randomProblem(seed)));
+});
