@@ -5,7 +5,7 @@ const commands: readonly (readonly [CommandName | "", string, string])[] = [
 	["", "", "the walk: questions, then a shortlist and a sheet"],
 	["shortlist", "--answers FILE", "the shortlist with reasons"],
 	["sheet", "--answers FILE [--to FILE.md]", "the requirement sheet for shop and bench"],
-	["plan", "BOARD --answers FILE [--to FILE.svg]", "what plugs in where on one board, and what is given up for it"],
+	["plan", "BOARD --answers FILE", "what plugs in where on one board; --to FILE.svg draws it"],
 	["why", "RULE | CRITERION | BOARD", "what a rule checks and why; what was found for a board"],
 	["check", "FILE", "look through a file of parts or answers for mistakes"],
 	["schema", "KIND", "the JSON Schema of a part kind, of parts files or of answers files"],
