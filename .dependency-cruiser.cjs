@@ -18,7 +18,7 @@ const upToChoose = [...upToPower, "plan", "power", "rules", "criteria", "questio
 /** @type {Record<string, Row>} */
 const mayImport = {
 	parts: { packages: ["zod"] },
-	reference: { folders: ["parts"], files: ["data/sources.json"] },
+	reference: { folders: ["parts"], files: ["data/sources.json", "src/maths/kleene.ts"] },
 	maths: {},
 	plan: { folders: upToPower },
 	power: { folders: upToPower },

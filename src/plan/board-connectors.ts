@@ -1,13 +1,14 @@
 import type { Board } from "../parts/board.ts";
-import type { CardSlot, Connector, DrivePort, Leaning, M2Socket } from "./connector.ts";
-import { type ProcessorOfLimits, withProcessorLimits } from "./processor-limits.ts";
+import type { M2Socket } from "../reference/m2-fit.ts";
+import type { CardSlot, Connector, DrivePort, Leaning } from "./connector.ts";
+import { type ProcessorOfPlan, withProcessorLimits } from "./processor-limits.ts";
 
 export type BoardConnectors = Pick<Board, "cardSlots" | "m2Sockets" | "drivePorts" | "conditions">;
 
 /** Every slot, socket and port of a board as it is with this processor, in the board's order: slots, sockets, ports. */
 export function connectorsOf(
 	board: BoardConnectors,
-	processor: ProcessorOfLimits,
+	processor: ProcessorOfPlan,
 	leaning: Leaning,
 ): readonly Connector[] {
 	const all = [
@@ -69,7 +70,7 @@ function portConnector(port: DrivePort): Connector {
 }
 
 /** What the processor gives is the most that what hangs on it can have. */
-function ownLimits(connector: Connector, { graphicsLanes, linkGeneration }: ProcessorOfLimits): Connector {
+function ownLimits(connector: Connector, { graphicsLanes, linkGeneration }: ProcessorOfPlan): Connector {
 	if (connector.from !== "processor") return connector;
 	const lanes =
 		connector.kind === "card slot" && graphicsLanes !== undefined

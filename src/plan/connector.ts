@@ -1,7 +1,7 @@
 import type { Board } from "../parts/board.ts";
+import type { M2Socket } from "../reference/m2-fit.ts";
 
 export type CardSlot = NonNullable<Board["cardSlots"]>[number];
-export type M2Socket = NonNullable<Board["m2Sockets"]>[number];
 export type DrivePort = NonNullable<Board["drivePorts"]>[number];
 
 /** How to take what is not known: as it would turn out best, or worst. Both alike: the answer is certain. */

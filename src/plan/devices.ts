@@ -3,8 +3,10 @@ import type { BuildFacts } from "../parts/build.ts";
 import type { Drive } from "../parts/drive.ts";
 import type { GraphicsCard } from "../parts/graphics-card.ts";
 import { gbytesPerSecond, type LinkGeneration } from "../reference/link-bandwidth.ts";
+import { isM2Drive } from "../reference/m2-fit.ts";
 import { sataRate } from "../reference/sata-rate.ts";
-import { slotPitch } from "../reference/slot-pitch.ts";
+import { rowsOf, slotPitch } from "../reference/slot-pitch.ts";
+import { usualCardLanes } from "../reference/usual-card-lanes.ts";
 import type { Leaning } from "./connector.ts";
 import type { CardDevice, Device, DriveDevice } from "./device.ts";
 
@@ -17,8 +19,6 @@ export type BuildOfPlan = Pick<
 const rowsWhereUnknown = { best: 1, worst: 4 } as const satisfies Record<Leaning, number>;
 /** Rows of a card that is still to be bought: it can be chosen two wide (common practice, no source). */
 const rowsOfOpenCard = 2;
-/** How far a printed thickness may stand above the rows it fills, in mm: three rows, 60.96, are printed as 61. */
-const roundingMm = 0.5;
 /** A card up to this long, in mm, leaves the M.2 sockets of its row free (own convention). */
 const shortCardMm = 120;
 /** From this length on, in mm, a card reaches over ports that stand up at the far edge of a board (own convention). */
@@ -37,11 +37,6 @@ export function devicesOf(build: BuildOfPlan, leaning: Leaning): readonly Device
 		addInDevice(card, `card-${index + 1}`, bought("addInCards"), leaning),
 	);
 	return [...graphicsDevices(build.graphicsCard, leaning), ...drives, ...older, ...cards];
-}
-
-/** Rows that a card of this thickness fills. */
-export function rowsOf(thicknessMm: number): number {
-	return Math.max(1, Math.ceil((thicknessMm - roundingMm) / slotPitch.pitchMm));
 }
 
 function olderDrive(index: number, all: number): Drive {
@@ -108,7 +103,7 @@ function graphicsDevice(card: GraphicsCard, isOwned: boolean, leaning: Leaning):
  * every card works with one lane, only slower.
  */
 function addInDevice(card: AddInCard, id: string, standing: Device["standing"], leaning: Leaning): CardDevice {
-	const sizeLanes = card.lanes ?? card.leastLanes ?? usualLanes(card.use);
+	const sizeLanes = card.lanes ?? card.leastLanes ?? usualCardLanes(card.use);
 	const rows = card.thicknessMm === undefined ? (card.bracketSlots ?? 1) : rowsOf(card.thicknessMm);
 	const isPci = card.bus === "PCI";
 	return {
@@ -131,11 +126,6 @@ function addInDevice(card: AddInCard, id: string, standing: Device["standing"], 
 	};
 }
 
-function usualLanes(use: AddInCard["use"]): number {
-	if (use === "computing") return 16;
-	return use === "video capture" || use === "drives" || use === "USB sockets" ? 4 : 1;
-}
-
 export function driveDevice(drive: Drive, id: string, standing: Device["standing"]): DriveDevice {
 	const isPci = drive.link === "PCI Express" || drive.link === "U.2";
 	// Common practice, no source: an M.2 or U.2 drive of which no lanes are given has four.
@@ -152,12 +142,6 @@ export function driveDevice(drive: Drive, id: string, standing: Device["standing
 		gbytesPerS: read ?? link ?? (drive.link === "SATA" ? sataRate.payloadMBytesPerSecond / 1000 : null),
 		drive,
 	};
-}
-
-/** Whether it is a stick for an M.2 socket; where its shape is not given, a length, a key or its link tells. */
-export function isM2Drive({ shape, link, key, lengthMm }: Drive): boolean {
-	if (shape) return shape === "M.2";
-	return key !== undefined || lengthMm !== undefined || link === "PCI Express";
 }
 
 function linkGbytes(generation: number | undefined, lanes: number | undefined): number | null {

@@ -1,10 +1,8 @@
-import { kleeneAnd, kleeneOr, type ThreeValued } from "../maths/kleene.ts";
 import type { Drive } from "../parts/drive.ts";
-import type { Connector, DrivePort, Leaning, M2Socket } from "./connector.ts";
+import { m2Fits } from "../reference/m2-fit.ts";
+import type { Connector, DrivePort, Leaning } from "./connector.ts";
 import { type CardDevice, type Device, type DriveDevice, type Extra, isCard } from "./device.ts";
 
-/** Common practice, no source: nearly every M.2 drive sold is 2280, and nearly every socket holds it. */
-const usualLengthMm = 80;
 /** An adapter card takes one PCI Express drive, with all its four lanes. */
 const adapterLanes = 4;
 
@@ -32,11 +30,7 @@ function cardWay({ bus, sizeLanes, leastLanes }: CardDevice, connector: Connecto
 
 function stickWay({ drive }: DriveDevice, connector: Connector, leaning: Leaning, mayAdapt: boolean): Way | null {
 	if (connector.kind === "M.2 socket") {
-		const fits = kleeneAnd(
-			keyFits(drive, connector.socket),
-			lengthFits(drive, connector.socket),
-			linkFits(drive, connector.socket),
-		);
+		const fits = m2Fits(drive, connector.socket);
 		return fits === "yes" || (fits === "unknown" && leaning === "best") ? { leastLanes: 1, extra: null } : null;
 	}
 	if (!mayAdapt) return null;
@@ -55,31 +49,4 @@ function cableWay({ link = "SATA" }: Drive, connector: Connector, leaning: Leani
 function portTakes(kind: DrivePort["kind"], link: NonNullable<Drive["link"]>, leaning: Leaning): boolean {
 	if (link === "U.2" && kind === "SlimSAS") return leaning === "best";
 	return kind === link;
-}
-
-/** A drive notched for both goes into either; one for M only does not go into B. */
-function keyFits({ key, link }: Drive, socket: M2Socket): ThreeValued {
-	// Common practice, no source: a socket listed under storage without a key is M.
-	const socketKey = socket.key ?? "M";
-	if (socketKey === "E") return "no";
-	if (key) return key.includes(socketKey) ? "yes" : "no";
-	return socketKey === "M" ? "yes" : link === "PCI Express" ? "no" : "unknown";
-}
-
-/** A socket has a screw hole for each length it holds, and for no other. */
-function lengthFits({ lengthMm }: Drive, { lengthsMm }: M2Socket): ThreeValued {
-	const isUsual = (lengthMm ?? usualLengthMm) === usualLengthMm;
-	if (!lengthsMm) return isUsual ? "yes" : "unknown";
-	if (lengthsMm.includes(lengthMm ?? usualLengthMm)) return "yes";
-	return lengthMm === undefined ? "unknown" : "no";
-}
-
-/** A socket for M.2 drives does not promise SATA: its wiring is a fact of the board (pages on M.2 keys and sizes). */
-function linkFits({ link }: Drive, socket: M2Socket): ThreeValued {
-	const sata = socket.sata === undefined ? "unknown" : socket.sata ? "yes" : "no";
-	const pciExpress = socket.wiredLanes === 0 ? "no" : "yes";
-	if (link === "SATA") return sata;
-	if (link === "PCI Express") return pciExpress;
-	const either = kleeneOr(sata, pciExpress);
-	return kleeneAnd(sata, pciExpress) === "yes" ? "yes" : either === "no" ? "no" : "unknown";
 }

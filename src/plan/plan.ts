@@ -13,10 +13,13 @@ export interface PlacedDevice {
 	readonly isBuried: boolean;
 }
 
-/** How a connector ends up. "off" names what shares with it, "covered" the card above it. */
+/**
+ * How a connector ends up. "off" names what shares with it, "covered" the card above it; "narrows" can still be used, but
+ * takes lanes from what it names.
+ */
 export interface ConnectorEnd {
 	readonly connector: Connector;
-	readonly state: "used" | "free" | "off" | "covered" | "dead";
+	readonly state: "used" | "free" | "narrows" | "off" | "covered" | "dead";
 	/** Lanes it has in this plan; fewer than its own where it shares. */
 	readonly lanes: number;
 	/** Names of the devices that use, cover or switch it off. */
@@ -82,11 +85,22 @@ function endOf(problem: PlanProblem, best: BestPlan, placed: readonly PlacedDevi
 		placed.filter((one) => problem.connectors[member] === one.connector).map(({ device }) => device.name),
 	);
 	// Nothing of its group is used yet: it is still free to be the one that is.
-	return lanes === 0 && sharers.length > 0 ? end("off", sharers) : end("free");
+	if (lanes > 0 || sharers.length === 0) return end("free");
+	return end(worksBeside(problem, placed, index) ? "narrows" : "off", sharers);
 }
 
 function seatOf(card: CardDevice, connector: number, extra: Extra | null) {
 	return { card, connector, way: { leastLanes: 0, extra: null }, isUpright: extra === "riser cable" };
+}
+
+/** Whether its groups have modes in which it works and all that is used still does, with fewer lanes perhaps. */
+function worksBeside({ groups, connectors }: PlanProblem, placed: readonly PlacedDevice[], index: number): boolean {
+	return groups
+		.filter(({ members }) => members.includes(index))
+		.every(({ members, modes }) => {
+			const used = members.filter((member) => placed.some(({ connector }) => connector === connectors[member]));
+			return modes.some((on) => [index, ...used].every((member) => on.has(member)));
+		});
 }
 
 /** The other members of a connector's groups. */

@@ -5,7 +5,7 @@ import type { Connector, Leaning, SharingGroup } from "./connector.ts";
 import type { CardDevice, Device } from "./device.ts";
 import { type BuildOfPlan, devicesOf } from "./devices.ts";
 import { laterDevicesOf } from "./later-devices.ts";
-import type { ProcessorOfLimits } from "./processor-limits.ts";
+import type { ProcessorOfPlan } from "./processor-limits.ts";
 import { sharingGroupsOf } from "./sharing-groups.ts";
 
 /** What wants a place, and the places there are: all that a plan depends on. */
@@ -31,7 +31,7 @@ export interface PlanOptions {
 
 export type BoardOfPlan = Pick<Board, "cardSlots" | "m2Sockets" | "drivePorts" | "conditions" | "sharing">;
 export interface BuildAround extends BuildOfPlan {
-	readonly processor: ProcessorOfLimits;
+	readonly processor: ProcessorOfPlan;
 	readonly case: Pick<PcCase, "cardSlots" | "uprightSlots"> | null;
 }
 

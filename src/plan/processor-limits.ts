@@ -1,17 +1,8 @@
-import { kleeneAnd, type ThreeValued } from "../maths/kleene.ts";
-import type { Board } from "../parts/board.ts";
-import type { HaveState } from "../parts/build.ts";
-import { canonicalName } from "../parts/canonical-name.ts";
+import { type BoardLimit, factsThatSettle, limitHolds, type ProcessorOfLimits } from "../reference/limit-holds.ts";
 import type { Leaning } from "./connector.ts";
 
-type Condition = NonNullable<Board["conditions"]>[number];
-
-/** What the limits of a board ask of a processor, and what the processor itself gives. */
-export interface ProcessorOfLimits {
-	readonly state: HaveState;
-	readonly series: string | undefined;
-	readonly generation: string | undefined;
-	readonly graphics: boolean | undefined;
+/** The processor a plan is made for: what limits ask of it, and what it gives. */
+export interface ProcessorOfPlan extends ProcessorOfLimits {
 	/** Lanes for the graphics card, and the generation of all its lanes. */
 	readonly graphicsLanes: number | undefined;
 	readonly linkGeneration: number | undefined;
@@ -31,7 +22,7 @@ export interface Limited {
  */
 export function withProcessorLimits<C extends Limited>(
 	connector: C,
-	conditions: readonly Condition[],
+	conditions: readonly BoardLimit[],
 	processor: ProcessorOfLimits,
 	leaning: Leaning,
 ): C {
@@ -43,7 +34,7 @@ export function withProcessorLimits<C extends Limited>(
 		}, connector);
 }
 
-function limited<C extends Limited>(connector: C, { dead, wiredLanes, generation }: Condition): C {
+function limited<C extends Limited>(connector: C, { dead, wiredLanes, generation }: BoardLimit): C {
 	if (dead || wiredLanes === 0) return { ...connector, lanes: 0, isDead: true };
 	return {
 		...connector,
@@ -56,36 +47,10 @@ function limited<C extends Limited>(connector: C, { dead, wiredLanes, generation
 /** The facts of the processor that would settle the limits of these connectors. */
 export function factsThatSettleLimits(
 	names: readonly string[],
-	conditions: readonly Condition[],
+	conditions: readonly BoardLimit[],
 	processor: ProcessorOfLimits,
 ): readonly string[] {
-	const open = conditions.filter(
-		(condition) => names.includes(condition.connector) && limitHolds(condition, processor) === "unknown",
-	);
-	if (open.length === 0) return [];
-	if (processor.state === "unknown") return ["processor"];
-	return [
-		...(open.some(({ when }) => when.processorSeries && !processor.series) ? ["processor.series"] : []),
-		...(open.some(({ when }) => when.processorGenerations && !processor.generation) ? ["processor.generation"] : []),
-		...(open.some(({ when }) => when.processorGraphics !== undefined && processor.graphics === undefined)
-			? ["processor.graphics"]
-			: []),
-	];
-}
-
-function limitHolds({ when }: Condition, { state, series, generation, graphics }: ProcessorOfLimits): ThreeValued {
-	if (state === "open") return "no";
-	const { processorSeries, processorGenerations, processorGraphics } = when;
-	return kleeneAnd(
-		isAmong(series, processorSeries),
-		isAmong(generation, processorGenerations),
-		isAmong(graphics, processorGraphics === undefined ? undefined : [processorGraphics]),
-	);
-}
-
-/** Whether a fact is one of those named; where none are named, it does not matter. */
-function isAmong(value: string | boolean | undefined, named: readonly (string | boolean)[] | undefined): ThreeValued {
-	if (!named) return "yes";
-	if (value === undefined) return "unknown";
-	return named.some((one) => canonicalName(String(one)) === canonicalName(String(value))) ? "yes" : "no";
+	const touching = conditions.filter(({ connector }) => names.includes(connector));
+	const isOpen = touching.some((limit) => limitHolds(limit, processor) === "unknown");
+	return processor.state === "unknown" && isOpen ? ["processor"] : factsThatSettle(touching, processor);
 }

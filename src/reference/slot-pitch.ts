@@ -5,3 +5,11 @@ export const slotPitch = { pitchMm: 20.32, source: "ssi-eeb-3.0" } as const sati
 	pitchMm: number;
 	source: SourceId;
 };
+
+/** How far a printed thickness may stand above the rows it fills, in mm: three rows, 60.96, are printed as 61. */
+const roundingMm = 0.5;
+
+/** Rows that a card of this thickness fills. */
+export function rowsOf(thicknessMm: number): number {
+	return Math.max(1, Math.ceil((thicknessMm - roundingMm) / slotPitch.pitchMm));
+}

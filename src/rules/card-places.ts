@@ -1,7 +1,8 @@
 import type { AddInCard } from "../parts/add-in-card.ts";
 import type { Board } from "../parts/board.ts";
 import type { HaveState } from "../parts/build.ts";
-import { slotPitch } from "../reference/slot-pitch.ts";
+import { rowsOf } from "../reference/slot-pitch.ts";
+import { usualCardLanes } from "../reference/usual-card-lanes.ts";
 import type { Leaning } from "./processor-limits.ts";
 
 export type CardSlot = NonNullable<Board["cardSlots"]>[number];
@@ -34,14 +35,6 @@ export function graphicsInSlot(
 		lanes,
 		rows: thicknessMm === undefined ? rowsWhereUnknown[leaning] : rowsOf(thicknessMm),
 	};
-}
-
-/** How far a printed thickness may stand above the rows it fills, in mm: three rows, 60.96, are printed as 61. */
-const roundingMm = 0.5;
-
-/** Rows that a card of this thickness fills. */
-export function rowsOf(thicknessMm: number): number {
-	return Math.max(1, Math.ceil((thicknessMm - roundingMm) / slotPitch.pitchMm));
 }
 
 export function busOf({ bus }: { readonly bus?: Bus | undefined }): Bus {
@@ -96,12 +89,7 @@ export function slotNeedOf({ bus, lanes, leastLanes, use }: AddInCard): {
 	lanes: number;
 	leastLanes: number;
 } {
-	return { bus: busOf({ bus }), lanes: lanes ?? leastLanes ?? usualLanes(use), leastLanes: leastLanes ?? 1 };
-}
-
-function usualLanes(use: AddInCard["use"]): number {
-	if (use === "computing") return 16;
-	return use === "video capture" || use === "drives" || use === "USB sockets" ? 4 : 1;
+	return { bus: busOf({ bus }), lanes: lanes ?? leastLanes ?? usualCardLanes(use), leastLanes: leastLanes ?? 1 };
 }
 
 /** Common practice, no source: a slot of which no length is given is a long one. */

@@ -1,21 +1,8 @@
-import { kleeneAnd, type ThreeValued } from "../maths/kleene.ts";
-import type { Board } from "../parts/board.ts";
-import type { HaveState } from "../parts/build.ts";
-import { canonicalName } from "../parts/canonical-name.ts";
 import type { FactsUnder } from "../parts/fact-path.ts";
-
-type Condition = NonNullable<Board["conditions"]>[number];
+import { type BoardLimit, factsThatSettle, limitHolds, type ProcessorOfLimits } from "../reference/limit-holds.ts";
 
 /** How to take what is not known: as it would turn out best, or worst. Both alike: the answer is certain. */
 export type Leaning = "best" | "worst";
-
-/** What the limits of a board ask of a processor. */
-export interface ProcessorOfLimits {
-	readonly state: HaveState;
-	readonly series: string | undefined;
-	readonly generation: string | undefined;
-	readonly graphics: boolean | undefined;
-}
 
 /** That processor, from the facts a rule has read. */
 export function processorOfLimits(
@@ -42,7 +29,7 @@ interface Limited {
  */
 export function withProcessorLimits<C extends Limited>(
 	connectors: readonly C[],
-	conditions: readonly Condition[],
+	conditions: readonly BoardLimit[],
 	processor: ProcessorOfLimits,
 	leaning: Leaning,
 ): readonly C[] {
@@ -51,7 +38,7 @@ export function withProcessorLimits<C extends Limited>(
 		return touching.reduce<C | null>((left, condition) => left && limited(left, condition), connector) ?? [];
 	});
 
-	function limited(connector: C, condition: Condition): C | null {
+	function limited(connector: C, condition: BoardLimit): C | null {
 		const holds = limitHolds(condition, processor);
 		if (holds === "no") return connector;
 		const { dead, wiredLanes } = condition;
@@ -66,36 +53,10 @@ export function withProcessorLimits<C extends Limited>(
 /** The facts of the processor that would settle the limits of these connectors. */
 export function factsThatSettleLimits(
 	connectors: readonly Limited[] | undefined,
-	conditions: readonly Condition[] | undefined,
+	conditions: readonly BoardLimit[] | undefined,
 	processor: ProcessorOfLimits,
 ): readonly string[] {
 	if (processor.state === "unknown") return conditions?.length ? ["processor"] : [];
-	const open = (conditions ?? []).filter(
-		(condition) =>
-			connectors?.some(({ name }) => name === condition.connector) && limitHolds(condition, processor) === "unknown",
-	);
-	return [
-		...(open.some(({ when }) => when.processorSeries && !processor.series) ? ["processor.series"] : []),
-		...(open.some(({ when }) => when.processorGenerations && !processor.generation) ? ["processor.generation"] : []),
-		...(open.some(({ when }) => when.processorGraphics !== undefined && processor.graphics === undefined)
-			? ["processor.graphics"]
-			: []),
-	];
-}
-
-function limitHolds({ when }: Condition, { state, series, generation, graphics }: ProcessorOfLimits): ThreeValued {
-	if (state === "open") return "no";
-	const { processorSeries, processorGenerations, processorGraphics } = when;
-	return kleeneAnd(
-		isAmong(series, processorSeries),
-		isAmong(generation, processorGenerations),
-		isAmong(graphics, processorGraphics === undefined ? undefined : [processorGraphics]),
-	);
-}
-
-/** Whether a fact is one of those named; where none are named, it does not matter. */
-function isAmong(value: string | boolean | undefined, named: readonly (string | boolean)[] | undefined): ThreeValued {
-	if (!named) return "yes";
-	if (value === undefined) return "unknown";
-	return named.some((one) => canonicalName(String(one)) === canonicalName(String(value))) ? "yes" : "no";
+	const touching = (conditions ?? []).filter(({ connector }) => connectors?.some(({ name }) => name === connector));
+	return factsThatSettle(touching, processor);
 }

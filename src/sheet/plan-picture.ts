@@ -36,6 +36,7 @@ const leastShareOfWidth = 0.8;
 
 const meanings: readonly (readonly [DrawnConnector["state"], string])[] = [
 	["off", "off = has lent its lanes to what is named"],
+	["narrows", "narrows = can be used, but takes lanes from what is named"],
 	["covered", "covered = under the card that is named"],
 	["buried", "buried = works, but a card must come out to reach it"],
 	["free", "free = nothing goes in yet"],

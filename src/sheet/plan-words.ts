@@ -77,6 +77,7 @@ function givenUpWords(ends: readonly ConnectorEnd[]): readonly string[] {
 	const because: Readonly<Partial<Record<ConnectorEnd["state"], (by: string) => string>>> = {
 		off: (by) => `off because of ${by}`,
 		covered: (by) => `covered by ${by}`,
+		narrows: (by) => `still usable, but would take lanes from ${by}`,
 		dead: () => "of no use with this processor",
 	};
 	const byCause = new Map<string, string[]>();

@@ -3,7 +3,7 @@ import type { Board } from "../../src/parts/board.ts";
 import type { Have } from "../../src/parts/build.ts";
 import type { Drive } from "../../src/parts/drive.ts";
 import type { GraphicsCard } from "../../src/parts/graphics-card.ts";
-import type { BuildAround } from "../../src/plan/problem.ts";
+import type { BoardOfPlan, BuildAround } from "../../src/plan/problem.ts";
 
 /** A build of which nothing is known but that there is no graphics card. */
 export const bareBuild: BuildAround = {
@@ -81,3 +81,12 @@ export const slot = (name: string, row: number, lanes: number, more: Partial<Slo
 
 export const ports = (count: number) =>
 	Array.from({ length: count }, (_, index) => ({ name: `S${index + 1}`, kind: "SATA" as const }));
+
+/** A thick card in X16 lies over X1 and M1; M2 in use turns S5 and S6 off; X4 does not work with any processor. */
+export const boardOfEveryState: BoardOfPlan = {
+	cardSlots: [slot("X16", 1, 16), slot("X1", 2, 1), slot("X4", 4, 4)],
+	m2Sockets: [m2("M1", { row: 2 }), m2("M2")],
+	drivePorts: ports(6),
+	conditions: [{ connector: "X4", when: {}, dead: true }],
+	sharing: [{ members: ["M2", "S5", "S6"], modes: [{ on: { M2: 4 } }, { on: { S5: 1, S6: 1 } }] }],
+};

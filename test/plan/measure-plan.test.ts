@@ -68,6 +68,9 @@ test("a card in a halved slot is told so", () => {
 	};
 	expect(said(halved)).toContain("What is given up for it: X16 has 8 of its 16 lanes.");
 	expect(said(halved, { ...facts, addInCards: [] })).toContain(
+		"What is given up for it: Y16 is still usable, but would take lanes from Carousel.",
+	);
+	expect(said(halved, { ...facts, addInCards: [] })).toContain(
 		"What goes where: Carousel in X16: 16 lanes of generation 4, 31.51 GB/s, all it can use.",
 	);
 });

@@ -1,12 +1,6 @@
 import { describe, expect, test } from "vitest";
-import {
-	type CardSlot,
-	graphicsInSlot,
-	rowsOf,
-	slotNeedOf,
-	slotsBeside,
-	slotsFor,
-} from "../../src/rules/card-places.ts";
+import { rowsOf } from "../../src/reference/slot-pitch.ts";
+import { type CardSlot, graphicsInSlot, slotNeedOf, slotsBeside, slotsFor } from "../../src/rules/card-places.ts";
 
 const slot = (row: number, lengthLanes: number, wiredLanes = lengthLanes): CardSlot => ({
 	name: `SLOT_${row}`,

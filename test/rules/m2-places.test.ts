@@ -1,6 +1,7 @@
 import { describe, expect, test } from "vitest";
 import type { Drive } from "../../src/parts/drive.ts";
-import { isM2Drive, isSataDrive, type M2Socket, m2PlacesOf } from "../../src/rules/m2-places.ts";
+import { isM2Drive, isSataDrive, type M2Socket } from "../../src/reference/m2-fit.ts";
+import { m2PlacesOf } from "../../src/rules/m2-places.ts";
 
 const drive = (facts: Partial<Drive>): Drive => ({ id: "a-drive", name: "Pebble", ...facts });
 

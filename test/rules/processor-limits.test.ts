@@ -1,9 +1,6 @@
 import { describe, expect, test } from "vitest";
-import {
-	factsThatSettleLimits,
-	type ProcessorOfLimits,
-	withProcessorLimits,
-} from "../../src/rules/processor-limits.ts";
+import type { ProcessorOfLimits } from "../../src/reference/limit-holds.ts";
+import { factsThatSettleLimits, withProcessorLimits } from "../../src/rules/processor-limits.ts";
 
 const processor = (facts: Partial<ProcessorOfLimits> = {}): ProcessorOfLimits => ({
 	state: "have",

@@ -2,15 +2,8 @@ import { expect, test } from "vitest";
 import { planFor } from "../../src/plan/plan.ts";
 import { type BoardOfPlan, problemOf } from "../../src/plan/problem.ts";
 import { planPictureSvg } from "../../src/sheet/plan-picture-svg.ts";
-import { bareBuild, m2, ports, slot, stick, withGraphics } from "../plan/made-up-problem.ts";
+import { bareBuild, boardOfEveryState, m2, ports, slot, stick, withGraphics } from "../plan/made-up-problem.ts";
 
-const board: BoardOfPlan = {
-	cardSlots: [slot("X16", 1, 16), slot("X1", 2, 1), slot("X4", 4, 4)],
-	m2Sockets: [m2("M1", { row: 2 }), m2("M2")],
-	drivePorts: ports(6),
-	conditions: [{ connector: "X4", when: {}, dead: true }],
-	sharing: [{ members: ["M2", "S5", "S6"], modes: [{ on: { M2: 4 } }, { on: { S5: 1, S6: 1 } }] }],
-};
 const empty: BoardOfPlan = { cardSlots: [], m2Sockets: [], drivePorts: [], conditions: [], sharing: [] };
 const svgOf = (of: BoardOfPlan, title: string) =>
 	planPictureSvg(
@@ -40,7 +33,7 @@ function leftOpen(svg: string): readonly string[] {
 }
 
 test.each([
-	["a full board", board],
+	["a full board", boardOfEveryState],
 	["an empty one", empty],
 ])("%s: tags balance, and nothing is left that is not text", (_, of) => {
 	const svg = svgOf(of, 'Board "A" & <B>');
@@ -54,7 +47,7 @@ test.each([
 });
 
 test("the description tells the plan", () => {
-	const words = /<desc>(.*)<\/desc>/s.exec(svgOf(board, "Board"))?.[1];
+	const words = /<desc>(.*)<\/desc>/s.exec(svgOf(boardOfEveryState, "Board"))?.[1];
 	for (const part of ["X16: Carousel", "X1: covered (Carousel)", "X4: dead", ", buried", "S5-6: off", "S1-4: free"])
 		expect(words).toContain(part);
 	expect(words).toContain("Dart &amp; &lt;b&gt;&quot;Sons&quot;");

@@ -3,17 +3,9 @@ import type { AddInCard } from "../../src/parts/add-in-card.ts";
 import { planFor } from "../../src/plan/plan.ts";
 import { type BoardOfPlan, type BuildAround, problemOf } from "../../src/plan/problem.ts";
 import { planPicture } from "../../src/sheet/plan-picture.ts";
-import { bareBuild, card, m2, ports, slot, stick, withGraphics } from "../plan/made-up-problem.ts";
+import { bareBuild, boardOfEveryState, card, m2, ports, slot, stick, withGraphics } from "../plan/made-up-problem.ts";
 
 const noSlots: BoardOfPlan = { cardSlots: [], m2Sockets: [], drivePorts: [], conditions: [], sharing: [] };
-/** A graphics card over the row of M1 and of X1; M2 in use turns S5 and S6 off; X4 dead. */
-const board: BoardOfPlan = {
-	cardSlots: [slot("X16", 1, 16), slot("X1", 2, 1), slot("X4", 4, 4)],
-	m2Sockets: [m2("M1", { row: 2 }), m2("M2")],
-	drivePorts: ports(6),
-	conditions: [{ connector: "X4", when: {}, dead: true }],
-	sharing: [{ members: ["M2", "S5", "S6"], modes: [{ on: { M2: 4 } }, { on: { S5: 1, S6: 1 } }] }],
-};
 const build: BuildAround = {
 	...bareBuild,
 	processor: { ...bareBuild.processor, state: "have" },
@@ -25,7 +17,7 @@ const pictureOf = (of: BoardOfPlan, around: BuildAround, shape = {}, width?: num
 const lineWith = (lines: readonly string[], words: string) => lines.find((line) => line.includes(words)) ?? "";
 
 test("each state shows beside its connector", () => {
-	const lines = pictureOf(board, build);
+	const lines = pictureOf(boardOfEveryState, build);
 	expect(lineWith(lines, "X16 ")).toContain("Carousel");
 	expect(lineWith(lines, "X1 ")).toContain("covered (Carousel)");
 	expect(lineWith(lines, "X4 ")).toContain("dead");
@@ -35,12 +27,12 @@ test("each state shows beside its connector", () => {
 });
 
 test("a thick card fills its rows and no other", () => {
-	const rows = pictureOf(board, build).filter((line) => /^\| [ \d]\d /.test(line));
+	const rows = pictureOf(boardOfEveryState, build).filter((line) => /^\| [ \d]\d /.test(line));
 	expect(rows.map((line) => line.slice(2, 6))).toEqual([" 1 #", " 2 #", " 3 #", " 4  "]);
 });
 
 test("a slot of 16 lanes is drawn longer than one of 4, and that longer than one of 1", () => {
-	const long = (name: string) => lineWith(pictureOf(board, bareBuild), `${name} `).split("=").length;
+	const long = (name: string) => lineWith(pictureOf(boardOfEveryState, bareBuild), `${name} `).split("=").length;
 	expect(long("X16")).toBeGreaterThan(long("X4"));
 	expect(long("X4")).toBeGreaterThan(long("X1"));
 });
@@ -52,8 +44,8 @@ test("the legend tells only of what is in the picture", () => {
 });
 
 test("a shallow board is drawn narrower", () => {
-	expect(pictureOf(board, build, { depthMm: 200 })[0]?.length).toBeLessThan(
-		pictureOf(board, build, { depthMm: 244 })[0]?.length ?? 0,
+	expect(pictureOf(boardOfEveryState, build, { depthMm: 200 })[0]?.length).toBeLessThan(
+		pictureOf(boardOfEveryState, build, { depthMm: 244 })[0]?.length ?? 0,
 	);
 });
 
@@ -61,7 +53,7 @@ const long = "a name that goes on and on, far beyond what any line of sixty colu
 const cards: readonly AddInCard[] = [card(`first ${long}`), card(`second ${long}`)];
 const kinds: readonly (readonly [string, BoardOfPlan, BuildAround])[] = [
 	["without anything", noSlots, bareBuild],
-	["with every state", board, build],
+	["with every state", boardOfEveryState, build],
 	[
 		"with seven rows",
 		{ ...noSlots, cardSlots: [1, 2, 3, 4, 5, 6, 7].map((row) => slot(`X${row}`, row, row === 1 ? 16 : 4)) },
@@ -91,7 +83,7 @@ test.each(kinds)("a board %s stays in its columns, in ASCII", (_, of, around) =>
 });
 
 test("a name with a line break stays in its line, and keeps its letters", () => {
-	const lines = pictureOf(board, { ...build, drives: [stick("Flèche\n\u202eneuf")] });
+	const lines = pictureOf(boardOfEveryState, { ...build, drives: [stick("Flèche\n\u202eneuf")] });
 	expect(lines.join("|")).toContain("Flèche neuf");
 	expect(lines.join("")).not.toMatch(/[\n\u202e]/);
 });

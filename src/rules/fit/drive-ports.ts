@@ -1,8 +1,9 @@
 import { largestMatching } from "../../maths/bipartite-matching.ts";
 import type { Board } from "../../parts/board.ts";
 import type { Drive } from "../../parts/drive.ts";
+import { isM2Drive, isSataDrive } from "../../reference/m2-fit.ts";
 import { defineRule } from "../define-rule.ts";
-import { isM2Drive, isSataDrive, m2PlacesOf } from "../m2-places.ts";
+import { m2PlacesOf } from "../m2-places.ts";
 import { cannotTell, goodToKnow, type Outcome, pass, planAround } from "../outcome.ts";
 
 type Sharing = NonNullable<Board["sharing"]>;

@@ -1,9 +1,10 @@
 import { largestMatching } from "../../maths/bipartite-matching.ts";
 import type { Drive } from "../../parts/drive.ts";
 import type { FactsUnder } from "../../parts/fact-path.ts";
+import { isM2Drive, isSataDrive } from "../../reference/m2-fit.ts";
 import { graphicsInSlot, slotNeedOf, slotsBeside, slotsFor } from "../card-places.ts";
 import { defineRule } from "../define-rule.ts";
-import { isM2Drive, isSataDrive, m2PlacesOf } from "../m2-places.ts";
+import { m2PlacesOf } from "../m2-places.ts";
 import { cannotTell, fail, goodToKnow, type Outcome, pass, planAround } from "../outcome.ts";
 import { factsThatSettleLimits, type Leaning, processorOfLimits, withProcessorLimits } from "../processor-limits.ts";
 
