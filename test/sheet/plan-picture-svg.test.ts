@@ -2,7 +2,7 @@ import { expect, test } from "vitest";
 import { planFor } from "../../src/plan/plan.ts";
 import { type BoardOfPlan, problemOf } from "../../src/plan/problem.ts";
 import { planPictureSvg } from "../../src/sheet/plan-picture-svg.ts";
-import { bareBuild, boardOfEveryState, m2, ports, slot, stick, withGraphics } from "../plan/made-up-problem.ts";
+import { bareBuild, boardOfEveryState, stick, withGraphics } from "../plan/made-up-problem.ts";
 
 const empty: BoardOfPlan = { cardSlots: [], m2Sockets: [], drivePorts: [], conditions: [], sharing: [] };
 const svgOf = (of: BoardOfPlan, title: string) =>
