@@ -12,10 +12,9 @@ export function compareGains(one: Gains, other: Gains): number {
 
 /** The gains of both together. */
 export function addGains(one: Gains, other: Gains): Gains {
-	return Array.from(
-		{ length: Math.max(one.length, other.length) },
-		(_, index) => (one[index] ?? 0) + (other[index] ?? 0),
-	);
+	const sum: number[] = [];
+	for (let at = 0; at < Math.max(one.length, other.length); at++) sum.push((one[at] ?? 0) + (other[at] ?? 0));
+	return sum;
 }
 
 /** What nothing at all gains. */
@@ -40,15 +39,10 @@ export interface Assignment {
 export function bestAssignment(gains: readonly (readonly (Gains | null)[])[]): Assignment {
 	const things = gains.length;
 	const places = gains[0]?.length ?? 0;
-	const size = gains.reduce((most, row) => row.reduce((inner, one) => Math.max(inner, one?.length ?? 0), most), 0) + 1;
 	const columns = places + things;
-	// Costs are gains turned round. In front stands whether the way is barred, which outweighs everything.
-	const cost = (thing: number, column: number, at: number): number => {
-		if (column >= places) return 0;
-		const one = gains[thing]?.[column];
-		if (!one) return at === 0 ? 1 : 0;
-		return at === 0 ? 0 : -(one[at - 1] ?? 0);
-	};
+	const deciding = decidingGoals(gains);
+	const size = deciding.length + 1;
+	const costs = costsOf(gains, deciding, columns);
 	const thingPotential = vectors(things + 1, size);
 	const placePotential = vectors(columns + 1, size);
 	const least = vectors(columns + 1, size);
@@ -68,9 +62,10 @@ export function bestAssignment(gains: readonly (readonly (Gains | null)[])[]): A
 				if (isReached[other]) continue;
 				const known = least[other] as Float64Array;
 				const [ofThing, ofPlace] = [thingPotential[holder] as Float64Array, placePotential[other] as Float64Array];
+				const from = ((holder - 1) * columns + other - 1) * size;
 				let order = isSeen[other] ? 0 : -1;
 				for (let at = 0; at < size; at++) {
-					const now = cost(holder - 1, other - 1, at) - (ofThing[at] as number) - (ofPlace[at] as number);
+					const now = (costs[from + at] as number) - (ofThing[at] as number) - (ofPlace[at] as number);
 					if (order === 0) order = now - (known[at] as number);
 					if (order > 0) break;
 					if (order < 0) {
@@ -109,6 +104,41 @@ export function bestAssignment(gains: readonly (readonly (Gains | null)[])[]): A
 		noGains,
 	);
 	return { placeOf, gains: total };
+}
+
+/** The places in the lists of gains that are not 0 for all. */
+function decidingGoals(gains: readonly (readonly (Gains | null)[])[]): readonly number[] {
+	const isDeciding: boolean[] = [];
+	for (const row of gains)
+		for (const one of row)
+			one?.forEach((gain, at) => {
+				if (gain !== 0) isDeciding[at] = true;
+			});
+	return [...isDeciding.keys()].filter((at) => isDeciding[at]);
+}
+
+/**
+ * Gains turned round, thing by thing and place by place, those of going nowhere behind. In front of each list stands
+ * whether the way is barred, which outweighs everything.
+ */
+function costsOf(
+	gains: readonly (readonly (Gains | null)[])[],
+	deciding: readonly number[],
+	columns: number,
+): Float64Array {
+	const size = deciding.length + 1;
+	const costs = new Float64Array(gains.length * columns * size);
+	gains.forEach((row, thing) => {
+		row.forEach((one, place) => {
+			const from = (thing * columns + place) * size;
+			if (!one) costs[from] = 1;
+			else
+				deciding.forEach((goal, at) => {
+					costs[from + at + 1] = -(one[goal] ?? 0);
+				});
+		});
+	});
+	return costs;
 }
 
 function vectors(count: number, size: number): readonly Float64Array[] {

@@ -19,7 +19,14 @@ export function boardConnectorFaults(board: Board, path: string): readonly Fault
 		connectors.map(({ name }, index) => ({ name, path: `${path}.${list}[${index}].name` })),
 	);
 	const names = new Set(named.map(({ name }) => name));
-	const twice = named.filter(({ name }, index) => named.findIndex((one) => one.name === name) < index);
+	const headers = (["fans", "lights"] as const).flatMap((list) =>
+		(board.headers?.[list] ?? []).map(({ name }, index) => ({
+			name,
+			path: `${path}.headers.${list}[${index}].name`,
+		})),
+	);
+	const all = [...named, ...headers];
+	const twice = all.filter(({ name }, index) => all.findIndex((one) => one.name === name) < index);
 	const known = `a connector of this board: ${[...names].join(", ") || "it names none"}`;
 	const unknown = (name: string, at: string): readonly Fault[] =>
 		names.has(name) ? [] : [{ path: at, expected: `${known}; "${name}" is none of them` }];

@@ -5,8 +5,18 @@ import { noWants, type Wants } from "./wants.ts";
 
 type PartInside<H> = H extends { readonly state: "have"; readonly part: infer P } ? P : never;
 
+/**
+ * What is worked out of a whole build for one board, by the root of its paths ("plan.things"). Whoever measures adds a
+ * line to this interface, beside the shape of what is measured.
+ */
+// biome-ignore lint/suspicious/noEmptyInterface: it is filled where things are measured, so that parts need not know them
+export interface MeasuredFacts {}
+
 /** Everything a fact path can start with, and the part it leads into. */
-export type FactRoots = { [K in BuildPartKind]: PartInside<BuildParts[K]> } & { board: Board; platform: Platform };
+export type FactRoots = { [K in BuildPartKind]: PartInside<BuildParts[K]> } & {
+	board: Board;
+	platform: Platform;
+} & MeasuredFacts;
 
 type ValueAt<T, P extends string> = P extends `${infer Key}.${infer Rest}`
 	? Key extends keyof NonNullable<T>
@@ -38,6 +48,8 @@ export interface FactSubject {
 	readonly board?: Board;
 	readonly platform?: Platform;
 	readonly facts: BuildFacts;
+	/** How to measure the board with a build; asked only for what is read. */
+	readonly measures?: { readonly [Root in keyof MeasuredFacts]?: (facts: BuildFacts) => MeasuredFacts[Root] };
 }
 
 export type FactLookup =
@@ -51,6 +63,9 @@ export function lookUpFact(subject: FactSubject, path: string): FactLookup {
 	if (root === "wish") return inside(subject.facts.wishes, [keys.join(".")], path);
 	if (isWant(root)) return present(subject.facts[root] ?? undefined, path);
 	if (root === "board" || root === "platform") return inside(subject[root], keys, path);
+	const measures: Readonly<Record<string, ((facts: BuildFacts) => object) | undefined>> = subject.measures ?? {};
+	const measure = Object.hasOwn(measures, root) ? measures[root] : undefined;
+	if (measure) return inside(measure(subject.facts), keys, path);
 	const have = (subject.facts as unknown as Record<string, BuildParts[BuildPartKind] | undefined>)[root];
 	if (!Object.hasOwn(subject.facts, root) || !have?.state) return { known: false, missing: path };
 	if (keys.length === 0) return { known: true, value: have.state };

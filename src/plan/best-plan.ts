@@ -1,9 +1,11 @@
-import { addGains, bestAssignment, compareGains, type Gains } from "../maths/best-assignment.ts";
+import { addGains, bestAssignment, compareGains, type Gains, noGains } from "../maths/best-assignment.ts";
 import type { Connector } from "./connector.ts";
-import { type CardDevice, type Device, isCard } from "./device.ts";
-import { gainFor, goalsFor, type Standing } from "./goals.ts";
+import { type Device, isCard } from "./device.ts";
+import { type Goal, gainFor, goalsFor, type Standing } from "./goals.ts";
 import { type Way, wayIn } from "./goes-in.ts";
-import { caseLeaves, mayStandUpright, type PlanProblem } from "./problem.ts";
+import { countOff, type GroupSetting, lanesIn, settingsOf, untouched } from "./group-modes.ts";
+import { caseLeaves, type PlanProblem } from "./problem.ts";
+import { isWide, type Seating, seatingsOf } from "./seats.ts";
 
 /** Where a device goes: the connector by its place in the problem's list. */
 export interface Placement {
@@ -14,189 +16,188 @@ export interface Placement {
 export interface BestPlan {
 	/** One entry a device of the problem; null where it finds no place. */
 	readonly placements: readonly (Placement | null)[];
-	/** The mode of each sharing group. */
-	readonly modes: readonly number[];
+	/** How each sharing group is set. */
+	readonly settings: readonly GroupSetting[];
 	/** One number a goal, in the order of goalsFor. */
 	readonly gains: Gains;
 }
 
-/** A card that fills more than one row, where it sits. */
-interface Seat {
-	readonly card: CardDevice;
-	readonly connector: number;
-	readonly way: Way;
-	readonly isUpright: boolean;
-}
-
 /**
- * The best plan there is, by the goals in their order. Exact: every combination of sharing modes and of places for cards
- * that cover others is gone through, and for each the rest is matched by a best assignment. Of plans that are worth the
- * same, the order of devices and connectors decides, so that the same problem always has the same plan.
+ * The best plan there is, by the goals in their order. Exact: every setting of the sharing groups and every way to seat
+ * the cards that take more than their slot is gone through, unless even the best that each thing could have there alone
+ * is worth no more than what is found already; for each the rest is matched by a best assignment. Of plans that are worth
+ * the same, the order of devices and connectors decides, so that the same problem always has the same plan.
  */
 export function bestPlan(problem: PlanProblem): BestPlan {
-	const goals = goalsFor(problem.devices);
-	const keptOn = goals.findIndex(({ goal }) => goal === "kept on");
-	let best: BestPlan | null = null;
+	const table = gainsTable(problem);
+	const keptOn = table.goals.findIndex(({ goal }) => goal === "kept on");
+	const options = problem.groups.map((group) => settingsOf(group, problem.devices.some(isLater)));
 	const seatings = seatingsOf(problem);
-	for (const modes of modeCombinations(problem)) {
-		const lanes = lanesIn(problem, modes);
-		const off = lanes.filter((given, index) => given === 0 && problem.connectors[index]?.isDead === false).length;
-		const ofModes = goals.map((_, index) => (index === keptOn ? -off : 0));
-		for (const seats of seatings) {
-			const placed = placedAround(problem, goals, lanes, seats);
-			if (!placed) continue;
-			const gains = addGains(placed.gains, ofModes);
-			if (!best || compareGains(gains, best.gains) > 0) best = { placements: placed.placements, modes, gains };
+	let best: BestPlan | null = null;
+	searchFrom([]);
+	return best ?? { placements: problem.devices.map(() => null), settings: [], gains: [] };
+
+	/** Goes through all that begins with these settings, group by group. */
+	function searchFrom(settings: readonly GroupSetting[]): void {
+		const lanes = lanesIn(problem, settings);
+		const isUntouched = untouched(problem, settings);
+		const off = countOff(problem, settings);
+		const ofModes = table.goals.map((_, index) => (index === keptOn ? -off : 0));
+		if (best && compareGains(mostAlone(problem, table, { lanes, isUntouched }, ofModes), best.gains) <= 0) return;
+		const next = options[settings.length];
+		if (next) {
+			for (const option of next) searchFrom([...settings, option]);
+			return;
+		}
+		const restAlone = mostAlone(problem, table, { lanes, isUntouched }, ofModes, (device) => !isWide(device));
+		for (const seating of seatings) {
+			const around = { ...seating, lanes, isUntouched };
+			const seated = seatedIn(problem, table, around, restAlone);
+			if (!seated || (best && compareGains(seated.gains, best.gains) <= 0)) continue;
+			const placed = placedIn(problem, table, around, ofModes, best?.gains ?? null);
+			if (placed && (!best || compareGains(placed.gains, best.gains) > 0)) best = { ...placed, settings };
 		}
 	}
-	return best ?? { placements: problem.devices.map(() => null), modes: [], gains: [] };
 }
 
-/** Every choice of one mode a sharing group. */
-function modeCombinations({ groups }: PlanProblem): readonly (readonly number[])[] {
-	return groups.reduce<readonly (readonly number[])[]>(
-		(all, { modes }) => all.flatMap((before) => modes.map((_, mode) => [...before, mode])),
-		[[]],
-	);
+function isLater({ standing }: Device): boolean {
+	return standing === "later";
 }
 
-/** Lanes of every connector in these modes; one that shares in several groups has the fewest of them. */
-export function lanesIn({ connectors, groups }: PlanProblem, modes: readonly number[]): readonly number[] {
-	const lanes = connectors.map((connector) => (connector.isDead ? 0 : connector.lanes));
-	groups.forEach(({ members, modes: all }, group) => {
-		const on = all[modes[group] ?? 0];
-		for (const member of members) lanes[member] = Math.min(lanes[member] ?? 0, on?.get(member) ?? 0);
-	});
-	return lanes;
+/** More than all devices together can gain: each has the best place there is, whoever else wants it. */
+function mostAlone(
+	{ connectors, devices }: PlanProblem,
+	{ wayOf, gainsOf }: GainsTable,
+	{ lanes, isUntouched }: Pick<Surroundings, "lanes" | "isUntouched">,
+	ofModes: Gains,
+	isCounted: (device: Device) => boolean = () => true,
+): Gains {
+	return devices.reduce<Gains>((sum, device, nth) => {
+		if (!isCounted(device)) return sum;
+		const row = connectors.map((_, connector) => {
+			const way = wayOf(nth, connector);
+			const given = lanes[connector] ?? 0;
+			if (!way || given < Math.max(1, way.leastLanes) || (isUntouched[connector] && !isLater(device))) return null;
+			return gainsOf(nth, connector, { way, lanes: given, isUpright: false, isBuried: false, isInItsAir: false });
+		});
+		return addGains(sum, largest(row));
+	}, ofModes);
 }
 
-/** Every way to seat the cards that fill several rows, each perhaps nowhere. */
-function seatingsOf(problem: PlanProblem): readonly (readonly Seat[])[] {
-	const wide = problem.devices.filter(isWide);
-	return wide.reduce<readonly (readonly Seat[])[]>(
-		(all, card) => {
-			const seats = seatsOf(problem, card);
-			return all.flatMap((before) => [...seats.map((seat) => [...before, seat]), before]);
-		},
-		[[]],
-	);
+/** All that decides what a device may do and gains in a connector, beside the two themselves. */
+interface Surroundings extends Seating {
+	readonly lanes: readonly number[];
+	readonly isUntouched: readonly boolean[];
 }
 
-/** Cards that take more than their own slot: they cover rows, bury sockets, bar ports, or want air. */
-function isWide(device: Device): device is CardDevice {
-	return isCard(device) && (device.rows > 1 || device.kind === "graphics card" || device.isLong || device.reachesEdge);
+/** Of any one link (PCI Express). */
+const mostLanes = 16;
+
+/** Ways in and gains, each worked out once a problem. */
+interface GainsTable {
+	readonly goals: readonly Goal[];
+	readonly wayOf: (device: number, connector: number) => Way | null;
+	readonly gainsOf: (device: number, connector: number, standing: Standing) => Gains;
 }
 
-function seatsOf(problem: PlanProblem, card: CardDevice): readonly Seat[] {
-	return problem.connectors.flatMap((connector, index): Seat[] => {
-		const way = wayIn(card, connector, problem.leaning, problem.mayAdapt);
-		if (!way) return [];
-		const flat = caseLeaves(problem, card, connector.row);
-		return [
-			...(flat ? [{ card, connector: index, way, isUpright: false }] : []),
-			...(mayStandUpright(problem, card) ? [{ card, connector: index, way, isUpright: true }] : []),
-		];
-	});
-}
-
-function placedAround(
-	problem: PlanProblem,
-	goals: ReturnType<typeof goalsFor>,
-	lanes: readonly number[],
-	seats: readonly Seat[],
-): Omit<BestPlan, "modes"> | null {
+function gainsTable(problem: PlanProblem): GainsTable {
 	const { connectors, devices } = problem;
-	const isSound = seats.every(
-		(seat) =>
-			(lanes[seat.connector] ?? 0) >= Math.max(1, seat.way.leastLanes) &&
-			seats.every(
-				(other) =>
-					other === seat || (!isTakenBy(problem, other, seat.connector) && (!other.isUpright || seat.card.isLow)),
-			),
-	);
-	if (!isSound) return null;
-	const standingOf = (device: Device, index: number): Standing | null => {
-		const connector = connectors[index] as Connector;
-		const way = wayIn(device, connector, problem.leaning, problem.mayAdapt);
-		const given = lanes[index] ?? 0;
-		if (!way || given < Math.max(1, way.leastLanes)) return null;
-		if (seats.some((seat) => isTakenBy(problem, seat, index))) return null;
-		if (isCard(device) && !caseLeaves(problem, device, connector.row)) return null;
-		if (isCard(device) && !device.isLow && seats.some(({ isUpright }) => isUpright)) return null;
-		return {
-			way,
-			lanes: given,
-			isUpright: false,
-			isBuried: connector.kind === "M.2 socket" && seats.some((seat) => buries(problem, seat, connector)),
-			isInItsAir: connector.kind === "card slot" && seats.some((seat) => isRightBelow(problem, seat, connector)),
-		};
-	};
-	const seated = new Map(seats.map((seat) => [seat.card.id, seat]));
-	const rest = devices.filter((device): boolean => !isWide(device));
-	const standings = rest.map((device) => connectors.map((_, index) => standingOf(device, index)));
-	const gainsOf = (device: Device, index: number, standing: Standing) =>
-		goals.map((goal) => gainFor(goal, device, connectors[index] as Connector, index, standing));
-	const matched = bestAssignment(
-		rest.map((device, row) =>
-			connectors.map((_, index) => {
-				const standing = standings[row]?.[index];
-				return standing ? gainsOf(device, index, standing) : null;
-			}),
+	const goals = goalsFor(problem);
+	const ways = devices.map((device) =>
+		connectors.map((connector) =>
+			isCard(device) && !isWide(device) && !caseLeaves(problem, device, connector.row)
+				? null
+				: wayIn(device, connector, problem.leaning, problem.mayAdapt),
 		),
 	);
-	let gains = matched.gains;
-	const placements = devices.map((device): Placement | null => {
-		const seat = seated.get(device.id);
-		if (seat) {
-			const standing = {
-				way: seat.way,
-				lanes: lanes[seat.connector] ?? 0,
-				isUpright: seat.isUpright,
-				isBuried: false,
-				isInItsAir: seats.some((other) =>
-					isRightBelow(problem, other, problem.connectors[seat.connector] as Connector),
-				),
-			};
-			gains = addGains(gains, gainsOf(device, seat.connector, standing));
-			return { connector: seat.connector, standing };
-		}
-		const row = rest.indexOf(device);
-		const place = row < 0 ? null : (matched.placeOf[row] ?? null);
-		const standing = place === null ? null : standings[row]?.[place];
-		return place === null || !standing ? null : { connector: place, standing };
-	});
+	const known = new Map<number, Gains>();
+	return {
+		goals,
+		wayOf: (device, connector) => ways[device]?.[connector] ?? null,
+		gainsOf: (device, connector, standing) => {
+			const { lanes, isUpright, isBuried, isInItsAir } = standing;
+			const flags = Number(isUpright) + 2 * Number(isBuried) + 4 * Number(isInItsAir);
+			const key = ((device * connectors.length + connector) * (mostLanes + 1) + lanes) * 8 + flags;
+			const one = devices[device] as Device;
+			const gains =
+				known.get(key) ??
+				goals.map((goal) => gainFor(goal, one, connectors[connector] as Connector, connector, standing));
+			known.set(key, gains);
+			return gains;
+		},
+	};
+}
+
+/** How a device stands in a connector, whatever else is there; null where it cannot. */
+function standingIn(
+	{ devices }: PlanProblem,
+	around: Surroundings,
+	device: number,
+	connector: number,
+	way: Way | null,
+	isUpright: boolean,
+): Standing | null {
+	const lanes = around.lanes[connector] ?? 0;
+	if (!way || lanes < Math.max(1, way.leastLanes)) return null;
+	if (around.isUntouched[connector] && !isLater(devices[device] as Device)) return null;
+	const isBuried = around.isBuried[connector] === true;
+	return { way, lanes, isUpright, isBuried, isInItsAir: around.isInAir[connector] === true };
+}
+
+/** The seated cards in their places, and what they gain beside what is given; null where one cannot sit there. */
+function seatedIn(
+	problem: PlanProblem,
+	{ gainsOf }: GainsTable,
+	around: Surroundings,
+	before: Gains,
+): Omit<BestPlan, "settings"> | null {
+	const placements = new Array<Placement | null>(problem.devices.length).fill(null);
+	let gains = before;
+	for (const { card, connector, way, isUpright } of around.seats) {
+		const device = problem.devices.indexOf(card);
+		const standing = standingIn(problem, around, device, connector, way, isUpright);
+		if (!standing) return null;
+		placements[device] = { connector, standing };
+		gains = addGains(gains, gainsOf(device, connector, standing));
+	}
 	return { placements, gains };
 }
 
-/** Whether this card sits in the connector, or covers it so that nothing goes in. */
-export function isTakenBy(problem: PlanProblem, { card, connector, isUpright }: Seat, index: number): boolean {
-	if (connector === index) return true;
-	if (isUpright) return false;
-	const other = problem.connectors[index] as Connector;
-	const at = (problem.connectors[connector] as Connector).row;
-	if (other.kind === "card slot") {
-		// Where a row is not known, a card of several rows covers the slot at worst and not at best.
-		if (other.row === null || at === null) return card.rows > 1 && problem.leaning === "worst";
-		return other.row > at && other.row < at + card.rows;
-	}
-	return (
-		other.kind === "drive port" &&
-		other.port.upright === true &&
-		card.reachesEdge &&
-		other.row !== null &&
-		at !== null &&
-		other.row >= at &&
-		other.row < at + card.rows
+/** The best placements with these surroundings; null where they are not worth more than `toBeat`, or cannot be. */
+function placedIn(
+	problem: PlanProblem,
+	table: GainsTable,
+	around: Surroundings,
+	ofModes: Gains,
+	toBeat: Gains | null,
+): Omit<BestPlan, "settings"> | null {
+	const { connectors, devices } = problem;
+	const seated = seatedIn(problem, table, around, ofModes);
+	if (!seated) return null;
+	const isSeatedLow = (device: Device) => !around.hasUpright || !isCard(device) || device.isLow;
+	const rest = devices.flatMap((device, index) => (isWide(device) ? [] : [index]));
+	const standings = rest.map((device) =>
+		connectors.map((_, connector) =>
+			around.isTaken[connector] || !isSeatedLow(devices[device] as Device)
+				? null
+				: standingIn(problem, around, device, connector, table.wayOf(device, connector), false),
+		),
 	);
+	const choices = standings.map((row, nth) =>
+		row.map((standing, connector) => standing && table.gainsOf(rest[nth] as number, connector, standing)),
+	);
+	const most = choices.reduce<Gains>((sum, row) => addGains(sum, largest(row)), seated.gains);
+	if (toBeat && compareGains(most, toBeat) <= 0) return null;
+	const matched = bestAssignment(choices);
+	const placements = [...seated.placements];
+	matched.placeOf.forEach((connector, nth) => {
+		const standing = connector === null ? null : standings[nth]?.[connector];
+		if (connector !== null && standing) placements[rest[nth] as number] = { connector, standing };
+	});
+	return { placements, gains: addGains(seated.gains, matched.gains) };
 }
 
-function buries(problem: PlanProblem, { card, connector, isUpright }: Seat, { row, ...other }: Connector): boolean {
-	const at = (problem.connectors[connector] as Connector).row;
-	if (isUpright || !card.isLong || row === null || at === null || other.kind !== "M.2 socket") return false;
-	return (other.socket.place ?? "front") === "front" && row >= at && row < at + card.rows;
-}
-
-function isRightBelow(problem: PlanProblem, { card, connector, isUpright }: Seat, { row }: Connector): boolean {
-	const at = (problem.connectors[connector] as Connector).row;
-	return card.kind === "graphics card" && !isUpright && row !== null && at !== null && row === at + card.rows;
+/** The most that a thing could gain if nothing else were in its way. */
+function largest(row: readonly (Gains | null)[]): Gains {
+	return row.reduce<Gains>((most, one) => (one && compareGains(one, most) > 0 ? one : most), noGains);
 }

@@ -5,16 +5,17 @@ import { type ProcessorOfPlan, withProcessorLimits } from "./processor-limits.ts
 
 export type BoardConnectors = Pick<Board, "cardSlots" | "m2Sockets" | "drivePorts" | "conditions">;
 
-/** Every slot, socket and port of a board as it is with this processor, in the board's order: slots, sockets, ports. */
+/** Every slot, socket and port of a board as it is with this processor, in the board's order: sockets, slots, ports. */
 export function connectorsOf(
 	board: BoardConnectors,
 	processor: ProcessorOfPlan,
 	leaning: Leaning,
 ): readonly Connector[] {
 	const all = [
-		...(board.cardSlots ?? []).map((slot) => slotConnector(slot, leaning)),
+		// Sockets first: of two drives alike the first named has the socket, and the other the adapter in a slot.
 		// Key E is for wireless modules; no drive and no card goes in.
 		...(board.m2Sockets ?? []).filter(({ key }) => key !== "E").map(socketConnector),
+		...(board.cardSlots ?? []).map((slot) => slotConnector(slot, leaning)),
 		...(board.drivePorts ?? []).map(portConnector),
 	];
 	return all.map((connector) =>
@@ -60,7 +61,8 @@ function portConnector(port: DrivePort): Connector {
 		name: port.name,
 		port,
 		row: port.row ?? null,
-		lanes: 1,
+		// Common practice, no source: a port for U.2 drives has four lanes.
+		lanes: port.kind === "U.2" || port.kind === "SlimSAS" ? 4 : 1,
 		wiredLanes: null,
 		generation: null,
 		// Common practice, no source: drive ports hang on the chipset.

@@ -23,6 +23,8 @@ const rowsOfOpenCard = 2;
 const shortCardMm = 120;
 /** From this length on, in mm, a card reaches over ports that stand up at the far edge of a board (own convention). */
 const edgeMm = 200;
+/** A hard disk of which nothing is said, in GB/s (common practice, no source): what the fastest read at their rim. */
+const hardDiskGbytesPerS = 0.28;
 /** A low-profile card, in mm (PCI-SIG CEM, from memory: 68.9 mm). */
 const lowCardMm = 70;
 
@@ -84,7 +86,7 @@ function graphicsDevice(card: GraphicsCard, isOwned: boolean, leaning: Leaning):
 		standing: isOwned ? "owned" : "planned",
 		bus: "PCI Express",
 		// Common practice, no source: a graphics card of which nothing is said has an edge for sixteen lanes.
-		sizeLanes: card.lanes ?? (leaning === "best" ? 1 : 16),
+		sizeLanes: card.lanes ?? 16,
 		leastLanes: card.leastLanes ?? 1,
 		lanes: card.lanes ?? 16,
 		generation: card.generation ?? null,
@@ -132,6 +134,7 @@ export function driveDevice(drive: Drive, id: string, standing: Device["standing
 	const lanes = isPci ? (drive.lanes ?? 4) : null;
 	const link = isPci ? linkGbytes(drive.generation, lanes ?? undefined) : null;
 	const read = drive.readMBytesPerS === undefined ? null : drive.readMBytesPerS / 1000;
+	const usual = drive.shape === "3.5 inch" ? hardDiskGbytesPerS : sataRate.payloadMBytesPerSecond / 1000;
 	return {
 		id,
 		kind: isM2Drive(drive) ? "M.2 drive" : "drive",
@@ -139,7 +142,7 @@ export function driveDevice(drive: Drive, id: string, standing: Device["standing
 		standing,
 		lanes,
 		generation: isPci ? (drive.generation ?? null) : null,
-		gbytesPerS: read ?? link ?? (drive.link === "SATA" ? sataRate.payloadMBytesPerSecond / 1000 : null),
+		gbytesPerS: read ?? link ?? (drive.link === "SATA" ? usual : null),
 		drive,
 	};
 }

@@ -2,36 +2,42 @@ import type { Connector } from "./connector.ts";
 import { type Device, isCard } from "./device.ts";
 import type { Way } from "./goes-in.ts";
 import { comparedMbytesPerS } from "./link-speed.ts";
+import type { PlanProblem } from "./problem.ts";
 
 /**
  * What a plan is after, the first that differs decides. The graphics card comes before the count: a plan that leaves it
- * out for two small cards would be no plan. Then owned things, then all; then the card's width and the drives' speed.
+ * out for two small cards, or moves it to a slot of one lane for them, would be no plan. Then owned things, then all; then the card's width and the drives' speed.
  */
 export type Goal =
+	/** Placed at all, and then with so many lanes: half of what it wants, or as many as the board could ever give it. */
+	| { readonly goal: "graphics card"; readonly enoughLanes: number }
 	| {
-			readonly goal:
-				| "graphics card"
-				| "owned"
-				| "placed"
-				| "no extras"
-				| "graphics lanes"
-				| "graphics speed"
-				| "first slot";
+			readonly goal: "owned" | "placed" | "no extras" | "graphics lanes" | "graphics speed" | "first slot";
 	  }
 	| { readonly goal: "speed" | "from processor"; readonly deviceId: string }
 	| { readonly goal: "kept on" | "later" | "later speed" | "not buried" | "cooled" | "air" }
 	/** Ties are always broken alike: the device named first gets the connector named first. */
 	| { readonly goal: "order"; readonly deviceId: string };
 
+/** Lanes a graphics card wants where nobody has said (common practice, no source). */
+const usualLanes = 16;
+
 /** The goals for these devices, in order of weight. */
-export function goalsFor(devices: readonly Device[]): readonly Goal[] {
+export function goalsFor({ devices, connectors }: Pick<PlanProblem, "devices" | "connectors">): readonly Goal[] {
+	const graphics = devices.find(({ kind }) => kind === "graphics card");
+	const most = Math.max(
+		0,
+		...connectors.map(({ kind, lanes, isDead }) => (kind === "card slot" && !isDead ? lanes : 0)),
+	);
+	// Fewer than half of what it wants is no place for one, if there is another (common practice, no source).
+	const enoughLanes = Math.min(Math.ceil((graphics?.lanes ?? usualLanes) / 2), most);
 	const now = devices.filter(({ standing }) => standing !== "later");
 	const fastestFirst = (some: readonly Device[]) =>
 		[...some].sort((one, other) => (other.gbytesPerS ?? 0) - (one.gbytesPerS ?? 0));
 	const sticks = fastestFirst(now.filter(({ kind, lanes }) => !isCardKind(kind) && lanes !== null));
 	const cards = fastestFirst(now.filter(({ kind }) => kind === "card"));
 	return [
-		{ goal: "graphics card" },
+		{ goal: "graphics card", enoughLanes },
 		{ goal: "owned" },
 		{ goal: "placed" },
 		{ goal: "no extras" },
@@ -90,7 +96,7 @@ export function gainFor(
 	if (isLater) return 0;
 	switch (goal.goal) {
 		case "graphics card":
-			return device.kind === "graphics card" ? 1 : 0;
+			return device.kind === "graphics card" ? (lanes >= goal.enoughLanes ? 2 : 1) : 0;
 		case "owned":
 			return device.standing === "owned" ? 1 : 0;
 		case "placed":
@@ -125,7 +131,8 @@ const usefulShare = 0.5;
 
 export function isUseful(device: Device, connector: Connector, lanes: number): boolean {
 	if (device.gbytesPerS === null) return true;
-	return comparedMbytesPerS(device, connector, lanes) >= usefulShare * device.gbytesPerS * 1000;
+	// Rates are compared in whole MB/s, so half of one is room for rounding.
+	return comparedMbytesPerS(device, connector, lanes) + 0.5 >= usefulShare * device.gbytesPerS * 1000;
 }
 
 /** Drives of generation 4 and later grow hot at work (common practice, no source). */

@@ -53,7 +53,7 @@ export function laterDevicesOf({ laterThings, wishes }: BuildOfPlan): readonly D
 }
 
 /** Two rows, and at least eight lanes: fewer hold a heavy card back (common practice, no source). */
-const secondHeavyCard: CardDevice = {
+export const secondHeavyCard: CardDevice = {
 	...laterCard,
 	id: "later-heavy-card",
 	name: "a second heavy card",

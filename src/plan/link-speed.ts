@@ -17,6 +17,7 @@ export interface Link {
 
 /** The link a device gets in a connector that gives it so many lanes. */
 export function linkOf(device: Device, connector: Connector, lanes: number): Link {
+	if (device.lanes !== null && connector.kind === "drive port") return portLink(device, lanes);
 	if (device.lanes === null || connector.kind === "drive port") {
 		const sata = sataRate.payloadMBytesPerSecond / 1000;
 		const carriesSata = "drive" in device && (device.drive.link ?? "SATA") === "SATA";
@@ -25,14 +26,26 @@ export function linkOf(device: Device, connector: Connector, lanes: number): Lin
 		return { lanes: null, generation: null, gbytesPerS };
 	}
 	const used = Math.min(lanes, device.lanes);
-	const known = device.generation ?? connector.generation;
-	const generation =
-		device.generation !== null && connector.generation !== null
-			? Math.min(device.generation, connector.generation)
-			: null;
-	if (known === null || generation === null || generation > 6) return { lanes: used, generation, gbytesPerS: null };
+	if (connector.generation === null || connector.generation > 6)
+		return { lanes: used, generation: null, gbytesPerS: null };
+	// A drive of which only the speed is known moves that, or what the socket carries.
+	if (device.generation === null && device.gbytesPerS === null)
+		return { lanes: used, generation: null, gbytesPerS: null };
+	const generation = Math.min(device.generation ?? connector.generation, connector.generation);
 	const link = gbytesPerSecond(generation as LinkGeneration, used);
-	return { lanes: used, generation, gbytesPerS: Math.min(link, device.gbytesPerS ?? link) };
+	return {
+		lanes: used,
+		generation: device.generation === null ? null : generation,
+		gbytesPerS: Math.min(link, device.gbytesPerS ?? link),
+	};
+}
+
+/** A U.2 drive at its port: of the port nobody gives a generation, so the drive's own counts. */
+function portLink({ lanes: wanted, generation, gbytesPerS }: Device, given: number): Link {
+	const lanes = Math.min(given, wanted ?? given);
+	if (generation === null || generation > 6) return { lanes, generation, gbytesPerS };
+	const link = gbytesPerSecond(generation as LinkGeneration, lanes);
+	return { lanes, generation, gbytesPerS: Math.min(link, gbytesPerS ?? link) };
 }
 
 /** The same in MB/s as a whole number, with the usual stand-in where something is not known: only to compare places. */

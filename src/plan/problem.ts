@@ -14,6 +14,8 @@ export interface PlanProblem {
 	readonly groups: readonly SharingGroup[];
 	/** In order: what is served first where all else is alike. */
 	readonly devices: readonly Device[];
+	/** Things that have no part in it, since nobody knows which connectors of their kind the board has. */
+	readonly unlisted: readonly Device[];
 	/** Card openings of the case, and those for a card that is mounted upright; null where nobody knows. */
 	readonly caseRows: number | null;
 	readonly uprightRows: number | null;
@@ -25,7 +27,7 @@ export interface PlanProblem {
 export interface PlanOptions {
 	readonly leaning: Leaning;
 	readonly mayAdapt?: boolean;
-	/** Things named for later count as if they were planned. */
+	/** Things named for later are planned too, after all that comes now. */
 	readonly withLater?: boolean;
 }
 
@@ -42,18 +44,33 @@ export function problemOf(
 	{ leaning, mayAdapt = false, withLater = false }: PlanOptions,
 ): PlanProblem {
 	const connectors = connectorsOf(board, build.processor, leaning);
+	const now = devicesOf(build, leaning).map(
+		(device): Device => (withLater ? { ...device, standing: "owned" } : device),
+	);
 	const later = laterDevicesOf(build).map(
 		(device): Device => (withLater ? { ...device, standing: "planned" } : device),
 	);
+	const all = [...now, ...later];
 	return {
 		connectors,
 		groups: sharingGroupsOf(board.sharing, connectors, leaning),
-		devices: [...devicesOf(build, leaning), ...later],
+		devices: all.filter((device) => isListed(board, device)),
+		unlisted: all.filter((device) => !isListed(board, device)),
 		caseRows: build.case?.cardSlots ?? null,
 		uprightRows: build.case?.uprightSlots ?? null,
 		leaning,
 		mayAdapt,
 	};
+}
+
+/** Where a board lists the connectors that a device goes into first of all. */
+export function listFor({ kind }: Pick<Device, "kind">): "cardSlots" | "m2Sockets" | "drivePorts" {
+	if (kind === "M.2 drive") return "m2Sockets";
+	return kind === "drive" ? "drivePorts" : "cardSlots";
+}
+
+function isListed(board: BoardOfPlan, device: Device): boolean {
+	return board[listFor(device)] !== undefined;
 }
 
 /** Whether the slots' rows and the case leave a card this slot. */

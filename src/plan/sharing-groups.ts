@@ -33,13 +33,31 @@ function usualSharing(connectors: readonly Connector[]): readonly SharingGroup[]
 		connectors.flatMap((connector, index) => (keep(connector) ? [index] : []));
 	const sockets = places(({ kind, from }) => kind === "M.2 socket" && from !== "processor");
 	const ports = places(({ kind }) => kind === "drive port").reverse();
-	return sockets.flatMap((socket, nth): SharingGroup[] => {
-		const taken = ports.slice(nth * portsPerSocketAtWorst, (nth + 1) * portsPerSocketAtWorst).reverse();
-		if (taken.length === 0) return [];
-		const modes = [
-			new Map([[socket, connectors[socket]?.lanes ?? 0]]),
-			new Map(taken.map((port) => [port, 1] as const)),
-		];
-		return [{ members: [socket, ...taken], modes }];
-	});
+	return [
+		...slotsThatMayHalve(connectors),
+		...sockets.flatMap((socket, nth): SharingGroup[] => {
+			const taken = ports.slice(nth * portsPerSocketAtWorst, (nth + 1) * portsPerSocketAtWorst).reverse();
+			if (taken.length === 0) return [];
+			const modes = [
+				new Map([[socket, connectors[socket]?.lanes ?? 0]]),
+				new Map(taken.map((port) => [port, 1] as const)),
+			];
+			return [{ members: [socket, ...taken], modes }];
+		}),
+	];
+}
+
+/** Lanes a processor has for its slots together, and what each of two then gets (common practice, no source). */
+const [lanesForSlots, lanesOfHalf] = [16, 8];
+
+/** Wide slots of the processor's share its lanes at worst: the first alone, or the first and one other with half each. */
+function slotsThatMayHalve(connectors: readonly Connector[]): readonly SharingGroup[] {
+	const wide = connectors.flatMap((connector, index) =>
+		connector.kind === "card slot" && connector.from !== "chipset" && connector.lanes >= lanesOfHalf ? [index] : [],
+	);
+	const [first, ...others] = wide;
+	const lanes = first === undefined ? 0 : (connectors[first]?.lanes ?? 0);
+	if (first === undefined || others.length === 0 || lanes <= lanesOfHalf) return [];
+	const halved = others.map((other) => new Map([first, other].map((index) => [index, lanesOfHalf] as const)));
+	return [{ members: wide, modes: [new Map([[first, Math.min(lanesForSlots, lanes)]]), ...halved] }];
 }

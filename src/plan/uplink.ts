@@ -9,14 +9,22 @@ export interface UplinkLoad {
 	/** Null where the link is not known. */
 	readonly carriesGbytesPerS: number | null;
 	readonly devices: readonly PlacedDevice[];
+	/** Those of them of which nobody knows what they move. */
+	readonly unrated: readonly PlacedDevice[];
 }
 
 export function uplinkLoad(placed: readonly PlacedDevice[], uplink: Board["chipsetUplink"]): UplinkLoad {
 	const devices = placed.filter(({ connector }) => connector.from === "chipset");
 	return {
-		wantedGbytesPerS: devices.reduce((sum, { link }) => sum + (link.gbytesPerS ?? 0), 0),
+		wantedGbytesPerS: devices.reduce((sum, one) => sum + (rateOf(one) ?? 0), 0),
 		carriesGbytesPerS:
 			uplink && uplink.generation <= 6 ? gbytesPerSecond(uplink.generation as LinkGeneration, uplink.lanes) : null,
 		devices,
+		unrated: devices.filter((one) => rateOf(one) === null),
 	};
+}
+
+/** What it moves there; where that is not known, what it can move at most. */
+function rateOf({ link, device }: PlacedDevice): number | null {
+	return link.gbytesPerS ?? device.gbytesPerS;
 }

@@ -15,8 +15,9 @@ export interface Blocking {
 
 /** The connectors a device could go into if nothing else were there, and what became of each. */
 export function whatBlocks(problem: PlanProblem, plan: Plan, device: Device): Blocking {
+	// Adapters are a way out and not what a thing wants: they are counted by nobody.
 	const takes = (connector: Connector, one: Device) =>
-		wayIn(one, { ...connector, isDead: false }, problem.leaning, problem.mayAdapt) !== null;
+		wayIn(one, { ...connector, isDead: false }, problem.leaning, false) !== null;
 	const ends = plan.ends.filter(({ connector }) => takes(connector, device));
 	const others = [...plan.placed.map((placed) => placed.device), ...plan.unplaced];
 	return {

@@ -39,6 +39,17 @@ test.each([
 		{ cardSlots: [{ name: "SLOT_1", row: 5 }] },
 		"boards[0].cardSlots[0].row: a row from 1 to 4, as many as a board of the form microATX has; it is 5",
 	],
+	[
+		{
+			headers: {
+				fans: [
+					{ name: "FAN_1", use: "processor" },
+					{ name: "FAN_1", use: "case" },
+				],
+			},
+		},
+		'boards[0].headers.fans[1].name: a name of its own; "FAN_1" is used twice',
+	],
 	[{ m2Sockets: [{ name: "SLOT_1" }] }, 'boards[0].m2Sockets[0].name: a name of its own; "SLOT_1" is used twice'],
 ])("%j is told with its path", (board, told) => {
 	expect(faults(board)).toEqual([told]);

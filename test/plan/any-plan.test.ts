@@ -11,7 +11,7 @@ const timeout = 300_000;
 const firstGoals = ({ gains }: BestPlan) => [0, 1, 2].map((goal) => gains[goal] ?? 0);
 
 /** What is wrong with a plan, told from the facts alone. */
-function slipsOf({ connectors, devices, groups }: PlanProblem, { placements, modes }: BestPlan): readonly string[] {
+function slipsOf({ connectors, devices, groups }: PlanProblem, { placements, settings }: BestPlan): readonly string[] {
 	const placed = devices.flatMap((device, index) => {
 		const placement = placements[index];
 		return placement ? [{ device, ...placement }] : [];
@@ -19,7 +19,7 @@ function slipsOf({ connectors, devices, groups }: PlanProblem, { placements, mod
 	return placed.flatMap(({ device, connector: at, standing }) => {
 		const connector = connectors[at];
 		const givenBy = groups.flatMap(({ members, modes: all }, group) =>
-			members.includes(at) ? [all[modes[group] ?? -1]?.get(at) ?? 0] : [],
+			members.includes(at) ? [all[settings[group]?.mode ?? -1]?.get(at) ?? 0] : [],
 		);
 		const lanes = Math.min(connector?.lanes ?? 0, ...givenBy);
 		const others = placed.filter((other) => other.device !== device);

@@ -36,7 +36,7 @@ interface Model {
 export function valuesByHighs(highs: Highs, problem: PlanProblem): readonly number[] {
 	const model = modelOf(problem);
 	const fixed: string[] = [];
-	return goalsFor(problem.devices)
+	return goalsFor(problem)
 		.filter(({ goal }) => goal !== "order")
 		.map((goal) => {
 			const terms = termsOf(goal, model);
@@ -160,7 +160,27 @@ function modelOf(problem: PlanProblem): Model {
 		});
 	const buried = flagged("buried", buries);
 	const inAir = flagged("air", takesAir);
-	const off = connectors.flatMap(({ isDead }, at) => (isDead ? [] : [levels[at]?.get(0) ?? []].flat()));
+	const used = groups.map(({ members }, group) => {
+		const name = binary(`used_${group}`);
+		for (const at of members) {
+			const inside = isNowAt(at);
+			if (inside.length > 0) row([...each(inside), [-1, name]], "<= 0");
+		}
+		return name;
+	});
+	// A group of which nothing of now is used switches nothing off.
+	const off = connectors.flatMap(({ isDead, lanes }, at): string[] => {
+		const name = `off_${at}`;
+		const ways = groups.flatMap(({ members, modes }, group) =>
+			members.includes(at) && !isDead && lanes > 0
+				? [{ group, without: modes.flatMap((on, mode) => (on.get(at) ? [] : [modeNames[group]?.[mode] as string])) }]
+				: [],
+		);
+		if (ways.length === 0) return [];
+		for (const { group, without } of ways)
+			if (without.length > 0) row([...each(without), [1, used[group] as string], [-1, name]], "<= 1");
+		return [binary(name)];
+	});
 	return { rows, choices, off, buried, inAir, binaries };
 }
 
@@ -202,7 +222,7 @@ function worth(goal: Goal, { device, connector, at, lanes, isUpright, way }: Cho
 	const isGraphics = device.kind === "graphics card";
 	switch (goal.goal) {
 		case "graphics card":
-			return isGraphics ? 1 : 0;
+			return isGraphics ? (lanes >= goal.enoughLanes ? 2 : 1) : 0;
 		case "owned":
 			return device.standing === "owned" ? 1 : 0;
 		case "placed":

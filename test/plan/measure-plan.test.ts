@@ -22,7 +22,7 @@ const facts = {
 	drives: [stick("Dart", { readMBytesPerS: 7000 }), stick("Mouse", { readMBytesPerS: 3500 })],
 	olderSataDrives: 5,
 	addInCards: [card("Chime", { lanes: 1 })],
-	boughtLists: ["drives" as const],
+	boughtLists: ["drives", "addInCards"] as const,
 };
 const said = (one: Board, build = facts) =>
 	planWords(measurePlan(one, build)).flatMap(({ heading, lines }) => lines.map((line) => `${heading}: ${line}`));
@@ -32,14 +32,18 @@ test("what is off, covered and buried is told with its cause, and who would have
 		"What goes where: Carousel in X16: 16 lanes of generation 4, 31.51 GB/s, all it can use.",
 		"What goes where: Dart in M1: 4 lanes of generation 4, 7 GB/s, all it can use.",
 		"What goes where: Mouse in M2: 4 lanes of generation 4, 3.5 GB/s, all it can use.",
-		...[1, 2, 3, 4].map((nth) => `What goes where: older drive ${nth} in S${nth}: 0.6 GB/s, all it can use.`),
+		...[1, 2, 3, 4].map((nth) => `What goes where: Older drive ${nth} in S${nth}: 0.28 GB/s, all it can use.`),
 		"What goes where: Chime in X4: 1 lane of generation 3, 0.98 GB/s, all it can use.",
-		"No place is left for: older drive 5: 5 things want 4 usable drive ports. S5 and S6 are off because of Mouse.",
-		"No place is left for: Everything else fits without 1 of older drive 1, older drive 2, older drive 3, older drive 4, older drive 5; or without 1 of Dart, Mouse.",
+		"No place is left for: Older drive 5: 5 drives want such a port, and 4 can be used. S5 and S6 do not work while Mouse is in M2.",
+		"No place is left for: Without Chime all the rest fits. That needs an adapter card besides.",
+		"No place is left for: Without one of the 5 older drives all the rest fits.",
+		"No place is left for: Without one of Dart and Mouse all the rest fits.",
+		"No place is left for: Without Carousel all the rest fits. That needs an adapter card besides.",
+		"Not known: Fan and pump headers, for: fan of the cooler.",
 		"What is given up for it: X1 is covered by Carousel.",
-		"What is given up for it: S5 and S6 are off because of Mouse.",
-		"Good to know: Dart in M1 lies under a card: it works, but to reach it the card must come out, and it runs warmer.",
-		"Good to know: What hangs on the chipset could move 6.88 GB/s all at once; its link carries 3.94. Things at work at one time would wait for each other.",
+		"What is given up for it: S5 and S6 do not work while Mouse is in M2.",
+		"Good to know: Dart in M1 lies under Carousel. It works, only warmer; to reach it the card must come out.",
+		"Good to know: M2, X4 and S1 to S4 share the chipset's link to the processor, 3.94 GB/s. All at once they could move 5.6 GB/s, so they would slow each other down.",
 	]);
 });
 
@@ -48,16 +52,16 @@ test("where the page says nothing of shared lanes, both cases are planned and th
 	expect(sharing).toBeDefined();
 	const measure = measurePlan(silent, facts);
 	expect(measure.plan.unplaced).toEqual([]);
-	expect(measure.mayLackPlace).toEqual(["older drive 5"]);
+	expect(measure.mayLackPlace.map(({ name }) => name)).toEqual(["older drive 5"]);
 	expect(measure.missing).toEqual(["board.sharing"]);
 	expect(said(silent)).toContain(
-		"Not known: Whether every place holds is not known for: older drive 5. Look on the board's page for the footnotes about shared lanes.",
+		"Not known: Whether there is a place is not known for: older drive 5. Look on the board's page for the footnotes about shared lanes.",
 	);
 });
 
 test("a later drive takes the place that is left, and no more", () => {
 	const later = { ...facts, olderSataDrives: 3, laterThings: ["SATA drive", "SATA drive"] as const };
-	expect(measurePlan(board, later).later).toEqual({ wanted: 2, placed: 1 });
+	expect(measurePlan(board, later).later).toMatchObject({ wanted: 2, fewest: 1, most: 1 });
 });
 
 test("a card in a halved slot is told so", () => {
@@ -66,9 +70,11 @@ test("a card in a halved slot is told so", () => {
 		cardSlots: [slot("X16", 1, 16), slot("Y16", 5, 16)],
 		sharing: [{ members: ["X16", "Y16"], modes: [{ on: { X16: 16 } }, { on: { X16: 8, Y16: 8 } }] }],
 	};
-	expect(said(halved)).toContain("What is given up for it: X16 has 8 of its 16 lanes.");
+	expect(said(halved)).toContain(
+		"What goes where: Carousel in X16: 8 of its 16 lanes of generation 4, 15.75 of the 31.51 GB/s it can use. Chime takes the other lanes.",
+	);
 	expect(said(halved, { ...facts, addInCards: [] })).toContain(
-		"What is given up for it: Y16 is still usable, but would take lanes from Carousel.",
+		"Good to know: Whatever goes into Y16 takes lanes from Carousel.",
 	);
 	expect(said(halved, { ...facts, addInCards: [] })).toContain(
 		"What goes where: Carousel in X16: 16 lanes of generation 4, 31.51 GB/s, all it can use.",
@@ -86,7 +92,7 @@ test("what does not work with the processor is told so", () => {
 		part: { id: "piccolo", name: "Piccolo", series: "Lump" },
 	};
 	expect(said(limits, { ...facts, processor } as never)).toContain(
-		"What is given up for it: M1 is of no use with this processor.",
+		"What is given up for it: M1 does not work with Piccolo.",
 	);
 });
 
@@ -115,4 +121,20 @@ test("connectors that are free, but not all at once, are told so", () => {
 	expect(planWords(measurePlan(board, little)).find(({ heading }) => heading === "Good to know")?.lines).toEqual([
 		"Free, but not all at once: either M2 or S5 and S6.",
 	]);
+});
+
+test("the processor's name, the memory's slots and the headers are measured where they are known", () => {
+	const memory = { state: "have" as const, ownership: "bought" as const, part: { id: "quilt", name: "Quilt" } };
+	const slotted: Board = { ...board, memory: { slots: 2, slotOrder: { "1": ["A2"], "2": ["A1", "A2"] } } };
+	expect(measurePlan(board, emptyBuildFacts)).toMatchObject({ processorName: null, memory: null });
+	// A kit of which the number of modules is not known says nothing about slots.
+	expect(measurePlan(slotted, { ...emptyBuildFacts, memory }).memory).toBeNull();
+	const single = { ...memory, part: { ...memory.part, modules: 1 } };
+	expect(measurePlan(slotted, { ...emptyBuildFacts, memory: single }).memory).toEqual({
+		modules: 1,
+		slots: { fill: ["A2"], empty: ["A1"] },
+	});
+	expect(measurePlan(board, { ...emptyBuildFacts, memory: single }).memory).toEqual({ modules: 1, slots: null });
+	const fans: Board = { ...board, headers: { fans: [{ name: "CPU_FAN", use: "processor" }] } };
+	expect(measurePlan(fans, emptyBuildFacts).headers.placed.map(({ header }) => header)).toEqual(["CPU_FAN"]);
 });

@@ -16,7 +16,7 @@ test(`HiGHS (npm highs 1.15.3) finds no other values, on ${problems} made-up pro
 	const highs = await highsLoader();
 	for (let seed = 1; seed <= problems; seed++) {
 		const problem = randomProblem(seed);
-		const goals = goalsFor(problem.devices);
+		const goals = goalsFor(problem);
 		const { gains } = bestPlan(problem);
 		const named = (values: readonly number[]) =>
 			goals.flatMap((goal, index) =>

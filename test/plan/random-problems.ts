@@ -47,6 +47,7 @@ function randomBoard(draws: Draws): BoardOfPlan {
 		.sort((one, other) => one - other);
 	const cardSlots = rows.map((row, index) => {
 		const lanes = index === 0 && chance(0.8) ? 16 : pick([16, 4, 1]);
+		if (index > 0 && chance(0.12)) return { name: `X${index + 1}`, bus: "PCI" as const, row };
 		return slot(`X${index + 1}`, row, lanes, { generation: count(3, 5), from: pick(origins) });
 	});
 	const m2Sockets = several(count(1, 4), (nth) =>
@@ -61,16 +62,21 @@ function randomBoard(draws: Draws): BoardOfPlan {
 	);
 	const drivePorts = several(count(0, 6), (nth) => ({
 		name: `S${nth}`,
-		kind: "SATA" as const,
+		kind: chance(0.15) ? pick(["U.2", "SlimSAS"] as const) : ("SATA" as const),
 		...(chance(0.4) ? { upright: true, row: count(1, 7) } : {}),
 	}));
 	const widths = new Map([
 		...cardSlots.map(({ name, wiredLanes }) => [name, wiredLanes ?? 1] as const),
 		...m2Sockets.map(({ name, wiredLanes }) => [name, wiredLanes ?? 1] as const),
-		...drivePorts.map(({ name }) => [name, 1] as const),
+		...drivePorts.map(({ name, kind }) => [name, kind === "SATA" ? 1 : 4] as const),
 	]);
 	const sharing = several(count(0, 3), () => randomGroup(draws, widths));
-	return { cardSlots, m2Sockets, drivePorts, conditions: [], sharing };
+	const conditions = several(count(0, 2), () => ({
+		connector: pick([...widths.keys()]),
+		when: pick([{ processorSeries: ["Lump"] }, { processorGraphics: true }]),
+		...pick([{ dead: true }, { wiredLanes: 1 }, { generation: 3 }, { wiredLanes: 8 }] as const),
+	}));
+	return { cardSlots, m2Sockets, drivePorts, conditions: widths.size > 0 ? conditions : [], sharing };
 }
 
 /** Either the first member or the others; where two have sixteen lanes, perhaps eight and eight instead. */
@@ -95,6 +101,15 @@ function randomBuild({ chance, count, pick }: Draws): BuildAround {
 			? stick(`stick ${nth}`, { link: "SATA", key: "B+M", readMBytesPerS: 500 + nth })
 			: stick(`stick ${nth}`, { ...more, generation: count(3, 5), lanes: pick([2, 4]) });
 	});
+	if (chance(0.2))
+		drives.push({
+			id: "box",
+			name: "box",
+			shape: "2.5 inch",
+			link: "U.2",
+			generation: count(3, 5),
+			lanes: pick([2, 4]),
+		});
 	const addInCards = several(count(0, 3), (nth) =>
 		card(`card ${nth}`, {
 			lanes: pick([1, 4, 8]),
@@ -102,10 +117,20 @@ function randomBuild({ chance, count, pick }: Draws): BuildAround {
 			thicknessMm: chance(0.25) ? count(30, 40) : 18,
 			lengthMm: pick([100, 160, 240]),
 			heightMm: pick([60, 110]),
+			...(chance(0.15) ? { bus: "PCI" as const } : {}),
 		}),
 	);
+	const processor = {
+		state: pick(["have", "have", "open", "unknown"] as const),
+		series: pick(["Lump", "Loaf", undefined]),
+		generation: undefined,
+		graphics: pick([true, false, undefined]),
+		graphicsLanes: pick([undefined, 4, 8, 16]),
+		linkGeneration: pick([undefined, 3, 4, 5]),
+	};
 	return {
 		...bareBuild,
+		processor: processor.state === "have" ? processor : { ...bareBuild.processor, state: processor.state },
 		case: chance(0.7) ? { cardSlots: count(4, 8), uprightSlots: pick([0, 2, 3]) } : null,
 		graphicsCard: chance(0.8)
 			? withGraphics({ thicknessMm: count(18, 75), lengthMm: pick([170, 280]), generation: count(3, 5) })

@@ -1,0 +1,54 @@
+import type { SharingGroup } from "./connector.ts";
+import type { PlanProblem } from "./problem.ts";
+
+/** How one sharing group is set, and whether anything of now may use it. */
+export interface GroupSetting {
+	/** Its mode, by place in the group's list. */
+	readonly mode: number;
+	/** A group of which nothing of now is used switches nothing off yet: things of later years may have it. */
+	readonly isTouched: boolean;
+}
+
+/**
+ * Every setting of one group that is worth trying. A mode that switches nothing off is never better untouched; where
+ * nothing is named for later, an untouched group is one, whatever its mode.
+ */
+export function settingsOf({ members, modes }: SharingGroup, hasLater: boolean): readonly GroupSetting[] {
+	const isAllOn = (on: ReadonlyMap<number, number>) => members.every((member) => (on.get(member) ?? 0) > 0);
+	const sparing = modes.flatMap((on, mode) => (isAllOn(on) ? [] : [{ mode, isTouched: false }]));
+	return [...modes.map((_, mode) => ({ mode, isTouched: true })), ...sparing.slice(0, hasLater ? undefined : 1)];
+}
+
+/**
+ * Lanes of every connector in these settings; one that shares in several groups has the fewest of them. Groups that are
+ * not set yet give each of their members the most they can.
+ */
+export function lanesIn({ connectors, groups }: PlanProblem, settings: readonly GroupSetting[]): readonly number[] {
+	const lanes = connectors.map((connector) => (connector.isDead ? 0 : connector.lanes));
+	groups.forEach(({ members, modes }, group) => {
+		const setting = settings[group];
+		const possible = setting ? [modes[setting.mode]] : modes;
+		for (const member of members)
+			lanes[member] = Math.min(lanes[member] ?? 0, Math.max(0, ...possible.map((on) => on?.get(member) ?? 0)));
+	});
+	return lanes;
+}
+
+/** Connectors that nothing of now may use, since a group of theirs is to stay untouched. */
+export function untouched({ connectors, groups }: PlanProblem, settings: readonly GroupSetting[]): readonly boolean[] {
+	const kept = groups.filter((_, group) => settings[group]?.isTouched === false);
+	return connectors.map((_, index) => kept.some(({ members }) => members.includes(index)));
+}
+
+/** How many connectors that work are off for the sake of what is used beside them. */
+export function countOff({ connectors, groups }: PlanProblem, settings: readonly GroupSetting[]): number {
+	const off = new Set<number>();
+	groups.forEach(({ members, modes }, group) => {
+		const setting = settings[group];
+		if (!setting?.isTouched) return;
+		const on = modes[setting.mode];
+		for (const member of members)
+			if (!connectors[member]?.isDead && connectors[member]?.lanes && !on?.get(member)) off.add(member);
+	});
+	return off.size;
+}
