@@ -22,8 +22,8 @@ const mayImport = {
 	maths: {},
 	plan: { folders: upToPower },
 	power: { folders: upToPower },
-	// Matching drives to sockets, and the watts a use comes to, are a rule's own sums until plan and power measure them.
-	rules: { folders: ["parts", "reference", "power"], files: ["src/maths/"], typesOf: ["plan"] },
+	// The watts a use comes to are a rule's own sums until power measures them.
+	rules: { folders: ["parts", "reference", "power"], files: ["src/maths/kleene.ts"], typesOf: ["plan"] },
 	// Watts are worked out where they are scored until power measures them.
 	criteria: { folders: ["parts", "reference", "power"], typesOf: ["plan"] },
 	questions: { folders: ["parts", "reference", "criteria", "power"], typesOf: ["maths"] },

@@ -8,6 +8,7 @@ import { assumedBoardFacts, withAssumedFacts } from "../reference/assumed-facts.
 import type { Rule } from "../rules/define-rule.ts";
 import type { Finding } from "../rules/outcome.ts";
 import { type RuleSubject, runRule } from "../rules/run-rule.ts";
+import { headersSee, planSees, rememberedHeaders, rememberedPlan } from "./remembered-plans.ts";
 
 /** A board as rules see it, with its price, its assumed facts and its chipset row; the build is still to be added. */
 export type BoardSubject = Omit<RuleSubject, "facts"> & { readonly board: Board };
@@ -26,7 +27,11 @@ export function boardSubjects(market: Market): readonly BoardSubject[] {
 		const assumed = assumedBoardFacts(priced);
 		const board = withAssumedFacts(priced, assumed);
 		const platform = platformOf(board, market);
-		return { board, assumed, ...(platform ? { platform } : {}) };
+		const measures = {
+			plan: (facts: BuildFacts) => rememberedPlan(board, facts),
+			headers: (facts: BuildFacts) => rememberedHeaders(board, facts),
+		};
+		return { board, assumed, measures, ...(platform ? { platform } : {}) };
 	});
 	subjects.set(market, made);
 	return made;
@@ -55,10 +60,13 @@ export function findingsOfMarket(market: Market, rule: Rule, facts: BuildFacts, 
 export function seenBy({ reads, mayRead }: Pick<Rule, "reads" | "mayRead">): (facts: BuildFacts) => string {
 	const roots = [...new Set([...reads, ...mayRead].map((path) => path.split(".")[0] ?? ""))];
 	const ofBuild = roots.filter((root) => root !== "board" && root !== "platform");
-	return (facts) =>
-		ofBuild
-			.map((root) => textOf(root === "wish" ? facts.wishes : (facts as unknown as Record<string, unknown>)[root]))
-			.join("\n");
+	return (facts) => ofBuild.map((root) => seenUnder(root, facts)).join("\n");
+}
+
+function seenUnder(root: string, facts: BuildFacts): string {
+	if (root === "plan") return planSees(facts);
+	if (root === "headers") return headersSee(facts);
+	return textOf(root === "wish" ? facts.wishes : (facts as unknown as Record<string, unknown>)[root]);
 }
 
 const texts = new WeakMap<object, string>();

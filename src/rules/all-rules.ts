@@ -18,9 +18,13 @@ import { supplyGraphicsPlugs } from "./build/supply-graphics-plugs.ts";
 import { supplyInCase } from "./build/supply-in-case.ts";
 import { supplyWatts } from "./build/supply-watts.ts";
 import type { Rule } from "./define-rule.ts";
+import { buriedDrives } from "./features/buried-drives.ts";
 import { caseFans } from "./features/case-fans.ts";
+import { chipsetLink } from "./features/chipset-link.ts";
 import { colour } from "./features/colour.ts";
+import { driveSpeed } from "./features/drive-speed.ts";
 import { errorCorrection } from "./features/error-correction.ts";
+import { graphicsLanes } from "./features/graphics-lanes.ts";
 import { lighting } from "./features/lighting.ts";
 import { oldConnectors } from "./features/old-connectors.ts";
 import { raiseClock } from "./features/raise-clock.ts";
@@ -65,6 +69,10 @@ export const allRules: readonly Rule[] = [
 	wireless,
 	wiredSpeed,
 	secondCard,
+	graphicsLanes,
+	driveSpeed,
+	chipsetLink,
+	buriedDrives,
 	raiseClock,
 	errorCorrection,
 	rescueMusts,

@@ -14,8 +14,9 @@ type Has = { readonly has: boolean; readonly data?: MessageData } | undefined;
 export function wishRule<const Reads extends readonly string[]>(
 	rule: Omit<RuleWords, "scope"> & {
 		readonly reads: Reads;
-		/** Facts whose absence is why nobody can tell; the first ones of `reads` unless said. */
 		readonly has: (facts: FactsUnder<never, Reads[number]>) => Has;
+		/** Facts whose absence is why nobody can tell; those of `reads` that are absent unless said. */
+		readonly missing?: (facts: FactsUnder<never, Reads[number]>) => readonly string[];
 		readonly words: {
 			readonly notAsked: string;
 			readonly has: (data: MessageData) => string;
@@ -28,7 +29,7 @@ export function wishRule<const Reads extends readonly string[]>(
 		readonly advice?: string;
 	},
 ): Rule {
-	const { reads, has, words, advice, ...plain } = rule;
+	const { reads, has, missing, words, advice, ...plain } = rule;
 	const wish = `wish.${rule.id}`;
 	return defineRule({
 		...plain,
@@ -53,7 +54,8 @@ export function wishRule<const Reads extends readonly string[]>(
 			if (found === undefined) {
 				// Where the fact is there but not whole, such as slots without their lanes, it is the one to look up again.
 				const absent = reads.filter((path) => all[path] === undefined);
-				return must ? cannotTell(absent.length > 0 ? absent : reads) : goodToKnow("silent");
+				const lacking = missing?.(all as FactsUnder<never, Reads[number]>) ?? (absent.length > 0 ? absent : reads);
+				return must ? cannotTell(lacking) : goodToKnow("silent");
 			}
 			const data = found.data ?? {};
 			if (found.has) return pass("has", data);

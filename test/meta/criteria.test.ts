@@ -3,9 +3,11 @@ import { fileURLToPath } from "node:url";
 import { describe, expect, test } from "vitest";
 import { allCriteria } from "../../src/criteria/all-criteria.ts";
 import { piecewiseLinear } from "../../src/maths/piecewise-linear.ts";
+import { emptyBuildFacts } from "../../src/parts/build.ts";
 import { factAt } from "../../src/parts/fact-list.ts";
 import { partKindNames } from "../../src/parts/part-kinds.ts";
 import { wantNames } from "../../src/parts/wants.ts";
+import { planFactsOf } from "../../src/plan/plan-facts.ts";
 import { allQuestions } from "../../src/questions/all-questions.ts";
 import { allSources } from "../../src/reference/sources.ts";
 
@@ -31,6 +33,8 @@ test("every fact of a board has one owner, or it would count twice", () => {
 	expect(paths.filter(isInside)).toEqual([]);
 });
 
+/** What a plan tells, even of a board of which nothing is known. */
+const emptyPlan = planFactsOf({ id: "a-board", name: "A board" }, emptyBuildFacts);
 const wishIds = allQuestions.filter(({ isWish }) => isWish).map(({ id }) => id);
 
 test("the price is never scored", () => {
@@ -41,6 +45,7 @@ describe.each(allCriteria)("$id", (criterion) => {
 	test.each(criterion.reads)("%s is a fact", (path) => {
 		const [part = "", ...keys] = path.split(".");
 		if (part === "wish") expect(wishIds).toContain(keys.join("."));
+		else if (part === "plan") expect(Object.keys(emptyPlan)).toContain(keys.join("."));
 		else if (keys.length === 0) expect([...wantNames, ...partKindNames]).toContain(path);
 		else {
 			expect(partKindNames).toContain(part);
@@ -49,7 +54,7 @@ describe.each(allCriteria)("$id", (criterion) => {
 	});
 
 	test("reads something of the board", () => {
-		expect(criterion.reads.join()).toMatch(/\bboard\./);
+		expect(criterion.reads.join()).toMatch(/\b(board|plan)\./);
 	});
 
 	const measures = criterion.scale.map(([measure]) => measure);

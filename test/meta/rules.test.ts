@@ -1,10 +1,13 @@
 import { existsSync, readdirSync, readFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import { describe, expect, test } from "vitest";
+import { emptyBuildFacts } from "../../src/parts/build.ts";
 import { factAt } from "../../src/parts/fact-list.ts";
 import { partKindNames } from "../../src/parts/part-kinds.ts";
 import { partWords } from "../../src/parts/part-words.ts";
 import { wantNames } from "../../src/parts/wants.ts";
+import { headerPlanOf } from "../../src/plan/header-plan.ts";
+import { planFactsOf } from "../../src/plan/plan-facts.ts";
 import { questionById } from "../../src/questions/all-questions.ts";
 import { allSources } from "../../src/reference/sources.ts";
 import { allRules } from "../../src/rules/all-rules.ts";
@@ -19,6 +22,9 @@ const filesBelow = (folder: string, ending: string) =>
 
 /** Facts of a build that are no part's. */
 const buildFacts: readonly string[] = wantNames;
+/** What a plan tells, even of a board of which nothing is known. */
+const emptyPlan = planFactsOf({ id: "a-board", name: "A board" }, emptyBuildFacts);
+const emptyHeaders = headerPlanOf({}, emptyBuildFacts);
 /** Messages that the runner says for any rule. */
 const runnerMessages = ["open", "none", "missing"];
 
@@ -49,6 +55,8 @@ describe.each(allRules)("$id", (rule) => {
 	test.each([...rule.reads, ...rule.mayRead])("%s is a fact", (path) => {
 		const [part = "", ...keys] = path.split(".");
 		if (part === "wish") expect(questionById(keys.join("."))?.isWish).toBe(true);
+		else if (part === "plan") expect(Object.keys(emptyPlan)).toContain(keys.join("."));
+		else if (part === "headers") expect(Object.keys(emptyHeaders)).toContain(keys.join("."));
 		else if (keys.length === 0) expect([...buildFacts, ...Object.keys(partWords)]).toContain(part);
 		else {
 			expect(partKindNames).toContain(part);
@@ -63,7 +71,7 @@ describe.each(allRules)("$id", (rule) => {
 	});
 
 	test("a rule about a board reads something of the board", () => {
-		if (rule.scope === "board") expect([...rule.reads, ...rule.mayRead].join()).toMatch(/\bboard\./);
+		if (rule.scope === "board") expect([...rule.reads, ...rule.mayRead].join()).toMatch(/\b(board|plan|headers)\./);
 	});
 
 	test("asks a question, says why, and names what would change", () => {

@@ -3,6 +3,8 @@ import { type BuildFacts, type BuildPartKind, emptyBuildFacts, type WishStrength
 import type { PartOf } from "../../src/parts/part-kinds.ts";
 import type { Platform } from "../../src/parts/platform.ts";
 import { type Wants, wantNames } from "../../src/parts/wants.ts";
+import { headerPlanOf } from "../../src/plan/header-plan.ts";
+import { planFactsOf } from "../../src/plan/plan-facts.ts";
 import { assumedBoardFacts, withAssumedFacts } from "../../src/reference/assumed-facts.ts";
 import type { RuleSubject } from "../../src/rules/run-rule.ts";
 
@@ -66,5 +68,10 @@ export function subjectOf({ board, platform, ...build }: GivenSubject): RuleSubj
 		generations: [],
 		...platform,
 	};
-	return { facts, assumed, board: withAssumedFacts(given, assumed), ...(platform ? { platform: row } : {}) };
+	const whole = withAssumedFacts(given, assumed);
+	const measures = {
+		plan: (around: BuildFacts) => planFactsOf(whole, around),
+		headers: (around: BuildFacts) => headerPlanOf(whole, around),
+	};
+	return { facts, assumed, board: whole, measures, ...(platform ? { platform: row } : {}) };
 }

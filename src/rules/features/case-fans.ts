@@ -8,17 +8,16 @@ const ampsWhereSilent = 1;
 const mayRead = [
 	"caseFans",
 	"laterThings",
-	"board.headers.fans",
-	"cooler.kind",
-	"cooler.headersUsed.fan",
-	"cooler.headersUsed.pump",
+	"headers.headers",
+	"headers.placed",
+	"headers.free",
+	"headers.unknown",
 ] as const;
 type Facts = FactsUnder<never, (typeof mayRead)[number]>;
 
 /**
- * Fans of the case against the headers that the cooler leaves over. The cooler's fans go on the processor's header first
- * and its pump on the pump's; a pump header left over drives a fan as well. A header of the processor's own that is left
- * over is not counted: it follows the cooler.
+ * Fans of the case against the headers that the cooler leaves over in the plan. A pump header left over drives a fan as
+ * well; one of the processor's own that is left over is not counted: it follows the cooler.
  */
 export const caseFans = defineRule({
 	id: "features/case-fans",
@@ -52,13 +51,15 @@ export const caseFans = defineRule({
 	check(facts): Outcome {
 		const { fans, later } = wantedOf(facts);
 		if (fans + later === 0) return pass("notAsked");
-		const all = facts["board.headers.fans"];
-		if (!all) return cannotTell(["board.headers.fans"]);
+		const all = facts["headers.headers"];
+		const isUnknown = facts["headers.unknown"]?.some(({ fact }) => fact === "board.headers.fans");
+		if (!all || isUnknown) return cannotTell(["board.headers.fans"]);
 		const headers = headersLeft(facts, all);
 		if (headers >= fans + later) return pass("enough", { fans, headers });
+		const forCase = all.filter(({ use }) => use === "case");
 		const amps = Math.min(
-			...all.filter(({ use }) => use === "case").map((header) => header.amps ?? ampsWhereSilent),
-			...(all.some(({ use }) => use === "case") ? [] : [ampsWhereSilent]),
+			...forCase.map((header) => header.amps ?? ampsWhereSilent),
+			...(forCase[0] ? [] : [ampsWhereSilent]),
 		);
 		if (headers >= fans) return goodToKnow("noReserve", { fans, headers, later, amps });
 		return headers > 0 ? planAround("splitter", { fans, headers, amps }) : planAround("hub", { fans });
@@ -87,10 +88,11 @@ function wantedOf({ caseFans: fans, laterThings }: Facts): { readonly fans: numb
 	return { fans: fans ?? 0, later: (laterThings ?? []).filter((thing) => thing === "fan").length };
 }
 
-function headersLeft(facts: Facts, all: NonNullable<Facts["board.headers.fans"]>): number {
-	const count = (wanted: "processor" | "pump" | "case") => all.filter(({ use }) => use === wanted).length;
-	const pumps = facts["cooler.headersUsed.pump"] ?? (facts["cooler.kind"] === "liquid" ? 1 : 0);
-	const pumpHeaders = count("pump") - pumps;
-	const fansOver = Math.max(0, (facts["cooler.headersUsed.fan"] ?? 1) - count("processor"));
-	return Math.max(0, count("case") + pumpHeaders - fansOver);
+/** Headers that case fans have or can have. */
+function headersLeft(facts: Facts, all: NonNullable<Facts["headers.headers"]>): number {
+	const free = all.filter(
+		({ name, use }) => use !== null && use !== "processor" && facts["headers.free"]?.includes(name),
+	);
+	const taken = facts["headers.placed"]?.filter(({ wish }) => wish.kind === "case fan") ?? [];
+	return free.length + taken.length;
 }

@@ -1,21 +1,16 @@
-import type { FactsUnder } from "../../parts/fact-path.ts";
 import type { LightPlug } from "../../parts/wants.ts";
+import type { HeaderWish } from "../../plan/header-wish.ts";
 import { defineRule } from "../define-rule.ts";
 import { cannotTell, goodToKnow, type Outcome, pass, planAround } from "../outcome.ts";
 
 const never =
 	"Never plug 5 V lights (three pins) into a 12 V header (four pins), nor the other way round: it destroys them.";
 
-const voltsOf = { "5 V three-pin": 5, "12 V four-pin": 12 } as const satisfies Partial<Record<LightPlug, number>>;
-type BoardPlug = keyof typeof voltsOf;
-
-const mayRead = [
-	"lights",
-	"board.headers.lights",
-	"cooler.headersUsed.lights5V",
-	"cooler.headersUsed.lights12V",
-] as const;
-type Facts = FactsUnder<never, (typeof mayRead)[number]>;
+type BoardPlug = Exclude<LightPlug, "maker's own">;
+const kindOf = { "5 V three-pin": "5 V lights", "12 V four-pin": "12 V lights" } as const satisfies Record<
+	BoardPlug,
+	string
+>;
 
 /** Lights by their plug against the board's lighting headers; what finds none gets a controller of its own. */
 export const lighting = defineRule({
@@ -28,7 +23,7 @@ export const lighting = defineRule({
 	source: "common-practice",
 	severity: "plan-around",
 	reads: [],
-	mayRead,
+	mayRead: ["lights", "headers.without", "headers.sharing", "headers.unknown"],
 	messages: {
 		notAsked: () => "You have named no lights.",
 		has: ({ plugs }: { plugs: readonly string[] }) => `It has headers for your lights (${plugs.join(", ")}).`,
@@ -51,12 +46,14 @@ export const lighting = defineRule({
 		if (lights.length === 0) return pass("notAsked");
 		const plugs = boardPlugsOf(lights);
 		if (plugs.length === 0) return goodToKnow("ownController");
-		const headers = facts["board.headers.lights"];
-		if (!headers) return cannotTell(["board.headers.lights"]);
-		const headersOf = (plug: BoardPlug) => headers.filter(({ volts }) => volts === voltsOf[plug]).length;
-		const lacking = plugs.filter((plug) => headersOf(plug) === 0);
+		const isAmong = (plug: BoardPlug, wishes: readonly HeaderWish[] = []) =>
+			wishes.some(({ kind }) => kind === kindOf[plug]);
+		const wishesIn = (some: readonly { readonly wish: HeaderWish }[] = []) => some.map(({ wish }) => wish);
+		if (plugs.some((plug) => isAmong(plug, wishesIn(facts["headers.unknown"]))))
+			return cannotTell(["board.headers.lights"]);
+		const lacking = plugs.filter((plug) => isAmong(plug, facts["headers.without"]));
 		if (lacking.length > 0) return planAround("lacks", { plugs: lacking });
-		const sharing = plugs.filter((plug) => headersOf(plug) < wantedOf(plug, lights, facts));
+		const sharing = plugs.filter((plug) => isAmong(plug, wishesIn(facts["headers.sharing"])));
 		if (sharing.length > 0) return goodToKnow("shared", { plugs: sharing });
 		return lights.includes("maker's own") ? goodToKnow("ownController") : pass("has", { plugs });
 	},
@@ -68,10 +65,4 @@ export const lighting = defineRule({
 
 function boardPlugsOf(lights: readonly LightPlug[]): readonly BoardPlug[] {
 	return [...new Set(lights)].filter((plug) => plug !== "maker's own");
-}
-
-/** Lights of this plug, and what the cooler's own lights take. */
-function wantedOf(plug: BoardPlug, lights: readonly LightPlug[], facts: Facts): number {
-	const coolers = facts[plug === "5 V three-pin" ? "cooler.headersUsed.lights5V" : "cooler.headersUsed.lights12V"];
-	return lights.filter((other) => other === plug).length + (coolers ?? 0);
 }

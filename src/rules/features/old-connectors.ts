@@ -1,6 +1,5 @@
 import type { FactsUnder } from "../../parts/fact-path.ts";
 import type { OldThing } from "../../parts/wants.ts";
-import { busOf } from "../card-places.ts";
 import { defineRule } from "../define-rule.ts";
 import { cannotTell, type Outcome, pass, planAround } from "../outcome.ts";
 
@@ -65,7 +64,7 @@ function hasSocketFor(thing: OldThing, facts: Facts): boolean | undefined {
 		case "IDE drive":
 			return facts["board.drivePorts"]?.some(({ kind }) => kind === "IDE");
 		case "PCI card":
-			return facts["board.cardSlots"]?.some((slot) => busOf(slot) === "PCI");
+			return facts["board.cardSlots"]?.some(({ bus }) => bus === "PCI");
 	}
 }
 

@@ -1,32 +1,12 @@
-import { largestMatching } from "../../maths/bipartite-matching.ts";
-import type { FactsUnder } from "../../parts/fact-path.ts";
-import { busOf, graphicsInSlot, slotNeedOf, slotsBeside, slotsFor } from "../card-places.ts";
 import { defineRule } from "../define-rule.ts";
 import { cannotTell, fail, type Outcome, pass, planAround } from "../outcome.ts";
-import { factsThatSettleLimits, type Leaning, processorOfLimits, withProcessorLimits } from "../processor-limits.ts";
-
-const mayRead = [
-	"addInCards",
-	"board.cardSlots",
-	"board.conditions",
-	"processor",
-	"processor.series",
-	"processor.generation",
-	"processor.graphics",
-	"graphicsCard.name",
-	"graphicsCard.lanes",
-	"graphicsCard.leastLanes",
-	"graphicsCard.thicknessMm",
-] as const;
-type Facts = FactsUnder<"graphicsCard", (typeof mayRead)[number]>;
 
 /**
  * Every card wants a slot of its kind, long enough and wired for the lanes it cannot do without, that the graphics card
- * does not cover. Cards are matched to slots as well as they can be. Only where the board has no slot of a card's kind
- * at all is it out; for the rest another card or another way is found.
+ * does not cover and that nothing else switches off. Only where the board has no slot of a card's kind at all is it out;
+ * for the rest another card or another way is found.
  *
- * Which slots share lanes or switch each other off is not looked at: that is a matter of the whole plan. Source of what
- * fits which slot: wiki "PCI Express", sec. 6; of the rows, 20.32 mm apart: SSI EEB 3.0, figure 1.
+ * Source of what fits which slot: wiki "PCI Express", sec. 6; of the rows, 20.32 mm apart: SSI EEB 3.0, figure 1.
  */
 export const cardSlots = defineRule({
 	id: "fit/card-slots",
@@ -38,15 +18,19 @@ export const cardSlots = defineRule({
 	source: "wiki-pci-express",
 	severity: "stops",
 	reads: ["graphicsCard"],
-	mayRead,
+	mayRead: ["addInCards", "board.cardSlots", "plan.things", "plan.ends", "plan.missing", "plan.openLimits"],
 	messages: {
 		notAsked: () => "You have named no cards.",
 		placed: ({ cards }: { cards: number }) =>
 			cards === 1 ? "Your card finds a slot." : `Each of your ${cards} cards finds a slot.`,
 		noSuchSlot: ({ bus, cards }: { bus: string; cards: readonly string[] }) =>
-			`The board has no ${bus} slot at all. Left without: ${cards.join(", ")}.`,
-		slotsTaken: ({ cards }: { cards: readonly string[] }) =>
-			`No slot that suits is left for every card. Left without: ${cards.join(", ")}.`,
+			`The board has no ${bus} slot that works. Left without: ${cards.join(", ")}.`,
+		slotsTaken: ({ cards, covered }: { cards: readonly string[]; covered: readonly string[] }) =>
+			`No slot that suits is left for every card. Left without: ${cards.join(", ")}.${
+				covered.length > 0 ? ` Covered by another card: ${covered.join(", ")}.` : ""
+			}`,
+		upright: ({ card }: { card: string }) =>
+			`All cards go in only with the ${card} upright, beside the board, on a riser cable.`,
 		graphicsTooLong: ({ card }: { card: string }) =>
 			`The board has no slot as long as the ${card} needs; it would sit nowhere without an adapter.`,
 		graphicsFewLanes: ({ card, wired, least }: { card: string; wired: number; least: number }) =>
@@ -60,69 +44,62 @@ export const cardSlots = defineRule({
 	},
 	advice: {
 		slotsTaken: () =>
-			"Often a thing on USB does the same work as a card. Else take a thinner graphics card, or a board with more slots below it.",
+			"Often a thing on USB does the same work as a card. Else take a board with more slots, or a thinner card where one covers them.",
+		upright: () =>
+			"Ask the case's maker for the bracket and a riser cable of the card's generation; count their price.",
 		graphicsTooLong: () =>
 			"Take a board with a full-length slot; adapters for graphics cards bring more trouble than they cure.",
 		graphicsFewLanes: () => "Ask the card's maker whether it starts with fewer lanes, or take a board with more.",
 	},
 	check(facts): Outcome {
-		const cards = facts.addInCards ?? [];
 		const state = facts.graphicsCard;
-		if (state === "none" && cards.length === 0) return pass("notAsked");
-		const [best, worst] = [outcomeBy(facts, "best"), outcomeBy(facts, "worst")];
-		// Where both come to the same, what is not known does not matter.
-		if (best.kind === worst.kind) return best;
-		return cannotTell(missingOf(facts), "unsure");
+		if (state === "none" && !facts.addInCards?.length) return pass("notAsked");
+		if (!facts["board.cardSlots"])
+			return cannotTell([...(state === "unknown" ? ["graphicsCard"] : []), "board.cardSlots"], "unsure");
+		const cards = (facts["plan.things"] ?? []).filter(({ device }) => isCardKind(device.kind));
+		const without = cards.filter(({ hasPlace }) => hasPlace === "no");
+		for (const bus of ["PCI Express", "PCI"] as const) {
+			const ofBus = without.filter(
+				({ device, lacks }) => "bus" in device && device.bus === bus && lacks === "connector",
+			);
+			if (ofBus.length > 0) return fail("noSuchSlot", { bus, cards: ofBus.map(({ device }) => device.name) });
+		}
+		// A slot of its kind is there, but may not work with this processor.
+		if (without.some(({ lacksAtWorst }) => lacksAtWorst === "connector"))
+			return cannotTell(facts["plan.openLimits"] ?? [], "unsure");
+		const graphics = without.find(({ device }) => device.kind === "graphics card");
+		const ends = facts["plan.ends"] ?? [];
+		if (graphics?.lacks === "length") return planAround("graphicsTooLong", { card: graphics.device.name });
+		if (graphics?.lacks === "lanes" && "leastLanes" in graphics.device) {
+			const { name, leastLanes, sizeLanes } = graphics.device;
+			const longEnough = ends.flatMap(({ connector }) =>
+				connector.kind === "card slot" && connector.bus === "PCI Express" && connector.sizeLanes >= sizeLanes
+					? [connector.lanes]
+					: [],
+			);
+			return planAround("graphicsFewLanes", { card: name, wired: Math.max(...longEnough), least: leastLanes });
+		}
+		if (without.length > 0) {
+			const covered = ends.filter((end) => end.connector.kind === "card slot" && end.state === "covered");
+			return planAround("slotsTaken", {
+				cards: without.map(({ device }) => device.name),
+				covered: covered.map(({ connector }) => connector.name),
+			});
+		}
+		// Where both ways come to the same, what is not known does not matter.
+		if (cards.some(({ hasPlace }) => hasPlace === "unknown")) return cannotTell(facts["plan.missing"] ?? [], "unsure");
+		const upright = cards.find(({ best }) => best?.extra === "riser cable");
+		if (upright) return planAround("upright", { card: upright.device.name });
+		return cards.length === 0 ? pass("notAsked") : pass("placed", { cards: cards.length });
 	},
 	needs({ graphicsCard, addInCards = [] }) {
 		const graphics = graphicsCard === "have" || graphicsCard === "open";
 		if (addInCards.length === 0) return graphics ? { messageId: "needGraphics", data: {} } : null;
-		const old = addInCards.filter((card) => busOf(card) === "PCI").length;
+		const old = addInCards.filter(({ bus }) => bus === "PCI").length;
 		return { messageId: "need", data: { graphics, cards: addInCards.length, old } };
 	},
 });
 
-function outcomeBy(facts: Facts, leaning: Leaning): Outcome {
-	const cards = facts.addInCards ?? [];
-	const graphics = graphicsInSlot(
-		facts.graphicsCard,
-		facts["graphicsCard.lanes"],
-		facts["graphicsCard.thicknessMm"],
-		leaning,
-	);
-	const count = cards.length + (graphics ? 1 : 0);
-	if (count === 0) return pass("notAsked");
-	const known = facts["board.cardSlots"];
-	if (!known) return leaning === "best" ? pass("placed", { cards: count }) : fail("noSuchSlot");
-	const slots = withProcessorLimits(known, facts["board.conditions"] ?? [], processorOfLimits(facts), leaning);
-	const name = facts["graphicsCard.name"] ?? "graphics card";
-	for (const bus of ["PCI Express", "PCI"] as const) {
-		const without = [
-			...(graphics && bus === "PCI Express" ? [name] : []),
-			...cards.filter((card) => busOf(card) === bus).map((card) => card.name),
-		];
-		if (without.length > 0 && !slots.some((slot) => busOf(slot) === bus))
-			return fail("noSuchSlot", { bus, cards: without });
-	}
-	const { graphicsSlot, left } = slotsBeside(slots, graphics, leaning);
-	if (graphics && !graphicsSlot) return planAround("graphicsTooLong", { card: name });
-	const [wired, least] = [graphicsSlot?.wiredLanes, facts["graphicsCard.leastLanes"]];
-	if (wired !== undefined && least !== undefined && wired < least)
-		return planAround("graphicsFewLanes", { card: name, wired, least });
-	const places = largestMatching(cards.map((card) => slotsFor(slotNeedOf(card), left, leaning)));
-	const over = cards.filter((_, index) => places[index] === null).map((card) => card.name);
-	return over.length === 0 ? pass("placed", { cards: count }) : planAround("slotsTaken", { cards: over });
-}
-
-/** What would settle it; where all that is asked of the parts is known, it is the slots' own details. */
-function missingOf(facts: Facts): readonly string[] {
-	const missing = [
-		...(facts.graphicsCard === "unknown" ? ["graphicsCard"] : []),
-		...(facts["board.cardSlots"] ? [] : ["board.cardSlots"]),
-		...factsThatSettleLimits(facts["board.cardSlots"], facts["board.conditions"], processorOfLimits(facts)),
-		...(facts.graphicsCard === "have" && facts["graphicsCard.thicknessMm"] === undefined
-			? ["graphicsCard.thicknessMm"]
-			: []),
-	];
-	return missing.length > 0 ? missing : ["board.cardSlots"];
+function isCardKind(kind: string): boolean {
+	return kind === "card" || kind === "graphics card";
 }

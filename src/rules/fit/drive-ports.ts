@@ -1,24 +1,13 @@
-import { largestMatching } from "../../maths/bipartite-matching.ts";
-import type { Board } from "../../parts/board.ts";
 import type { Drive } from "../../parts/drive.ts";
 import { isM2Drive, isSataDrive } from "../../reference/m2-fit.ts";
 import { defineRule } from "../define-rule.ts";
-import { m2PlacesOf } from "../m2-places.ts";
 import { cannotTell, goodToKnow, type Outcome, pass, planAround } from "../outcome.ts";
 
-type Sharing = NonNullable<Board["sharing"]>;
-
-/** More ways than any board has; past them only the ports that share with nothing are counted. */
-const mostWays = 256;
-
-/** Common practice, no source: where a page is silent, an M.2 drive switches off two ports at the most. */
-const portsPerM2AtWorst = 2;
+const addSome =
+	"A card with drive ports adds some, or one larger drive takes the place of two. Fit a card only with the mains plug out.";
 
 /**
- * SATA ports against the drives that hang on a cable. An M.2 socket in use can switch ports off: every way of using the
- * sharing groups that leaves the M.2 drives their sockets is gone through, and the ports left are counted.
- *
- * Card slots in the same groups are not looked at, nor limits by processor: that is a matter of the whole plan.
+ * Ports against the drives that hang on a cable, as they are left in the plan: an M.2 drive in use can switch ports off.
  */
 export const drivePorts = defineRule({
 	id: "fit/drive-ports",
@@ -30,50 +19,70 @@ export const drivePorts = defineRule({
 	source: "common-practice",
 	severity: "plan-around",
 	reads: [],
-	mayRead: ["drives", "olderSataDrives", "board.drivePorts", "board.m2Sockets", "board.sharing"],
+	mayRead: ["drives", "olderSataDrives", "board.drivePorts", "plan.things", "plan.ends", "plan.missing"],
 	messages: {
-		notAsked: () => "You have named no drive that needs a SATA port.",
+		notAsked: () => "You have named no drive on a cable.",
 		enough: ({ drives, ports }: PortWords) => `${drivesNeed(drives)}; the board has ${portWords(ports)}.`,
 		enoughBeside: ({ drives, ports }: PortWords) =>
-			`${drivesNeed(drives)}; beside your M.2 drives ${portWords(ports)} ${ports === 1 ? "works" : "work"}.`,
-		rightSocket: ({ drives, ports, fewest }: PortWords & { fewest: number }) =>
-			`${drivesNeed(drives)}; between ${fewest} and ${ports} work, depending on the sockets your M.2 drives take.`,
-		enoughUnlessShared: ({ drives, ports }: PortWords) =>
-			`${drivesNeed(drives)}; the board has ${portWords(ports)}. Whether an M.2 drive switches some off is not known.`,
+			`${drivesNeed(drives)}; beside your other parts ${portWords(ports)} ${ports === 1 ? "works" : "work"}.`,
+		rightSocket: ({ drives, ports, sockets }: PortWords & { sockets: readonly string[] }) =>
+			`${drivesNeed(drives)}, and ${portWords(ports)} ${ports === 1 ? "works" : "work"} as long as nothing goes into ${sockets.join(" and ")}.`,
 		tooFew: ({ drives, ports }: PortWords) =>
 			`${drivesNeed(drives)}; the board has ${ports === 0 ? "" : "only "}${portWords(ports)}.`,
-		tooFewBeside: ({ drives, ports }: PortWords) =>
-			`${drivesNeed(drives)}; beside your M.2 drives only ${portWords(ports)} can be counted on.`,
+		tooFewBeside: ({ drives, ports, off }: PortWords & { off: readonly string[] }) =>
+			`${drivesNeed(drives)}; ${ports === 0 ? "none" : `only ${portWords(ports)}`} can be counted on.${
+				off.length > 0 ? ` Off because of your other parts: ${off.join(", ")}.` : ""
+			}`,
+		noSuchPort: ({ left }: { left: readonly string[] }) =>
+			`The board has no port of the right kind for: ${left.join(", ")}.`,
+		unsure: ({ left }: { left: readonly string[] }) =>
+			`Whether a port works for each drive is not known: ${left.join(", ")}.`,
+		unsureShared: ({ left }: { left: readonly string[] }) =>
+			`Whether shared lanes leave a port for each drive is not known: ${left.join(", ")}.`,
 		need: ({ drives }: { drives: number }) =>
 			`At least ${drives} SATA ${drives === 1 ? "port" : "ports"} that your M.2 drives do not switch off.`,
 	},
 	advice: {
-		rightSocket: () =>
-			"Read the footnotes on the board's page, and put the M.2 drives into sockets that share nothing.",
-		enoughUnlessShared: () => "Read the footnotes below the storage rows on the board's page.",
-		tooFew: () =>
-			"A card with drive ports adds some, or one larger drive takes the place of two. Fit a card only with the mains plug out.",
-		tooFewBeside: () =>
-			"A card with drive ports adds some, or one larger drive takes the place of two. Fit a card only with the mains plug out.",
+		rightSocket: () => "Put the M.2 drives where the page on what plugs in where says.",
+		tooFew: () => addSome,
+		tooFewBeside: () => addSome,
+		noSuchPort: () => "An adapter card may have such a port. Count its price, and fit it only with the mains plug out.",
+		unsureShared: () => "Look on the board's page for the footnotes about shared lanes.",
 	},
 	check(facts): Outcome {
-		const drives = cableDrives(facts.drives, facts.olderSataDrives);
+		const cabled = (facts["plan.things"] ?? []).filter(({ device }) => device.kind === "drive");
+		const drives = cabled.length;
 		if (drives === 0) return pass("notAsked");
-		const known = facts["board.drivePorts"];
-		if (!known) return cannotTell(["board.drivePorts"]);
-		const ports = known.filter(({ kind }) => kind === "SATA").map(({ name }) => name);
-		if (ports.length < drives) return planAround("tooFew", { drives, ports: ports.length });
-		const sticks = (facts.drives ?? []).filter(isM2Drive);
-		const sharing = facts["board.sharing"];
-		if (!sharing && ports.length - portsPerM2AtWorst * sticks.length < drives)
-			return goodToKnow("enoughUnlessShared", { drives, ports: ports.length });
-		if (!sharing) return pass("enough", { drives, ports: ports.length });
-		const { most, fewest } = portsBeside(sticks, facts["board.m2Sockets"] ?? [], ports, sharing);
-		if (most < drives) return planAround("tooFewBeside", { drives, ports: most });
-		if (fewest < drives) return goodToKnow("rightSocket", { drives, ports: most, fewest });
-		return most === ports.length
-			? pass("enough", { drives, ports: most })
-			: pass("enoughBeside", { drives, ports: most });
+		if (!facts["board.drivePorts"]) return cannotTell(["board.drivePorts"]);
+		const kinds = new Set(cabled.flatMap(({ device }) => ("drive" in device ? portKindsFor(device.drive) : [])));
+		const ends = (facts["plan.ends"] ?? []).filter(
+			({ connector }) => connector.kind === "drive port" && kinds.has(connector.port.kind),
+		);
+		const without = cabled.filter(({ hasPlace }) => hasPlace === "no");
+		const noSuch = without.filter(({ lacks }) => lacks === "connector");
+		if (noSuch.length > 0 && facts["board.drivePorts"].length > 0)
+			return planAround("noSuchPort", { left: namesOf(noSuch) });
+		const ports = ends.filter(({ state }) => state === "used" || state === "free").length;
+		const off = ends.filter(({ state }) => state === "off" || state === "covered");
+		if (without.length > 0)
+			return ends.length < drives
+				? planAround("tooFew", { drives, ports: ends.length })
+				: planAround("tooFewBeside", { drives, ports, off: off.map(({ connector }) => connector.name) });
+		const unsure = cabled.filter(({ hasPlace }) => hasPlace === "unknown");
+		const missing = facts["plan.missing"] ?? [];
+		if (unsure.length > 0)
+			return cannotTell(missing, missing.includes("board.sharing") ? "unsureShared" : "unsure", {
+				left: namesOf(unsure),
+			});
+		const hasSticks = facts.drives?.some(isM2Drive) === true;
+		// A socket that stands off for the sake of a port in use: a drive moved there later costs the port.
+		const traps = (facts["plan.ends"] ?? []).filter(
+			(end) =>
+				end.connector.kind === "M.2 socket" && end.state === "off" && end.by.some((by) => namesOf(cabled).includes(by)),
+		);
+		if (hasSticks && traps.length > 0)
+			return goodToKnow("rightSocket", { drives, ports, sockets: traps.map(({ connector }) => connector.name) });
+		return off.length === 0 ? pass("enough", { drives, ports }) : pass("enoughBeside", { drives, ports });
 	},
 	needs({ drives, olderSataDrives }) {
 		const count = cableDrives(drives, olderSataDrives);
@@ -81,71 +90,28 @@ export const drivePorts = defineRule({
 	},
 });
 
+/** Kinds of port that a drive on a cable may go into. */
+function portKindsFor({ link = "SATA" }: Drive): readonly string[] {
+	return link === "U.2" ? ["U.2", "SlimSAS"] : [link];
+}
+
 interface PortWords {
 	readonly drives: number;
 	readonly ports: number;
 }
 
+function namesOf(things: readonly { readonly device: { readonly name: string } }[]): readonly string[] {
+	return things.map(({ device }) => device.name);
+}
+
 function drivesNeed(drives: number): string {
-	return drives === 1 ? "One drive needs a SATA port" : `${drives} drives need a SATA port each`;
+	return drives === 1 ? "One drive needs a port" : `${drives} drives need a port each`;
 }
 
 function portWords(ports: number): string {
-	return ports === 0 ? "no SATA port" : `${ports} SATA ${ports === 1 ? "port" : "ports"}`;
+	return ports === 0 ? "no port" : `${ports} ${ports === 1 ? "port" : "ports"}`;
 }
 
 function cableDrives(drives: readonly Drive[] | undefined, older: number | undefined): number {
 	return (drives ?? []).filter(isSataDrive).length + (older ?? 0);
-}
-
-/**
- * The most and the fewest ports that work, over all ways that place as many M.2 drives as can be. For the fewest, only
- * M.2 drives switch ports off, each at most one group's.
- */
-function portsBeside(
-	sticks: readonly Drive[],
-	sockets: NonNullable<Board["m2Sockets"]>,
-	ports: readonly string[],
-	sharing: Sharing,
-): { readonly most: number; readonly fewest: number } {
-	const ways = waysOfSharing(sharing);
-	if (!ways) {
-		const shared = new Set(sharing.flatMap(({ members }) => members));
-		const alone = ports.filter((name) => !shared.has(name)).length;
-		return { most: alone, fewest: alone };
-	}
-	const outcomes = ways.map((groups) => {
-		const off = new Set(groups.flatMap((group) => group.off));
-		const on = sockets.filter(({ name }) => !off.has(name));
-		const losing = groups.filter((group) => ports.some((name) => group.off.includes(name)));
-		const forSticks = losing.filter((group) => sockets.some(({ name }) => group.on.includes(name)));
-		return {
-			placed: largestMatching(sticks.map((drive) => m2PlacesOf(drive, on, "best"))).filter(Boolean).length,
-			left: ports.filter((name) => !off.has(name)).length,
-			isOfSticks: losing.length === forSticks.length && forSticks.length <= sticks.length,
-		};
-	});
-	const mostPlaced = Math.max(...outcomes.map(({ placed }) => placed));
-	const asPlaced = outcomes.filter(({ placed }) => placed === mostPlaced);
-	const most = Math.max(...asPlaced.map(({ left }) => left));
-	return { most, fewest: Math.min(most, ...asPlaced.filter(({ isOfSticks }) => isOfSticks).map(({ left }) => left)) };
-}
-
-interface GroupInUse {
-	readonly on: readonly string[];
-	readonly off: readonly string[];
-}
-
-/** Every way of using all groups together; null where there are too many. */
-function waysOfSharing(sharing: Sharing): readonly (readonly GroupInUse[])[] | null {
-	let ways: readonly (readonly GroupInUse[])[] = [[]];
-	for (const { members, modes } of sharing) {
-		if (ways.length * modes.length > mostWays) return null;
-		const inUse = modes.map(({ on }) => ({
-			on: members.filter((name) => Object.hasOwn(on, name)),
-			off: members.filter((name) => !Object.hasOwn(on, name)),
-		}));
-		ways = ways.flatMap((way) => inUse.map((group) => [...way, group]));
-	}
-	return ways;
 }

@@ -1,5 +1,6 @@
 import type { PcCase } from "../../parts/case.ts";
 import type { FactsUnder } from "../../parts/fact-path.ts";
+import type { HeaderWish } from "../../plan/header-wish.ts";
 import { defineRule } from "../define-rule.ts";
 import { cannotTell, goodToKnow, type Outcome, pass, planAround } from "../outcome.ts";
 
@@ -13,20 +14,17 @@ const plugWords = {
 	sound: "front sound",
 } as const satisfies Record<Plug, string>;
 
-/** A 19-pin header is for USB 5Gbps (from memory). */
-const nineteenPinGbps = 5;
-
 const mayRead = [
-	"board.headers.usb2",
-	"board.headers.usb5",
-	"board.headers.typeC",
-	"board.headers.frontAudio",
+	"headers.headers",
+	"headers.wishes",
+	"headers.placed",
+	"headers.without",
+	"headers.unknown",
 	"case.hubUsesUsb2",
 	"cooler.headersUsed.usb2",
 	"addInCards",
 	"lights",
 ] as const;
-type Facts = FactsUnder<"case.frontPlugs", (typeof mayRead)[number]>;
 
 /**
  * Each plug at the loose cables of the case wants a header of its kind, or its sockets at the front stay dead. Several
@@ -70,73 +68,51 @@ export const frontPlugs = defineRule({
 		slower: () => "It works, only slower. Pay for a faster header only if you copy large files at the front.",
 	},
 	check(facts): Outcome {
-		const plugs = facts["case.frontPlugs"];
-		const headers = {
-			"USB 9-pin": facts["board.headers.usb2"],
-			"USB 19-pin": facts["board.headers.usb5"],
-			"USB-C 20-pin": facts["board.headers.typeC"]?.length,
-			sound: facts["board.headers.frontAudio"] === undefined ? undefined : Number(facts["board.headers.frontAudio"]),
-		} as const satisfies Record<Plug, number | undefined>;
-		const wanted = wantedOf(facts);
-		if (Object.values(wanted).every((count) => count === 0)) return pass("noPlugs");
-		const short = (Object.keys(wanted) as Plug[]).filter((plug) => wanted[plug] > (headers[plug] ?? wanted[plug]));
-		const dead = short.filter((plug) => plug !== "USB 9-pin").map((plug) => plugWords[plug]);
-		const ninePin = { wanted: wanted["USB 9-pin"], headers: headers["USB 9-pin"] ?? 0 };
-		if (short.includes("USB 9-pin"))
+		const wishes = (facts["headers.wishes"] ?? []).filter(isOfThisRule);
+		if (wishes.length === 0) return pass("noPlugs");
+		const without = (facts["headers.without"] ?? []).filter(isOfThisRule);
+		const dead = [...new Set(without.flatMap(({ kind }) => (kind === "USB 9-pin" ? [] : wordsFor(kind))))];
+		const ninePin = {
+			wanted: wishes.filter(({ kind }) => kind === "USB 9-pin").length,
+			headers: (facts["headers.headers"] ?? []).filter(({ kind }) => kind === "USB 9-pin").length,
+		};
+		if (without.some(({ kind }) => kind === "USB 9-pin"))
 			return dead.length > 0
 				? planAround("deadAndFewNinePin", { dead, ...ninePin })
 				: planAround("tooFewNinePin", ninePin);
 		if (dead.length > 0) return planAround("dead", { dead });
-		const missing = (Object.keys(wanted) as Plug[])
-			.filter((plug) => wanted[plug] > 0 && headers[plug] === undefined)
-			.map((plug) => headerPaths[plug]);
-		if (missing.length > 0) return cannotTell(missing, "unsure");
-		return slowerHeader(plugs, facts["board.headers.typeC"]) ?? pass("all");
+		const unknown = (facts["headers.unknown"] ?? []).filter(({ wish }) => isOfThisRule(wish));
+		if (unknown.length > 0) return cannotTell([...new Set(unknown.map(({ fact }) => fact))], "unsure");
+		const slower = facts["headers.placed"]?.find(({ couldDoMore }) => couldDoMore);
+		if (!slower) return pass("all");
+		const [plug = slower.wish.name] = wordsFor(slower.wish.kind);
+		return goodToKnow("slower", { plug, cableGbps: slower.wish.gbps ?? 0, headerGbps: slower.headerGbps ?? 0 });
 	},
 	needs(facts) {
 		const plugs = facts["case.frontPlugs"];
 		if (!plugs || plugs.length === 0) return null;
 		const words = plugs.map(({ plug, count }) => (count > 1 ? `${count} x ${plugWords[plug]}` : plugWords[plug]));
-		const wanted = wantedOf({ ...facts, "case.frontPlugs": plugs })["USB 9-pin"];
 		const own = plugs.filter(({ plug }) => plug === "USB 9-pin").reduce((sum, { count }) => sum + count, 0);
+		const wanted = ninePinWanted(facts, own);
 		return wanted > own
 			? { messageId: "needNinePin", data: { plugs: words, wanted } }
 			: { messageId: "need", data: { plugs: words } };
 	},
 });
 
-const headerPaths = {
-	"USB 9-pin": "board.headers.usb2",
-	"USB 19-pin": "board.headers.usb5",
-	"USB-C 20-pin": "board.headers.typeC",
-	sound: "board.headers.frontAudio",
-} as const satisfies Record<Plug, (typeof mayRead)[number]>;
-
-/** Headers wanted of each kind: the case's plugs, and what else goes on a 9-pin USB header. */
-function wantedOf(facts: Facts): Readonly<Record<Plug, number>> {
-	const plugged = (kind: Plug) =>
-		facts["case.frontPlugs"].filter(({ plug }) => plug === kind).reduce((sum, { count }) => sum + count, 0);
-	const others = [
-		facts["case.hubUsesUsb2"] ? 1 : 0,
-		facts["cooler.headersUsed.usb2"] ?? 0,
-		facts.addInCards?.filter(({ usesUsb2 }) => usesUsb2).length ?? 0,
-		facts.lights?.includes("maker's own") ? 1 : 0,
-	];
-	return {
-		"USB 9-pin": plugged("USB 9-pin") + others.reduce((sum, count) => sum + count, 0),
-		"USB 19-pin": plugged("USB 19-pin"),
-		"USB-C 20-pin": plugged("USB-C 20-pin"),
-		sound: plugged("sound"),
-	};
+/** 9-pin headers wanted before any board is known: the case's plugs, and what else goes on one. */
+function ninePinWanted(facts: FactsUnder<never, (typeof mayRead)[number]>, own: number): number {
+	const cards = facts.addInCards?.filter(({ usesUsb2 }) => usesUsb2).length ?? 0;
+	const others = [facts["case.hubUsesUsb2"], facts.lights?.includes("maker's own")].filter(Boolean).length;
+	return own + others + cards + (facts["cooler.headersUsed.usb2"] ?? 0);
 }
 
-/** A cable that could do more than its header; the fastest header is taken for the USB-C plug. */
-function slowerHeader(plugs: NonNullable<PcCase["frontPlugs"]>, typeC: Facts["board.headers.typeC"]): Outcome | null {
-	const fastestC = Math.max(0, ...(typeC ?? []).flatMap(({ gbps }) => gbps ?? []));
-	for (const { plug, gbps } of plugs) {
-		const headerGbps = plug === "USB 19-pin" ? nineteenPinGbps : plug === "USB-C 20-pin" ? fastestC : 0;
-		if (gbps !== undefined && headerGbps > 0 && gbps > headerGbps)
-			return goodToKnow("slower", { plug: plugWords[plug], cableGbps: gbps, headerGbps });
-	}
-	return null;
+/** Fans and lights have rules of their own. */
+function isOfThisRule({ kind }: HeaderWish): boolean {
+	return wordsFor(kind).length > 0;
+}
+
+function wordsFor(kind: HeaderWish["kind"]): readonly string[] {
+	const plug = kind === "front sound" ? "sound" : kind;
+	return Object.hasOwn(plugWords, plug) ? [plugWords[plug as Plug]] : [];
 }

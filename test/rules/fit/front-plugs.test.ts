@@ -80,6 +80,12 @@ testRule(frontPlugs, {
 			"tooFewNinePin",
 			{ wanted: 1, headers: 0 },
 		],
+		"no plugs at the case, but a pump wants a 9-pin header": [
+			{ board: { headers: { usb2: 0 } }, case: { frontPlugs: [] }, cooler: { headersUsed: { usb2: 1 } } },
+			"plan-around",
+			"tooFewNinePin",
+			{ wanted: 1, headers: 0 },
+		],
 		"a plug stays dead, and 9-pin headers are short": [
 			{
 				board: { headers: { ...headers, typeC: [] } },

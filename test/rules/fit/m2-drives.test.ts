@@ -13,7 +13,9 @@ const stick = (name: string, facts: Partial<Drive> = {}): Drive => ({
 });
 const [pebble, cobble, flint] = [stick("Pebble"), stick("Cobble"), stick("Flint")];
 const slate = stick("Slate", { link: "SATA", key: "B+M" });
+const boulder = stick("Boulder", { lengthMm: 110 });
 const brick: Drive = { id: "brick", name: "Brick", shape: "3.5 inch", link: "SATA" };
+const fiddle = { id: "fiddle", name: "Fiddle", lanes: 1 };
 
 const socket = (name: string, facts: Partial<NonNullable<Board["m2Sockets"]>[number]> = {}) => ({
 	name,
@@ -21,6 +23,7 @@ const socket = (name: string, facts: Partial<NonNullable<Board["m2Sockets"]>[num
 	lengthsMm: [60, 80],
 	wiredLanes: 4,
 	sata: false,
+	from: "processor" as const,
 	...facts,
 });
 const slot = (row: number, lengthLanes: number, wiredLanes = lengthLanes) => ({
@@ -32,14 +35,21 @@ const slot = (row: number, lengthLanes: number, wiredLanes = lengthLanes) => ({
 });
 const ports = (count: number) =>
 	Array.from({ length: count }, (_, index) => ({ name: `SATA_${index + 1}`, kind: "SATA" as const }));
+/** Either the socket or the others. */
+const either = (name: string, lanes: number, ...others: string[]) => ({
+	members: [name, ...others],
+	modes: [{ on: { [name]: 4 } }, { on: Object.fromEntries(others.map((other) => [other, lanes])) }],
+});
 
-/** One socket, one long slot, one slot of four lanes below it. */
+/** One socket, one long slot, one slot of four lanes below it, into which the graphics card does not go. */
 const board = {
 	m2Sockets: [socket("M2_1")],
-	cardSlots: [slot(1, 16), slot(3, 16, 4)],
+	cardSlots: [slot(1, 16), slot(3, 4)],
 	drivePorts: ports(2),
+	sharing: [],
 } satisfies Partial<Board>;
-const card = { thicknessMm: 40 };
+const card = { lanes: 16, thicknessMm: 40 };
+const lump = [{ when: { processorSeries: ["Lump"] }, connector: "M2_1", dead: true as const }];
 
 testRule(m2Drives, {
 	fits: {
@@ -48,19 +58,18 @@ testRule(m2Drives, {
 		"only a drive with a cable": [{ board, drives: [brick] }, "notAsked"],
 		"as many sockets as drives": [{ board, drives: [pebble] }, "placed", { drives: 1 }],
 		"each in the only socket of its kind, though the first one would go in both": [
-			{
-				board: { m2Sockets: [socket("M2_1", { sata: true }), socket("M2_2")] },
-				drives: [pebble, slate],
-			},
+			{ board: { m2Sockets: [socket("M2_1", { sata: true }), socket("M2_2")] }, drives: [pebble, slate] },
 			"placed",
 			{ drives: 2 },
 		],
+		"three of them": [
+			{ board: { m2Sockets: ["M2_1", "M2_2", "M2_3"].map((name) => socket(name)) }, drives: [pebble, cobble, flint] },
+			"placed",
+			{ drives: 3 },
+		],
 		"a socket that is dead with another processor": [
 			{
-				board: {
-					m2Sockets: [socket("M2_1")],
-					conditions: [{ when: { processorSeries: ["Lump"] }, connector: "M2_1", dead: true }],
-				},
+				board: { m2Sockets: [socket("M2_1")], conditions: lump },
 				drives: [pebble],
 				processor: { series: "Loaf" },
 			},
@@ -70,11 +79,39 @@ testRule(m2Drives, {
 		"a socket that shares stays free": [
 			{
 				board: {
-					m2Sockets: [socket("M2_2"), socket("M2_1")],
-					sharing: [{ members: ["M2_2", "SATA_5"], modes: [{ on: { M2_2: 4 } }, { on: { SATA_5: 1 } }] }],
+					...board,
+					m2Sockets: [socket("M2_1"), socket("M2_2", { from: "chipset" })],
+					sharing: [either("M2_2", 1, "SATA_1")],
 				},
 				drives: [pebble],
 			},
+			"placed",
+			{ drives: 1 },
+		],
+		"the same where it is named first": [
+			{
+				board: {
+					...board,
+					m2Sockets: [socket("M2_2"), socket("M2_1")],
+					sharing: [either("M2_2", 1, "SATA_1")],
+				},
+				drives: [pebble],
+			},
+			"placed",
+			{ drives: 1 },
+		],
+		"a port that is off for the sake of a card is no matter of the drive": [
+			{
+				board: { ...board, sharing: [either("SLOT_3", 1, "SATA_1")] },
+				drives: [pebble],
+				graphicsCard: card,
+				addInCards: [fiddle],
+			},
+			"placed",
+			{ drives: 1 },
+		],
+		"nothing said of sharing, and nothing on the ports": [
+			{ board: { ...board, m2Sockets: [socket("M2_1", { from: "chipset" })], sharing: undefined }, drives: [pebble] },
 			"placed",
 			{ drives: 1 },
 		],
@@ -82,33 +119,46 @@ testRule(m2Drives, {
 	cautions: {
 		"a socket that shares is needed": [
 			{
-				board: {
-					m2Sockets: [socket("M2_1"), socket("M2_2")],
-					sharing: [{ members: ["M2_2", "SATA_5"], modes: [{ on: { M2_2: 4 } }, { on: { SATA_5: 1 } }] }],
-				},
+				board: { ...board, m2Sockets: [socket("M2_1"), socket("M2_2")], sharing: [either("M2_2", 1, "SATA_1")] },
 				drives: [pebble, cobble],
 			},
 			"good-to-know",
-			"placedShared",
-			{ drives: 2 },
+			"switchesOff",
+			{ drives: 2, off: ["SATA_1"] },
 		],
 		"the only socket shares": [
-			{
-				board: {
-					m2Sockets: [socket("M2_1")],
-					sharing: [{ members: ["M2_1", "SATA_5"], modes: [{ on: { M2_1: 4 } }, { on: { SATA_5: 1 } }] }],
-				},
-				drives: [pebble],
-			},
+			{ board: { ...board, sharing: [either("M2_1", 1, "SATA_1", "SATA_2")] }, drives: [pebble] },
 			"good-to-know",
-			"placedShared",
-			{ drives: 1 },
+			"switchesOff",
+			{ drives: 1, off: ["SATA_1", "SATA_2"] },
+		],
+		"it shares with a card slot": [
+			{ board: { ...board, sharing: [either("M2_1", 4, "SLOT_3")] }, drives: [pebble], graphicsCard: card },
+			"good-to-know",
+			"switchesOff",
+			{ drives: 1, off: ["SLOT_3"] },
 		],
 		"one drive more than sockets, and a slot for an adapter": [
 			{ board, drives: [pebble, cobble], graphicsCard: card },
 			"plan-around",
 			"adapter",
 			{ drives: 2, places: 1, left: ["Cobble"] },
+		],
+		"of two alike the last named goes on the adapter": [
+			{ board, drives: [cobble, pebble], graphicsCard: card },
+			"plan-around",
+			"adapter",
+			{ drives: 2, places: 1, left: ["Pebble"] },
+		],
+		"of three alike the two named last": [
+			{
+				board: { ...board, cardSlots: [slot(1, 16), slot(3, 4), slot(4, 4)] },
+				drives: [flint, pebble, cobble],
+				graphicsCard: card,
+			},
+			"plan-around",
+			"adapter",
+			{ drives: 3, places: 1, left: ["Pebble", "Cobble"] },
 		],
 		"without a graphics card there are two such slots": [
 			{ board, drives: [pebble, cobble, flint], graphicsCard: "none" },
@@ -117,7 +167,7 @@ testRule(m2Drives, {
 			{ drives: 3, places: 1, left: ["Cobble", "Flint"] },
 		],
 		"a longer drive than the socket holds": [
-			{ board, drives: [stick("Boulder", { lengthMm: 110 })], graphicsCard: card },
+			{ board, drives: [boulder], graphicsCard: card },
 			"plan-around",
 			"adapter",
 			{ drives: 1, places: 0, left: ["Boulder"] },
@@ -143,70 +193,123 @@ testRule(m2Drives, {
 		"the same for one of two": [
 			{
 				board: { ...board, m2Sockets: [socket("M2_1"), socket("M2_2", { lengthsMm: undefined })] },
-				drives: [pebble, stick("Boulder", { lengthMm: 110 })],
+				drives: [pebble, boulder],
 				graphicsCard: card,
 			},
 			"good-to-know",
 			"maybeAdapter",
 			{ drives: 2 },
 		],
+		// The board could hold both drives; what is in the way is a card that may go elsewhere.
+		"another card sits in the slot for the adapter": [
+			{ board, drives: [pebble, cobble], graphicsCard: card, addInCards: [fiddle] },
+			"plan-around",
+			"crowded",
+			{ left: ["Cobble"] },
+		],
+		"a SATA stick, and its port is taken by the drives with a cable": [
+			{ board, drives: [slate], olderSataDrives: 2, graphicsCard: card },
+			"plan-around",
+			"crowded",
+			{ left: ["Slate"] },
+		],
+		"the socket is off for the sake of older drives": [
+			{
+				board: { ...board, cardSlots: [], sharing: [either("M2_1", 1, "SATA_1", "SATA_2")] },
+				drives: [pebble],
+				olderSataDrives: 1,
+				graphicsCard: "none",
+			},
+			"plan-around",
+			"crowded",
+			{ left: ["Pebble"] },
+		],
+		"nothing said of sharing, and the ports are all taken": [
+			{
+				board: { ...board, m2Sockets: [socket("M2_1", { from: "chipset" })], cardSlots: [], sharing: undefined },
+				drives: [pebble],
+				olderSataDrives: 2,
+				graphicsCard: "none",
+			},
+			"good-to-know",
+			"maybeCrowded",
+			{ left: ["Pebble"] },
+		],
 	},
 	fails: {
 		"one drive more than sockets and slots": [
 			{ board, drives: [pebble, cobble, flint], graphicsCard: card },
 			"noPlace",
-			{ drives: 3, places: 1, left: ["Cobble", "Flint"] },
+			{ drives: 3, left: ["Flint"] },
 		],
-		"two more than sockets and slots, two in sockets": [
+		"two more than sockets and slots": [
+			{ board, drives: [pebble, cobble, flint, stick("Marble")], graphicsCard: card },
+			"noPlace",
+			{ drives: 4, left: ["Flint", "Marble"] },
+		],
+		"one more than sockets and slots, two in sockets": [
 			{
 				board: { ...board, m2Sockets: [socket("M2_1"), socket("M2_2")] },
 				drives: [pebble, cobble, flint, stick("Marble")],
 				graphicsCard: card,
 			},
 			"noPlace",
-			{ drives: 4, places: 2, left: ["Flint", "Marble"] },
+			{ drives: 4, left: ["Marble"] },
 		],
 		"the graphics card covers the slot for the adapter": [
-			{ board, drives: [pebble, cobble], graphicsCard: { thicknessMm: 42 } },
+			{ board, drives: [pebble, cobble], graphicsCard: { lanes: 16, thicknessMm: 42 } },
 			"noPlace",
-			{ drives: 2, places: 1, left: ["Cobble"] },
+			{ drives: 2, left: ["Cobble"] },
 		],
-		"another card sits in the slot for the adapter": [
-			{
-				board,
-				drives: [pebble, cobble],
-				graphicsCard: card,
-				addInCards: [{ id: "fiddle", name: "Fiddle", lanes: 1 }],
-			},
+		"the only slot is the graphics card's": [
+			{ board: { ...board, cardSlots: [slot(1, 16)] }, drives: [pebble, cobble], graphicsCard: card },
 			"noPlace",
-			{ drives: 2, places: 1, left: ["Cobble"] },
+			{ drives: 2, left: ["Cobble"] },
+		],
+		"the graphics card does not leave it for a long slot of one lane": [
+			{ board: { ...board, cardSlots: [slot(1, 16), slot(3, 16, 1)] }, drives: [pebble, cobble], graphicsCard: card },
+			"noPlace",
+			{ drives: 2, left: ["Cobble"] },
 		],
 		"the slot left has one lane": [
-			{
-				board: { ...board, cardSlots: [slot(1, 16), slot(3, 16, 1)] },
-				drives: [pebble, cobble],
-				graphicsCard: card,
-			},
+			{ board: { ...board, cardSlots: [slot(1, 16), slot(3, 4, 1)] }, drives: [pebble, cobble], graphicsCard: card },
 			"noPlace",
-			{ drives: 2, places: 1, left: ["Cobble"] },
+			{ drives: 2, left: ["Cobble"] },
 		],
-		"a SATA stick, and its port is taken by the drives with a cable": [
-			{ board, drives: [slate], olderSataDrives: 2, graphicsCard: card },
+		"the slot left is too short for an adapter": [
+			{ board: { ...board, cardSlots: [slot(1, 16), slot(3, 1)] }, drives: [pebble, cobble], graphicsCard: card },
 			"noPlace",
-			{ drives: 1, places: 0, left: ["Slate"] },
+			{ drives: 2, left: ["Cobble"] },
+		],
+		"a SATA stick, and no port for its frame": [
+			{ board: { ...board, drivePorts: [] }, drives: [slate], graphicsCard: card },
+			"noPlace",
+			{ drives: 1, left: ["Slate"] },
+		],
+		"neither of two finds a place": [
+			{ board: { ...board, m2Sockets: [], cardSlots: [] }, drives: [pebble, cobble], graphicsCard: "none" },
+			"noPlace",
+			{ drives: 2, left: ["Pebble", "Cobble"] },
 		],
 		"the only socket is dead with this processor": [
 			{
-				board: {
-					m2Sockets: [socket("M2_1")],
-					cardSlots: [],
-					conditions: [{ when: { processorSeries: ["Lump"] }, connector: "M2_1", dead: true }],
-				},
+				board: { m2Sockets: [socket("M2_1")], cardSlots: [], conditions: lump },
 				drives: [pebble],
 				processor: { series: "Lump" },
 			},
 			"noPlace",
-			{ drives: 1, places: 0, left: ["Pebble"] },
+			{ drives: 1, left: ["Pebble"] },
+		],
+		"no place even before the other parts come": [
+			{
+				board: { ...board, cardSlots: [] },
+				drives: [pebble, cobble],
+				olderSataDrives: 3,
+				graphicsCard: "none",
+				addInCards: [fiddle],
+			},
+			"noPlace",
+			{ drives: 2, left: ["Cobble"] },
 		],
 	},
 	cannotTell: {
@@ -224,7 +327,7 @@ testRule(m2Drives, {
 			{ drives: 2 },
 		],
 		"how thick the card is, is not known": [
-			{ board, drives: [pebble, cobble], graphicsCard: {} },
+			{ board, drives: [pebble, cobble], graphicsCard: { lanes: 16 } },
 			["graphicsCard.thicknessMm"],
 			"unsure",
 			{ drives: 2 },
@@ -237,11 +340,7 @@ testRule(m2Drives, {
 		],
 		"the socket is dead with some processors": [
 			{
-				board: {
-					m2Sockets: [socket("M2_1")],
-					cardSlots: [],
-					conditions: [{ when: { processorSeries: ["Lump"] }, connector: "M2_1", dead: true }],
-				},
+				board: { m2Sockets: [socket("M2_1")], cardSlots: [], conditions: lump },
 				drives: [pebble],
 				processor: {},
 				graphicsCard: "none",
@@ -250,10 +349,26 @@ testRule(m2Drives, {
 			"unsure",
 			{ drives: 1 },
 		],
+		"an adapter would do it only in the slot that the graphics card may need": [
+			{
+				board: {
+					...board,
+					m2Sockets: [socket("M2_1"), socket("M2_2", { lengthsMm: undefined })],
+					cardSlots: [slot(1, 16)],
+					conditions: [{ when: { processorSeries: ["Lump"] }, connector: "SLOT_1", wiredLanes: 8 }],
+				},
+				drives: [pebble, boulder],
+				graphicsCard: { ...card, leastLanes: 16, lengthMm: 250 },
+				processor: {},
+			},
+			["processor.series", "board.m2Sockets"],
+			"unsure",
+			{ drives: 2 },
+		],
 		"a long drive, and the page gives no lengths": [
 			{
 				board: { m2Sockets: [socket("M2_1", { lengthsMm: undefined })], cardSlots: [] },
-				drives: [stick("Boulder", { lengthMm: 110 })],
+				drives: [boulder],
 				graphicsCard: "none",
 			},
 			["board.m2Sockets"],
@@ -266,9 +381,6 @@ testRule(m2Drives, {
 		"only a drive with a cable": [{ drives: [brick] }, null],
 		"one usual drive": [{ drives: [pebble] }, "1 M.2 socket for your drives."],
 		"two, one of them SATA": [{ drives: [pebble, slate] }, "2 M.2 sockets for your drives, 1 of them wired for SATA."],
-		"a long one": [
-			{ drives: [stick("Boulder", { lengthMm: 110 }), pebble] },
-			"2 M.2 sockets for your drives. Lengths to look for: 80, 110 mm.",
-		],
+		"a long one": [{ drives: [boulder, pebble] }, "2 M.2 sockets for your drives. Lengths to look for: 80, 110 mm."],
 	},
 });

@@ -1,0 +1,63 @@
+import type { Board } from "../parts/board.ts";
+import type { BuildFacts } from "../parts/build.ts";
+import { buildAround } from "../plan/around-board.ts";
+import { devicesOf } from "../plan/devices.ts";
+import { type HeaderPlan, headerPlanOf } from "../plan/header-plan.ts";
+import { headerWishesOf } from "../plan/header-wishes.ts";
+import { laterDevicesOf } from "../plan/later-devices.ts";
+import { type PlanFacts, planFactsAround } from "../plan/plan-facts.ts";
+
+/** What a plan sees of a build, as text that is the same where plans are the same. */
+export const planSees = rememberedBy((facts) => {
+	const build = buildAround(facts);
+	return JSON.stringify([
+		build.processor,
+		build.case && [build.case.cardSlots, build.case.uprightSlots],
+		facts.graphicsCard.state,
+		devicesOf(build, "best"),
+		devicesOf(build, "worst"),
+		laterDevicesOf(build),
+	]);
+});
+
+/** The same for what plugs in on headers. */
+export const headersSee = rememberedBy((facts) => JSON.stringify(headerWishesOf(facts)));
+
+/** The plan of a board for a build; worked out once for all builds that look alike to a plan. */
+export const rememberedPlan = rememberedForBoards<PlanFacts>(planSees, (board, facts) =>
+	planFactsAround(board, buildAround(facts)),
+);
+
+/** What plugs in on which header of a board; worked out once for all builds that want the same. */
+export const rememberedHeaders = rememberedForBoards<HeaderPlan>(headersSee, headerPlanOf);
+
+function rememberedBy(textOf: (facts: BuildFacts) => string): (facts: BuildFacts) => string {
+	const texts = new WeakMap<BuildFacts, string>();
+	return (facts) => {
+		const text = texts.get(facts) ?? textOf(facts);
+		texts.set(facts, text);
+		return text;
+	};
+}
+
+/** Most plans kept for one board: enough for every way the open answers may turn out, a few times over. */
+const mostKept = 200;
+
+function rememberedForBoards<T>(
+	seenOf: (facts: BuildFacts) => string,
+	measure: (board: Board, facts: BuildFacts) => T,
+): (board: Board, facts: BuildFacts) => T {
+	const all = new WeakMap<Board, Map<string, T>>();
+	return (board, facts) => {
+		const ofBoard = all.get(board) ?? new Map<string, T>();
+		all.set(board, ofBoard);
+		const key = seenOf(facts);
+		const measured = ofBoard.get(key) ?? measure(board, facts);
+		// What was used last stays longest.
+		ofBoard.delete(key);
+		ofBoard.set(key, measured);
+		const [oldest] = ofBoard.keys();
+		if (ofBoard.size > mostKept && oldest !== undefined) ofBoard.delete(oldest);
+		return measured;
+	};
+}
