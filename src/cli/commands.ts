@@ -19,6 +19,7 @@ import { adviceJson } from "../sheet/advice-json.ts";
 import { sourceWords } from "../sheet/source-words.ts";
 import { wrapText } from "../sheet/wrap-text.ts";
 import { takeUpWalk } from "../walk/saved-walk.ts";
+import type { BoardPage } from "../walk/walk-event.ts";
 import { startWalk, type WalkContext, type WalkState } from "../walk/walk-state.ts";
 import { type Arguments, nearWords } from "./arguments.ts";
 import { demoMarket } from "./demo-market.ts";
@@ -149,9 +150,9 @@ export function why(args: Arguments, streams: Streams): void {
 		throw new CommandError(exitCodes.usage, `There is no rule, criterion or board "${name}".${near}`);
 	}
 	if (!taken) streams.err("Without --answers FILE nothing about your build is known, so little can be told.\n");
-	const pageOf = (facts: boolean) =>
-		resultText(screenOf(context, { ...state, place: { at: "board", boardId: name, facts } }));
-	streams.out(`${pageOf(false)}\n${pageOf(true)}`);
+	const pageOf = (page: { readonly page?: BoardPage }) =>
+		resultText(screenOf(context, { ...state, place: { at: "board", boardId: name, ...page } }));
+	streams.out(`${pageOf({})}\n${pageOf({ page: "facts" })}`);
 }
 
 function ruleText(id: string): string | null {

@@ -1,11 +1,13 @@
 import sample from "../../data/scenarios/quiet-desk.json" with { type: "json" };
+import { boardSubjects } from "../choose/findings-of-market.ts";
 import { measurePlan, type PlanMeasure } from "../plan/measure-plan.ts";
-import { viewWalk } from "../screens/walk-view.ts";
+import { foldAnswers } from "../questions/fold-answers.ts";
 import { planJson } from "../sheet/plan-json.ts";
-import { planPicture } from "../sheet/plan-picture.ts";
+import { pictureShape, planPicture } from "../sheet/plan-picture.ts";
 import { planPictureSvg } from "../sheet/plan-picture-svg.ts";
 import { planWords } from "../sheet/plan-words.ts";
 import { wrapText } from "../sheet/wrap-text.ts";
+import { marketOf } from "../walk/market-of.ts";
 import { startWalk } from "../walk/walk-state.ts";
 import { type Arguments, nearWords } from "./arguments.ts";
 import { CommandError, exitCodes } from "./exit-codes.ts";
@@ -26,28 +28,33 @@ export function plan(args: Arguments, streams: Streams): void {
 		throw new CommandError(exitCodes.usage, "Of which board? Such as: boardwalk plan BOARD --answers my.json");
 	const market = loadMarket(args, streams);
 	const taken = args.answers === undefined ? null : loadAnswersOf(args, market, streams);
-	const view = viewWalk(taken?.context ?? { market, asOf: sample.asOf }, taken?.state ?? startWalk());
-	const judged = view.judgement().boards.find(({ board }) => board.id === id);
-	if (!judged) {
+	const { ownParts, answers } = taken?.state ?? startWalk();
+	const all = marketOf(market, ownParts);
+	const board = boardSubjects(all).find((subject) => subject.board.id === id)?.board;
+	if (!board) {
 		const near = nearWords(
 			id,
-			view.market.parts.board.map((board) => board.id),
+			all.parts.board.map((one) => one.id),
 		);
 		throw new CommandError(exitCodes.usage, `There is no board "${id}".${near}`);
 	}
 	if (!taken) streams.err("Without --answers FILE nothing about your build is known, so little can be planned.\n");
-	const board = judged.subject.board ?? judged.board;
-	const measure = measurePlan(board, view.judgement().build.facts);
+	const { facts } = foldAnswers(answers, { market: all, asOf: taken?.context.asOf ?? sample.asOf });
+	const measure = measurePlan(board, facts);
 	const title = `What plugs in where: ${board.name}${board.invented ? " (invented)" : ""}`;
 	const form = (ending: string) => {
 		switch (ending) {
 			case ".json":
 				return `${JSON.stringify(planJson(board.id, measure), null, "\t")}\n`;
 			case ".svg":
-				return planPictureSvg(measure.plan, title);
+				return planPictureSvg(measure.plan, title, pictureShape(board, measure));
 			case ".txt":
 				// A picture says nothing to a screen reader; the words say all of it.
-				return planText(title, args.plain ? [] : ["", ...planPicture(measure.plan, board)], measure);
+				return planText(
+					title,
+					args.plain ? [] : ["", ...planPicture(measure.plan, pictureShape(board, measure))],
+					measure,
+				);
 			default:
 				throw new CommandError(
 					exitCodes.usage,

@@ -1,6 +1,6 @@
 import { markWords } from "../screens/arrange.ts";
 import { blockLines } from "../screens/block-lines.ts";
-import type { Choice, Screen } from "../screens/screen.ts";
+import type { Block, Choice, Screen } from "../screens/screen.ts";
 import { wrapText } from "../screens/wrap-lines.ts";
 
 /** A screen as lines of text, top to bottom; nothing in it is ever redrawn. */
@@ -14,11 +14,16 @@ export function screenText(screen: Screen, width: number): string {
 		...(screen.place ? [screen.place] : []),
 		...wrapText(screen.title, width),
 		"",
-		...blockLines(screen.body, width),
+		...blockLines(screen.body.filter(isForReading), width),
 		"",
 		...choicesText(screen, width),
 	];
 	return `${lines.join("\n").replace(/\n{3,}/g, "\n\n")}\n`;
+}
+
+/** A picture whose words stand beside it only holds up whoever reads line by line. */
+function isForReading(block: Block): boolean {
+	return block.kind !== "picture" || !block.isTold;
 }
 
 function choicesText({ choices, typing }: Screen, width: number): string[] {

@@ -1,5 +1,6 @@
 import type { WalkContext, WalkState } from "../walk/walk-state.ts";
 import { boardFactsScreen } from "./board-facts-screen.ts";
+import { boardPlanScreen } from "./board-plan-screen.ts";
 import { boardScreen } from "./board-screen.ts";
 import { describeScreen } from "./describe-screen.ts";
 import { fellOutScreen } from "./fell-out-screen.ts";
@@ -38,7 +39,8 @@ export function screenOf(context: WalkContext, state: WalkState): Screen | null 
 		case "shortlist":
 			return shortlistScreen(view);
 		case "board":
-			return place.facts ? boardFactsScreen(view, place.boardId) : boardScreen(view, place.boardId);
+			if (place.page === "plan") return boardPlanScreen(view, place.boardId);
+			return place.page === "facts" ? boardFactsScreen(view, place.boardId) : boardScreen(view, place.boardId);
 		case "sheet":
 			return sheetScreen(view);
 		case "menu":

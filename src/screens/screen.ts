@@ -5,8 +5,8 @@ export type Block =
 	| { readonly kind: "heading"; readonly text: string }
 	| { readonly kind: "text"; readonly text: string }
 	| { readonly kind: "list"; readonly items: readonly string[] }
-	/** A picture in plain letters: never wrapped, left out where it does not fit. */
-	| { readonly kind: "picture"; readonly lines: readonly string[] }
+	/** A picture in plain letters: never wrapped, left out where it does not fit. `isTold`: words on the screen say it all. */
+	| { readonly kind: "picture"; readonly lines: readonly string[]; readonly isTold?: boolean }
 	| { readonly kind: "pairs"; readonly pairs: readonly (readonly [label: string, value: string])[] };
 
 export interface Choice {

@@ -6,6 +6,7 @@ import type { Answers } from "../parts/answers-file.ts";
 import type { Board } from "../parts/board.ts";
 import type { Build, BuildFacts } from "../parts/build.ts";
 import { partWords } from "../parts/part-words.ts";
+import { measurePlan } from "../plan/measure-plan.ts";
 import { allQuestions } from "../questions/all-questions.ts";
 import type { Question, QuestionContext } from "../questions/define-question.ts";
 import { askedQuestions, isAsked } from "../questions/is-asked.ts";
@@ -19,9 +20,11 @@ import type { Finding } from "../rules/outcome.ts";
 import { needOf } from "../rules/run-rule.ts";
 import { howToFindOut } from "./how-to-find-out.ts";
 import { ownershipWords } from "./ownership-words.ts";
+import { pictureShape, planPicture } from "./plan-picture.ts";
+import { planWords } from "./plan-words.ts";
 import { priceWords } from "./price-words.ts";
 import { reasonWords, roleWords, scoreWords, verdictWords } from "./reason-words.ts";
-import type { Sheet, SheetAnswer, SheetBoard, SheetNeed, SheetOpen } from "./sheet.ts";
+import type { Sheet, SheetAnswer, SheetBoard, SheetNeed, SheetOpen, SheetPlan } from "./sheet.ts";
 import { shortFacts } from "./short-facts.ts";
 import { groundWords, sourceWords } from "./source-words.ts";
 
@@ -48,6 +51,7 @@ export function makeSheet(judgement: Judgement, advice: Advice, answers: Answers
 		nothingFits: onlyInventedBoards(judgement)
 			? []
 			: advice.waysOut.map(({ giveUp, boardIds }) => wayOutWords(giveUp, boardIds, judgement)),
+		plan: planOf(advice.shortlist[0]?.boardId, judgement),
 		open: openOf(answers, judgement, advice, context),
 		answers: allQuestions
 			.filter((question) => isAsked(question, judgement.build) || answers[question.id])
@@ -104,6 +108,18 @@ function boardOf(entry: ShortlistEntry, judgement: Judgement, { asOf }: Question
 		for: entry.for.map(reasonWords),
 		against: entry.against.map(reasonWords),
 		unknown: entry.unknown.map(reasonWords),
+	};
+}
+
+function planOf(boardId: string | undefined, judgement: Judgement): SheetPlan | null {
+	const judged = boardId === undefined ? undefined : judgedOf(boardId, judgement);
+	const board = judged && (judged.subject.board ?? judged.board);
+	if (!board) return null;
+	const measure = measurePlan(board, judgement.build.facts);
+	return {
+		boardName: board.name,
+		picture: measure.plan.ends.length > 0 ? planPicture(measure.plan, pictureShape(board, measure)) : [],
+		sections: planWords(measure),
 	};
 }
 

@@ -16,6 +16,8 @@ function blockLines(block: DocumentBlock): string[] {
 			return ["", `## ${escaped(block.text)}`, ""];
 		case "subsection":
 			return ["", `### ${escaped(block.text)}`, ""];
+		case "picture":
+			return ["", ...fenced(block.lines), ""];
 		case "paragraph":
 			return [escaped(block.text), ""];
 		case "item":
@@ -23,6 +25,13 @@ function blockLines(block: DocumentBlock): string[] {
 				`- ${block.box ? "[ ] " : ""}${block.label ? `**${escaped(block.label)}**: ` : ""}${escaped(block.text)}`,
 			];
 	}
+}
+
+/** Lines as they are: a fence longer than any run of tildes in them (CommonMark 0.31.2, section 4.5). */
+function fenced(lines: readonly string[]): readonly string[] {
+	const longest = Math.max(0, ...lines.flatMap((line) => line.match(/~+/g) ?? []).map((run) => run.length));
+	const fence = "~".repeat(Math.max(3, longest + 1));
+	return [fence, ...lines, fence];
 }
 
 /**

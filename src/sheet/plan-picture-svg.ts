@@ -1,5 +1,14 @@
 import type { Plan } from "../plan/plan.ts";
-import { type DrawnConnector, type DrawnPlan, drawnPlan, endWords, shortened } from "./plan-picture.ts";
+import {
+	type BesideConnectors,
+	type DrawnConnector,
+	type DrawnPlan,
+	drawnPlan,
+	endWords,
+	legend,
+	memoryItems,
+	shortened,
+} from "./plan-picture.ts";
 
 /** Sizes in units of the viewBox; one line of text is as high as a line. */
 const wide = 640;
@@ -11,14 +20,25 @@ const slotLong = 160;
 /** Columns of text that go in, at 7.5 units a character. */
 const [nameRoom, endRoom, belowRoom] = [16, 33, 78];
 
+/** Nothing can go in. */
+const closedStates: readonly DrawnConnector["state"][] = ["off", "covered", "dead"];
+
+/** What the shapes stand for, in words, since a legend of shapes would need a picture of its own. */
+const legendSigns = {
+	slot: "long box = card slot, as long as its edge",
+	oldSlot: "half-long box = slot of the old kind (PCI)",
+	socket: "round box = M.2 socket",
+	filled: "grey bar = rows that one thick card fills",
+} as const;
+
 /**
  * A plan as an SVG that stands alone: the board from above, its back edge at the left. Drawn in the colour of the text
  * around it, so that it works on light and dark.
  *
  * @param title what the picture is of, for whoever hears it read.
  */
-export function planPictureSvg(plan: Plan, title: string): string {
-	const drawn = drawnPlan(plan);
+export function planPictureSvg(plan: Plan, title: string, beside: BesideConnectors = {}): string {
+	const drawn = drawnPlan(plan, beside);
 	const parts: string[] = [];
 	let top = margin + lineHigh;
 	const bands = drawn.rows.map(({ row, connectors, filledBy }) => {
@@ -36,22 +56,33 @@ export function planPictureSvg(plan: Plan, title: string): string {
 		top += lineHigh;
 	}
 	const high = top + margin;
+	const isShut = [...drawn.rows.flatMap(({ connectors }) => connectors)].some(({ state }) =>
+		closedStates.includes(state),
+	);
+	const words = [...legend(drawn, legendSigns), ...(isShut ? ["dashed = nothing can go in"] : [])];
+	const memory = drawn.memory ? `, ${memoryItems(drawn.memory).join("; ")}` : "";
 	return [
-		`<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${wide} ${high + margin}" role="img" fill="none" stroke="currentColor" font-family="monospace" font-size="12">`,
+		`<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${wide} ${high + margin + words.length * lineHigh}" role="img" fill="none" stroke="currentColor" font-family="monospace" font-size="12">`,
 		`<title>${escaped(title)}</title>`,
 		`<desc>${escaped(inWords(drawn))}</desc>`,
 		`<rect x="${margin}" y="${margin}" width="${wide - 2 * margin}" height="${high - margin}" rx="4"/>`,
-		textAt(margin + 10, margin, "processor"),
+		textAt(margin + 10, margin, shortened(`processor${memory}`, belowRoom)),
 		...parts,
+		...words.map((line, index) => textAt(margin, high + index * lineHigh, line)),
 		"</svg>",
 	].join("\n");
 }
 
 /** A slot as a box as long as its edge, a socket as a small round one; dashed where nothing can go in. */
 function connectorParts(one: DrawnConnector, top: number): readonly string[] {
-	const long = one.shape === "slot" ? 24 + (Math.min(16, one.sizeLanes) / 16) * (slotLong - 24) : 44;
+	const long =
+		one.shape === "slot" && one.sizeLanes === 0
+			? slotLong / 2
+			: one.shape === "slot"
+				? 24 + (Math.min(16, one.sizeLanes) / 16) * (slotLong - 24)
+				: 44;
 	const left = one.shape === "slot" ? shapeLeft : shapeLeft + 24;
-	const dashes = ["off", "covered", "dead"].includes(one.state) ? ' stroke-dasharray="3 3"' : "";
+	const dashes = closedStates.includes(one.state) ? ' stroke-dasharray="3 3"' : "";
 	return [
 		`<rect x="${left}" y="${top + 8}" width="${long}" height="10" rx="${one.shape === "slot" ? 1 : 5}"${dashes}/>`,
 		textAt(nameLeft, top, shortened(one.name, nameRoom)),
@@ -78,10 +109,11 @@ function textAt(left: number, top: number, words: string): string {
 }
 
 /** "Row 1: X16: Carousel. Row 2, filled by Carousel." */
-function inWords({ rows, below }: DrawnPlan): string {
+function inWords({ rows, below, memory }: DrawnPlan): string {
 	const one = (connector: DrawnConnector) => `${connector.name}: ${endWords(connector, Number.POSITIVE_INFINITY)}`;
 	return [
 		"The board from above, its back edge at the left, the processor at the top.",
+		...(memory ? [`Beside it ${memoryItems(memory).join("; ")}.`] : []),
 		...rows.map(({ row, connectors, filledBy }) => {
 			const filled = filledBy === null ? "" : `, filled by ${filledBy}`;
 			return `Row ${row}${filled}${connectors.length > 0 ? `: ${connectors.map(one).join("; ")}` : ""}.`;

@@ -1,15 +1,21 @@
 import { isCard } from "../plan/device.ts";
+import type { HeaderPlan } from "../plan/header-plan.ts";
+import type { PlanMeasure } from "../plan/measure-plan.ts";
+import type { MemorySlots } from "../plan/memory-slots.ts";
 import type { ConnectorEnd, PlacedDevice, Plan } from "../plan/plan.ts";
+import { numbered } from "./listed.ts";
 
 /** A connector as it is drawn: its end, and what goes in. */
 export interface DrawnConnector {
 	readonly name: string;
-	readonly shape: "slot" | "socket" | "port";
-	/** Length of a slot's edge in lanes; 0 for anything else. */
+	readonly shape: "slot" | "socket" | "port" | "header";
+	/** Length of a slot's edge in lanes; 0 for anything else, and for slots of the old kind. */
 	readonly sizeLanes: number;
 	readonly state: ConnectorEnd["state"] | "buried";
 	/** What goes in, or what it is off or covered for; empty where nothing is. */
 	readonly by: string;
+	/** Lanes that what goes in does not get, such as "8 of 16 lanes"; empty where it has all. */
+	readonly lack: string;
 }
 
 export interface DrawnRow {
@@ -22,22 +28,42 @@ export interface DrawnRow {
 
 export interface DrawnPlan {
 	readonly rows: readonly DrawnRow[];
-	/** Slots and sockets without a row, then ports; runs of ports alike are one. */
+	/** Slots and sockets without a row, then ports and headers; runs of ports alike are one. */
 	readonly below: readonly DrawnConnector[];
+	/** Names of memory slots to fill and to leave empty; null where nobody knows. */
+	readonly memory: MemorySlots | null;
+}
+
+/** What is drawn beside the slots, sockets and ports, where it is known. */
+export interface BesideConnectors {
+	readonly headerPlan?: HeaderPlan;
+	readonly memorySlots?: MemorySlots | null;
+}
+
+/** All that a picture shows beside the plan itself, of a board and its measured plan. */
+export function pictureShape(
+	{ depthMm }: { readonly depthMm?: number | undefined },
+	{ headers, memory }: Pick<PlanMeasure, "headers" | "memory">,
+) {
+	return { depthMm, headerPlan: headers, memorySlots: memory?.slots ?? null };
 }
 
 /** Most columns of the parts of a row, the slot's brackets among them. */
 const shapeColumns = 12;
 const nameColumns = 12;
+/** Fewer letters of a name tell nothing. */
+const leastNameColumns = 3;
+/** A slot of the old kind (PCI) is about half as long as one for sixteen lanes. */
+const oldSlotBars = 5;
 /** A board this deep takes the full width; ATX (305 mm by 244 mm) is as deep. */
 const fullDepthMm = 244;
-/** Of the full width, the least that leaves names some room, however shallow the board is. */
-const leastShareOfWidth = 0.8;
+/** Of the full width, the least that leaves names and states their room, however shallow the board is. */
+const leastShareOfWidth = 0.9;
 
 const meanings: readonly (readonly [DrawnConnector["state"], string])[] = [
-	["off", "off = has lent its lanes to what is named"],
-	["narrows", "narrows = can be used, but takes lanes from what is named"],
-	["covered", "covered = under the card that is named"],
+	["off", "off = does not work while what is named is in"],
+	["narrows", "narrows = takes lanes from what is named"],
+	["covered", "covered = a card lies over it"],
 	["buried", "buried = works, but a card must come out to reach it"],
 	["free", "free = nothing goes in yet"],
 	["dead", "dead = of no use with this processor"],
@@ -46,35 +72,40 @@ const meanings: readonly (readonly [DrawnConnector["state"], string])[] = [
 /**
  * A plan as a picture of the board, seen from above, its back edge at the left.
  *
- * @param shape depthMm: from the back edge to the opposite one, in mm; a shallow board is drawn narrower.
+ * @param shape depthMm: from the back edge to the opposite one, in mm; a shallow board is drawn narrower. Headers and
+ * memory slots are drawn where they are given.
  * @param width most columns of a line.
  * @returns lines of plain ASCII, but for what names hold.
  */
 export function planPicture(
 	plan: Plan,
-	shape: { readonly depthMm?: number | undefined },
+	shape: { readonly depthMm?: number | undefined } & BesideConnectors,
 	width = 60,
 ): readonly string[] {
-	const { rows, below } = drawnPlan(plan);
+	const { rows, below, memory } = drawnPlan(plan, shape);
 	const share = Math.min(1, Math.max(leastShareOfWidth, (shape.depthMm ?? fullDepthMm) / fullDepthMm));
 	const inner = Math.max(0, Math.floor(width * share) - 4);
 	const edge = `+${"-".repeat(inner + 2)}+`;
 	const framed = (line: string) => `| ${padded(line, inner)} |`;
 	const lines = [
 		"[ processor ]",
+		...(memory ? packed(memoryItems(memory), inner) : []),
 		...rows.flatMap((row) => rowLines(row, inner)),
 		...packed(
-			below.map((one) => `${shortened(one.name, nameColumns + 8)} ${endWords(one, inner)}`),
+			below.map((one) => belowWords(one, inner)),
 			inner,
 		),
 	];
-	return [edge, ...lines.map(framed), edge, ...packed(legend(rows, below), width)].map((line) =>
+	return [edge, ...lines.map(framed), edge, ...packed(legend({ rows, below }, asciiSigns), width)].map((line) =>
 		shortened(line, width),
 	);
 }
 
 /** What a picture of a plan shows, however it is drawn. */
-export function drawnPlan({ placed, ends }: Plan): DrawnPlan {
+export function drawnPlan(
+	{ placed, ends }: Plan,
+	{ headerPlan, memorySlots = null }: BesideConnectors = {},
+): DrawnPlan {
 	const filled = new Map(
 		placed.flatMap((one) => rowsFilled(one).map((row) => [row, cleaned(one.device.name)] as const)),
 	);
@@ -88,14 +119,46 @@ export function drawnPlan({ placed, ends }: Plan): DrawnPlan {
 			connectors: slotsFirst.filter((end) => ofRow(end) === index + 1).map(drawn),
 			filledBy: filled.get(index + 1) ?? null,
 		})),
-		below: folded(slotsFirst.filter((end) => ofRow(end) === null).map(drawn)),
+		below: [
+			...folded(slotsFirst.filter((end) => ofRow(end) === null).map(drawn)),
+			...(headerPlan ? drawnHeaders(headerPlan) : []),
+		],
+		memory: memorySlots,
 	};
 }
 
-/** "Dart", "Dart, buried", "off (Dart)" or "free", in so many columns; the state stays whole. */
-export function endWords({ state, by }: DrawnConnector, columns: number): string {
-	if (state === "used") return shortened(by, columns);
-	if (state === "buried") return `${shortened(by, columns - 8)}, buried`;
+/** "memory: A2, B2 filled". */
+export function memoryItems({ fill, empty }: MemorySlots): readonly string[] {
+	return [
+		`memory: ${fill.map(cleaned).join(", ")} filled`,
+		...(empty?.length ? [`${empty.map(cleaned).join(", ")} empty`] : []),
+	];
+}
+
+/** Headers in use, with all that shares one, then those that stay free. */
+function drawnHeaders({ headers, placed, sharing }: HeaderPlan): readonly DrawnConnector[] {
+	const drawn = headers.map(({ name }): DrawnConnector => {
+		const on = [...placed, ...sharing].filter((one) => one.header === name && !one.wish.isLater);
+		const by = on.map(({ wish }) => cleaned(wish.name)).join(", ");
+		const state = on.length > 0 ? "used" : "free";
+		return { name: cleaned(name), shape: "header", sizeLanes: 0, state, by, lack: "" };
+	});
+	const isUsed = ({ state }: DrawnConnector) => state === "used";
+	return [...drawn.filter(isUsed), ...folded(drawn.filter((one) => !isUsed(one)))];
+}
+
+/** "Dart", "Carousel, 8 of 16 lanes", "Dart, buried", "off (Dart)" or "free", in so many columns; the state stays whole. */
+export function endWords({ state, by, lack }: DrawnConnector, columns: number): string {
+	const tail = [lack, state === "buried" ? "buried" : ""]
+		.filter(Boolean)
+		.map((words) => `, ${words}`)
+		.join("");
+	if (state === "used" || state === "buried") {
+		// Where both do not go in, the state is the one that is seen from outside.
+		const short = state === "buried" ? ", buried" : tail;
+		const said = columns - tail.length < leastNameColumns ? short : tail;
+		return `${shortened(by, columns - said.length)}${said}`;
+	}
 	const room = columns - state.length - 3;
 	return by === "" || room < 4 ? state : `${state} (${shortened(by, room)})`;
 }
@@ -123,13 +186,21 @@ function rowsFilled({ device, connector, extra }: PlacedDevice): readonly number
 }
 
 function drawnConnector({ connector, state, by }: ConnectorEnd, placed: readonly PlacedDevice[]): DrawnConnector {
-	const isBuried = placed.some((one) => one.connector === connector && one.isBuried);
+	const inIt = placed.find((one) => one.connector === connector);
+	const isBuried = inIt?.isBuried === true;
+	const [gets, of] = [inIt?.link.lanes ?? 0, inIt?.device.lanes ?? 0];
 	return {
 		name: cleaned(connector.name),
 		shape: connector.kind === "card slot" ? "slot" : connector.kind === "M.2 socket" ? "socket" : "port",
-		sizeLanes: connector.kind === "card slot" ? connector.sizeLanes : 0,
+		sizeLanes: connector.kind === "card slot" && connector.bus === "PCI Express" ? connector.sizeLanes : 0,
 		state: isBuried ? "buried" : state,
 		by: [...new Set(by)].map(cleaned).join(", "),
+		lack: [
+			inIt && gets > 0 && gets < of ? `${gets} of ${of} lanes` : "",
+			inIt?.extra === "adapter card" ? "on a card" : "",
+		]
+			.filter(Boolean)
+			.join(", "),
 	};
 }
 
@@ -148,14 +219,18 @@ function folded(connectors: readonly DrawnConnector[]): readonly DrawnConnector[
 
 function isNext(before: DrawnConnector, after: DrawnConnector): boolean {
 	const [one, other] = [numbered(before.name), numbered(after.name)];
-	if (before.shape !== "port" || after.shape !== "port" || !one || !other) return false;
+	const isSmall = before.shape !== "slot" && before.shape !== "socket" && before.shape === after.shape;
+	if (!isSmall || !one || !other) return false;
 	const isAlike = before.state === after.state && before.by === after.by;
 	return isAlike && one.stem === other.stem && other.number === one.number + 1;
 }
 
-function numbered(name: string): { readonly stem: string; readonly number: number } | null {
-	const digits = /\d{1,9}$/.exec(name)?.[0];
-	return digits === undefined ? null : { stem: name.slice(0, -digits.length), number: Number(digits) };
+/** "S5 Brick"; headers with a colon, since their names are words: "FAN_1: fan of Chimney". */
+function belowWords(one: DrawnConnector, columns: number): string {
+	const name = one.shape === "header" ? one.name : shortened(one.name, nameColumns + 8);
+	return one.shape === "header" && one.state !== "free"
+		? `${one.name}: ${endWords(one, columns)}`
+		: `${name} ${endWords(one, columns)}`;
 }
 
 /** One line a connector of the row; the row's number on the first. */
@@ -170,19 +245,38 @@ function rowLines({ row, connectors, filledBy }: DrawnRow, columns: number): rea
 
 function outline({ shape, sizeLanes }: DrawnConnector): string {
 	if (shape === "socket") return "  (--)";
+	if (sizeLanes === 0) return `[${"-".repeat(oldSlotBars)}]`;
 	const bars = Math.ceil((Math.min(16, Math.max(1, sizeLanes)) / 16) * (shapeColumns - 2));
 	return `[${"=".repeat(bars)}]`;
 }
 
-function legend(rows: readonly DrawnRow[], below: readonly DrawnConnector[]): readonly string[] {
+/** The signs of a legend; an empty one is left out. */
+interface Signs {
+	readonly slot: string;
+	readonly oldSlot: string;
+	readonly socket: string;
+	readonly filled: string;
+}
+
+const asciiSigns: Signs = {
+	slot: "[==] = card slot",
+	oldSlot: "[--] = slot of the old kind",
+	socket: "(--) = M.2 socket",
+	filled: "# = filled by one thick card",
+};
+
+/** What signs and words in the picture mean, of those that are in it. */
+export function legend({ rows, below }: Pick<DrawnPlan, "rows" | "below">, signs: Signs): readonly string[] {
 	const inRows = rows.flatMap(({ connectors }) => connectors);
 	const states = new Set([...inRows, ...below].map(({ state }) => state));
+	const has = (keep: (one: DrawnConnector) => boolean) => inRows.some(keep);
 	return [
-		...(inRows.some(({ shape }) => shape === "slot") ? ["[==] = card slot"] : []),
-		...(inRows.some(({ shape }) => shape === "socket") ? ["(--) = M.2 socket"] : []),
-		...(rows.some(({ filledBy }) => filledBy !== null) ? ["# = filled by one thick card"] : []),
+		...(has(({ shape, sizeLanes }) => shape === "slot" && sizeLanes > 0) ? [signs.slot] : []),
+		...(has(({ shape, sizeLanes }) => shape === "slot" && sizeLanes === 0) ? [signs.oldSlot] : []),
+		...(has(({ shape }) => shape === "socket") ? [signs.socket] : []),
+		...(rows.some(({ filledBy }) => filledBy !== null) ? [signs.filled] : []),
 		...meanings.filter(([state]) => states.has(state)).map(([, words]) => words),
-	];
+	].filter(Boolean);
 }
 
 /** As many items in a line as go in. */

@@ -1,105 +1,211 @@
 import type { PlanMeasure } from "../plan/measure-plan.ts";
 import type { ConnectorEnd, PlacedDevice } from "../plan/plan.ts";
 import type { Blocking } from "../plan/what-blocks.ts";
-import type { Going } from "../plan/who-must-go.ts";
+import type { Going, WayToFit } from "../plan/who-must-go.ts";
+import { headersUnknownWords, headersWithoutWords, headerWords } from "./header-words.ts";
+import { listed, withRuns } from "./listed.ts";
+
+export interface PlanSection {
+	readonly heading: string;
+	readonly lines: readonly string[];
+}
 
 /** A plan in words: under each heading its sentences. Empty parts are left out. */
-export function planWords(
-	measure: PlanMeasure,
-): readonly { readonly heading: string; readonly lines: readonly string[] }[] {
-	const { plan } = measure;
+export function planWords(measure: PlanMeasure): readonly PlanSection[] {
+	const { plan, headers } = measure;
 	return [
-		{ heading: "What goes where", lines: plan.placed.map(placedWords) },
+		{ heading: "What goes where", lines: [...plan.placed.map(placedWords), ...memoryWords(measure)] },
+		{ heading: "On the headers", lines: headerWords(headers) },
 		{
 			heading: "No place is left for",
-			lines: [...measure.blocking.map(blockingWords), ...goingWords(measure.goings)],
+			lines: [
+				...measure.blocking.map((blocking) => blockingWords(blocking, measure)),
+				...wayToFitWords(measure.waysToFit),
+				...headersWithoutWords(headers),
+			],
 		},
-		{ heading: "Not known", lines: unsureWords(measure) },
-		{ heading: "What is given up for it", lines: givenUpWords(plan.ends) },
+		{ heading: "Not known", lines: [...unsureWords(measure), ...headersUnknownWords(headers)] },
+		{ heading: "What is given up for it", lines: lostWords(plan.ends, measure) },
 		{ heading: "Still free", lines: freeWords(plan.ends) },
 		{
 			heading: "Good to know",
-			lines: [...eitherWords(measure), ...buriedWords(plan.placed), ...uplinkWords(measure), ...laterWords(measure)],
+			lines: [
+				...narrowingWords(plan.ends),
+				...eitherWords(measure),
+				...buriedWords(plan.placed),
+				...uplinkWords(measure),
+				...laterWords(measure),
+			],
 		},
 	].filter(({ lines }) => lines.length > 0);
 }
 
-/** "Dart in M2_1: 4 lanes of generation 4, 7 of the 7 GB/s it can use." */
-function placedWords({ device, connector, link, extra }: PlacedDevice): string {
+/** "Dart in M2_1: 4 lanes of generation 4, 7 GB/s, all it can use." */
+function placedWords(placed: PlacedDevice): string {
+	const { device, connector, link, extra } = placed;
 	const width =
 		link.lanes === null
 			? ""
-			: `${link.lanes} ${link.lanes === 1 ? "lane" : "lanes"}${link.generation === null ? "" : ` of generation ${link.generation}`}`;
+			: `${lanesWords(link.lanes, device.lanes)}${link.generation === null ? "" : ` of generation ${link.generation}`}`;
 	const speed =
 		link.gbytesPerS === null
 			? ""
 			: device.gbytesPerS === null || rounded(device.gbytesPerS) === rounded(link.gbytesPerS)
 				? `${rounded(link.gbytesPerS)} GB/s, all it can use`
 				: `${rounded(link.gbytesPerS)} of the ${rounded(device.gbytesPerS)} GB/s it can use`;
-	const details = [width, speed, extra === null ? "" : `with ${article(extra)}, bought besides`].filter(Boolean);
-	return `${device.name} in ${connector.name}${details.length > 0 ? `: ${details.join(", ")}` : ""}.`;
-}
-
-/** "older drive 5: 6 drive ports would suit. S5 and S6 are off because of fast 2." */
-function blockingWords({ device, wanted, ends }: Blocking): string {
-	const noun = nounOf(device.kind);
-	if (ends.length === 0) return `${device.name}: the board has no ${noun} that it goes into.`;
-	const usable = ends.filter(({ state }) => state === "used" || state === "free").length;
-	const things = wanted === 1 ? "1 thing wants" : `${wanted} things want`;
-	const count = `${things} ${usable} usable ${usable === 1 ? noun : `${noun}s`}`;
-	const lost = givenUpWords(ends.filter(({ state }) => state !== "used" && state !== "free"));
-	return `${device.name}: ${count}. ${lost.join(" ")}`.trim();
-}
-
-function goingWords(goings: readonly (readonly Going[])[]): readonly string[] {
-	if (goings.length === 0) return [];
-	const one = (going: readonly Going[]) =>
-		going
-			.map(({ alike, count }) =>
-				alike.length === count
-					? alike.map(({ name }) => name).join(" and ")
-					: `${count} of ${alike.map(({ name }) => name).join(", ")}`,
-			)
-			.join(" and ");
-	return [`Everything else fits without ${goings.map(one).join("; or without ")}.`];
-}
-
-function unsureWords({ mayLackPlace, missing }: PlanMeasure): readonly string[] {
-	if (mayLackPlace.length === 0) return [];
-	const footnotes = missing.includes("board.sharing")
-		? " Look on the board's page for the footnotes about shared lanes."
-		: "";
-	return [`Whether every place holds is not known for: ${mayLackPlace.join(", ")}.${footnotes}`];
-}
-
-/** "S5 and S6 are off because of Dart." One sentence for all that have one cause. */
-function givenUpWords(ends: readonly ConnectorEnd[]): readonly string[] {
-	const because: Readonly<Partial<Record<ConnectorEnd["state"], (by: string) => string>>> = {
-		off: (by) => `off because of ${by}`,
-		covered: (by) => `covered by ${by}`,
-		narrows: (by) => `still usable, but would take lanes from ${by}`,
-		dead: () => "of no use with this processor",
-	};
-	const byCause = new Map<string, string[]>();
-	for (const { state, by, connector } of ends) {
-		const words = because[state]?.([...new Set(by)].join(" and "));
-		if (words) byCause.set(words, [...(byCause.get(words) ?? []), connector.name]);
-	}
+	const told = [width, speed].filter(Boolean);
 	return [
-		...[...byCause].map(([words, names]) => `${listed(names)} ${names.length === 1 ? "is" : "are"} ${words}.`),
-		...ends
-			.filter(isNarrowed)
-			.map(({ connector, lanes }) => `${connector.name} has ${lanes} of its ${connector.wiredLanes} lanes.`),
+		`${capital(called(device.name))} in ${connector.name}${told.length > 0 ? `: ${told.join(", ")}` : ""}.`,
+		narrowedWords(placed),
+		extra === null ? "" : `It needs ${article(extra)}, bought besides.`,
+	]
+		.filter(Boolean)
+		.join(" ");
+}
+
+/** "4 lanes", "8 of its 16 lanes". */
+function lanesWords(lanes: number, of: number | null): string {
+	if (of !== null && lanes < of) return `${lanes} of its ${of} lanes`;
+	return `${lanes} ${lanes === 1 ? "lane" : "lanes"}`;
+}
+
+/** Why a thing has fewer lanes than its connector could give it; empty where it has all it can use. */
+function narrowedWords({ device, connector, link, lanes, narrowedBy }: PlacedDevice): string {
+	if (link.lanes === null || device.lanes === null || link.lanes >= device.lanes) return "";
+	if (narrowedBy.length > 0)
+		return `${capital(listed(narrowedBy.map(called)))} ${narrowedBy.length > 1 ? "take" : "takes"} the other lanes.`;
+	return lanes < (connector.wiredLanes ?? 0)
+		? "This processor gives the slot no more."
+		: connector.wiredLanes === null
+			? ""
+			: `This ${connector.kind === "M.2 socket" ? "socket" : "slot"} has no more.`;
+}
+
+function memoryWords({ memory }: PlanMeasure): readonly string[] {
+	if (!memory) return [];
+	const { modules, slots } = memory;
+	const module = modules === 1 ? "1 module" : `${modules} modules`;
+	if (!slots) return [`Memory, ${module}: the board's manual says which slots to fill.`];
+	const empty = slots.empty?.length
+		? `; ${listed(slots.empty)} ${slots.empty.length === 1 ? "stays" : "stay"} empty`
+		: "";
+	return [`Memory, ${module}: in ${listed(slots.fill)}${empty}.`];
+}
+
+/** "Older drive 5: 6 drives want such a port, and 4 can be used. S5 and S6 do not work while Dart is in M1." */
+function blockingWords({ device, wanted, ends }: Blocking, measure: PlanMeasure): string {
+	const { many, noun } = nounsOf(device.kind);
+	const name = capital(called(device.name));
+	if (ends.length === 0) return `${name}: the board has no ${noun} that it goes into.`;
+	const free = ends.filter(({ state }) => state === "free").map(({ connector }) => connector.name);
+	const usable = ends.filter(({ state }) => state === "used").length + free.length;
+	const count = `${wanted} ${wanted === 1 ? many.one : many.several} such ${article(noun)}, and ${
+		usable === 0 ? "none can be used" : `${usable} can be used`
+	}`;
+	const isCard = device.kind === "card" || device.kind === "graphics card";
+	const closed =
+		free.length > 0 && isCard
+			? `${listed(free)} ${free.length > 1 ? "are" : "is"} free, but the case has no opening there, or the lanes are too few.`
+			: "";
+	return [`${name}: ${count}.`, ...lostWords(ends, measure), closed].filter(Boolean).join(" ");
+}
+
+/** More ways than this, and ways of more kinds of things, are counted and not told. */
+const [mostWaysTold, mostKindsTold] = [4, 2];
+
+/** "Without Chime all the rest fits." A line a way. */
+function wayToFitWords(ways: readonly WayToFit[]): readonly string[] {
+	const short = ways.filter(({ without }) => without.length <= mostKindsTold);
+	const told = short.slice(0, mostWaysTold);
+	const more = ways.length - told.length;
+	const fewest = Math.min(...ways.map(({ without }) => without.reduce((sum, { count }) => sum + count, 0)));
+	if (ways.length > 0 && told.length === 0)
+		return [`At least ${fewest} things would have to go so that the rest fits.`];
+	return [
+		...told.map(({ without, extras }) => {
+			const besides = extras.length > 0 ? ` That needs ${listed(extras.map(article))} besides.` : "";
+			return `Without ${without.map(goingWords).join(" and without ")} all the rest fits.${besides}`;
+		}),
+		...(more > 0 ? [`There ${more === 1 ? "is 1 more way" : `are ${more} more ways`} to make the rest fit.`] : []),
 	];
 }
 
-function isNarrowed({ state, connector, lanes }: ConnectorEnd): boolean {
-	return (state === "used" || state === "free") && lanes > 0 && lanes < (connector.wiredLanes ?? 0);
+/** "Dart and Mouse", "one of Dart and Mouse", "one of the 5 older drives". */
+function goingWords({ alike, count }: Going): string {
+	const names = alike.map(({ name }) => called(name));
+	if (count === names.length) return listed(names);
+	const stems = new Set(names.map((name) => name.replace(/ \d+$/, "")));
+	const [stem] = stems;
+	const all = stems.size === 1 && stem !== names[0] ? `the ${names.length} ${stem}s` : listed(names);
+	return `${count === 1 ? "one" : count} of ${all}`;
 }
 
+/** More names than this are counted. */
+const mostNamesTold = 4;
+
+function unsureWords({ mayLackPlace, missing }: PlanMeasure): readonly string[] {
+	if (mayLackPlace.length === 0) return [];
+	const names = withRuns(mayLackPlace.map(({ name }) => called(name)));
+	const footnotes = missing.includes("board.sharing")
+		? " Look on the board's page for the footnotes about shared lanes."
+		: "";
+	return [
+		names.length > mostNamesTold
+			? `Whether all find a place is not known for ${mayLackPlace.length} things, ${names[0]} among them.${footnotes}`
+			: `Whether there is a place is not known for: ${listed(names)}.${footnotes}`,
+	];
+}
+
+/** What cannot be used now, one sentence for all that have one cause. */
+function lostWords(ends: readonly ConnectorEnd[], { plan, processorName }: PlanMeasure): readonly string[] {
+	const byCause = new Map<string, { readonly end: ConnectorEnd; readonly names: string[] }>();
+	for (const end of ends) {
+		if (end.state !== "off" && end.state !== "covered" && end.state !== "dead") continue;
+		const key = JSON.stringify([end.state, end.by, end.connector.kind === "drive port"]);
+		const known = byCause.get(key);
+		if (known) known.names.push(end.connector.name);
+		else byCause.set(key, { end, names: [end.connector.name] });
+	}
+	return [...byCause.values()].map(({ end: { state, by, connector }, names }) => {
+		const several = names.length > 1;
+		const causes = [...new Set(by)].map(called);
+		if (state === "dead")
+			return `${listed(withRuns(names))} ${several ? "do" : "does"} not work with ${processorName ?? "this processor"}.`;
+		if (state === "covered")
+			return connector.kind === "drive port"
+				? `No plug goes into ${listed(withRuns(names))}: ${listed(causes)} ${causes.length > 1 ? "lie" : "lies"} over ${several ? "them" : "it"}.`
+				: `${listed(withRuns(names))} ${several ? "are" : "is"} covered by ${listed(causes)}.`;
+		const where = causes.map((name) => {
+			const at = plan.placed.find(({ device }) => called(device.name) === name)?.connector.name;
+			return at === undefined ? name : `${name} is in ${at}`;
+		});
+		return `${listed(withRuns(names))} ${several ? "do" : "does"} not work while ${listed(where)}.`;
+	});
+}
+
+const kindHeadings = { "card slot": "Card slots", "M.2 socket": "M.2 sockets", "drive port": "Drive ports" } as const;
+
+/** "Card slots: X4 and X5.", a line a kind. */
 function freeWords(ends: readonly ConnectorEnd[]): readonly string[] {
-	const free = ends.filter(({ state }) => state === "free").map(({ connector }) => connector.name);
-	return free.length > 0 ? [`${listed(free)}.`] : [];
+	return (["card slot", "M.2 socket", "drive port"] as const).flatMap((kind): readonly string[] => {
+		const free = ends.filter(({ state, connector }) => state === "free" && connector.kind === kind);
+		const names = free.map(({ connector, lanes }) => {
+			const isNarrower = kind !== "drive port" && lanes < (connector.wiredLanes ?? 0);
+			if (connector.kind === "card slot" && connector.bus === "PCI") return `${connector.name} (of the old kind, PCI)`;
+			return isNarrower ? `${connector.name} (${lanes} of ${connector.wiredLanes} lanes)` : connector.name;
+		});
+		return names.length > 0 ? [`${kindHeadings[kind]}: ${listed(withRuns(names))}.`] : [];
+	});
+}
+
+/** What can still be used, and would take lanes from what is used. */
+function narrowingWords(ends: readonly ConnectorEnd[]): readonly string[] {
+	return ends
+		.filter(({ state }) => state === "narrows")
+		.map(
+			({ connector, by }) =>
+				`Whatever goes into ${connector.name} takes lanes from ${listed([...new Set(by)].map(called))}.`,
+		);
 }
 
 /** Free connectors of a group of which nothing is used yet: taking one costs the others. */
@@ -108,7 +214,7 @@ function eitherWords({ problem: { groups, connectors }, plan: { ends } }: PlanMe
 		const isUntouched = members.every((member) => ends[member]?.state === "free");
 		const isAllOn = modes.some((on) => members.every((member) => on.has(member)));
 		if (!isUntouched || isAllOn) return [];
-		const ways = modes.map((on) => listed([...on.keys()].map((member) => connectors[member]?.name ?? "")));
+		const ways = modes.map((on) => listed(withRuns([...on.keys()].map((member) => connectors[member]?.name ?? ""))));
 		return [`Free, but not all at once: either ${ways.join(" or ")}.`];
 	});
 }
@@ -117,36 +223,60 @@ function buriedWords(placed: readonly PlacedDevice[]): readonly string[] {
 	return placed
 		.filter(({ isBuried }) => isBuried)
 		.map(
-			({ device, connector }) =>
-				`${device.name} in ${connector.name} lies under a card: it works, but to reach it the card must come out, and it runs warmer.`,
+			({ device, connector, buriedBy }) =>
+				`${capital(device.name)} in ${connector.name} lies under ${listed(buriedBy.map(called))}. It works, only warmer; to reach it the card must come out.`,
 		);
 }
 
-function uplinkWords({ uplink: { wantedGbytesPerS, carriesGbytesPerS, devices } }: PlanMeasure): readonly string[] {
+/** What hangs on the chipset against its link, as numbers. */
+function uplinkWords({ uplink, problem }: PlanMeasure): readonly string[] {
+	const { wantedGbytesPerS: wanted, carriesGbytesPerS: carries, devices, unrated } = uplink;
 	if (devices.length === 0) return [];
-	const wanted = `What hangs on the chipset could move ${rounded(wantedGbytesPerS)} GB/s all at once`;
-	if (carriesGbytesPerS === null) return [`${wanted}; what its link carries is not known.`];
-	return [
-		wantedGbytesPerS > carriesGbytesPerS
-			? `${wanted}; its link carries ${rounded(carriesGbytesPerS)}. Things at work at one time would wait for each other.`
-			: `${wanted}; its link carries ${rounded(carriesGbytesPerS)}, which is enough.`,
-	];
+	const places = problem.connectors.filter((one) => devices.some(({ connector }) => connector === one));
+	const names = withRuns(places.map(({ name }) => name));
+	const who = names.length > mostNamesTold ? `${places.length} things on the chipset` : listed(names);
+	const isAlone = devices.length === 1;
+	// One thing that is carried, or of which nobody can tell, needs no words.
+	if (isAlone && (carries === null || wanted <= carries)) return [];
+	const link = `the chipset's link to the processor${carries === null ? "" : `, ${rounded(carries)} GB/s`}`;
+	const use = `${who} ${isAlone ? "uses" : "share"} ${link}.`;
+	if (wanted === 0) return [`${use} How much they move is not known.`];
+	const atOnce = isAlone ? "It could move" : "All at once they could move";
+	const count = `${atOnce} ${unrated.length > 0 ? "at least " : ""}${rounded(wanted)} GB/s`;
+	if (carries === null) return [`${use} ${count}; what the link carries is not known.`];
+	if (wanted > carries)
+		return [`${use} ${count}, so ${isAlone ? "it would be slowed" : "they would slow each other down"}.`];
+	return [`${use} ${count}${unrated.length > 0 ? "" : ", and that is carried"}.`];
 }
 
-function laterWords({ later: { wanted, placed } }: PlanMeasure): readonly string[] {
-	return wanted === 0 ? [] : [`Of ${wanted} things named for later ${placed} would find a place.`];
+function laterWords({ later: { wanted, fewest, most } }: PlanMeasure): readonly string[] {
+	if (wanted === 0) return [];
+	if (wanted === 1) {
+		if (fewest !== most) return ["Whether the one thing named for later finds a place is not known."];
+		return [`The one thing named for later ${most === 1 ? "finds a place" : "would find no place"}.`];
+	}
+	const count = fewest === most ? String(most) : `between ${fewest} and ${most}`;
+	return [`Of ${wanted} things named for later ${count} would find a place.`];
 }
 
-function nounOf(kind: Blocking["device"]["kind"]): string {
-	return kind === "M.2 drive" ? "M.2 socket" : kind === "drive" ? "drive port" : "card slot";
+function nounsOf(kind: Blocking["device"]["kind"]) {
+	if (kind === "M.2 drive") return { noun: "M.2 socket", many: { one: "M.2 drive wants", several: "M.2 drives want" } };
+	return kind === "drive"
+		? { noun: "port", many: { one: "drive wants", several: "drives want" } }
+		: { noun: "card slot", many: { one: "card wants", several: "cards want" } };
+}
+
+/** What has no name of its own yet wants an article. */
+function called(name: string): string {
+	return name === "graphics card" ? `the ${name}` : name;
+}
+
+function capital(words: string): string {
+	return words.charAt(0).toUpperCase() + words.slice(1);
 }
 
 function article(extra: string): string {
-	return `${/^[aeiou]/.test(extra) ? "an" : "a"} ${extra}`;
-}
-
-function listed(names: readonly string[]): string {
-	return names.length < 2 ? names.join("") : `${names.slice(0, -1).join(", ")} and ${names.at(-1)}`;
+	return `${/^([aeiou]|M\.)/.test(extra) ? "an" : "a"} ${extra}`;
 }
 
 function rounded(gbytesPerS: number): string {

@@ -1,10 +1,12 @@
-import type { Sheet, SheetBoard } from "./sheet.ts";
+import type { Sheet, SheetBoard, SheetPlan } from "./sheet.ts";
 
 /** The sheet as a document: sections of paragraphs and items, from which text and Markdown are written alike. */
 export type DocumentBlock =
 	| { readonly kind: "section"; readonly text: string }
 	| { readonly kind: "subsection"; readonly text: string }
 	| { readonly kind: "paragraph"; readonly text: string }
+	/** Lines to be kept as they are, in letters of one width. */
+	| { readonly kind: "picture"; readonly lines: readonly string[] }
 	/** `box`: an empty box to tick. `label` stands out in front. */
 	| { readonly kind: "item"; readonly text: string; readonly label?: string; readonly box?: boolean };
 
@@ -54,6 +56,7 @@ export function sheetDocument(sheet: Sheet): readonly DocumentBlock[] {
 			section("Before you pay"),
 		),
 		...when(sheet.shortlist.flatMap(boardBlocks), section("Shortlist")),
+		...planBlocks(sheet.plan),
 		...when(
 			sheet.open.map(({ what, how }) => item(how, what)),
 			section("Not sure yet, and how to find out"),
@@ -70,6 +73,18 @@ export function sheetDocument(sheet: Sheet): readonly DocumentBlock[] {
 			sheet.sources.map((text) => item(text)),
 			section("Sources"),
 		),
+	];
+}
+
+function planBlocks(plan: SheetPlan | null): readonly DocumentBlock[] {
+	if (!plan || plan.sections.length === 0) return [];
+	return [
+		section(`What plugs in where: ${plan.boardName}`),
+		...(plan.picture.length > 0 ? [{ kind: "picture", lines: plan.picture } as const] : []),
+		...plan.sections.flatMap(({ heading, lines }): readonly DocumentBlock[] => [
+			{ kind: "subsection", text: heading },
+			...lines.map((text) => item(text)),
+		]),
 	];
 }
 

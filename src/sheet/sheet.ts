@@ -1,4 +1,5 @@
 import type { ShortlistEntry } from "../choose/advise.ts";
+import type { PlanSection } from "./plan-words.ts";
 
 /** A requirement: what to look for, and why. */
 export interface SheetNeed {
@@ -24,6 +25,13 @@ export interface SheetBoard {
 	readonly for: readonly string[];
 	readonly against: readonly string[];
 	readonly unknown: readonly string[];
+}
+
+export interface SheetPlan {
+	readonly boardName: string;
+	/** Lines of ASCII, 60 columns at most. */
+	readonly picture: readonly string[];
+	readonly sections: readonly PlanSection[];
 }
 
 /** A fact or an answer still open, and how to find it out. */
@@ -60,6 +68,8 @@ export interface Sheet {
 	readonly niceToHave: readonly SheetNeed[];
 	readonly shortlist: readonly SheetBoard[];
 	readonly nothingFits: readonly string[];
+	/** What plugs in where on the first board of the shortlist; null where there is none. */
+	readonly plan: SheetPlan | null;
 	readonly open: readonly SheetOpen[];
 	readonly answers: readonly SheetAnswer[];
 	readonly cautions: readonly { readonly text: string; readonly ground: string }[];

@@ -17,6 +17,9 @@ function blockLines(block: DocumentBlock, width: number): string[] {
 			return ["", block.text.toUpperCase(), ""];
 		case "subsection":
 			return ["", ...wrapText(block.text, width)];
+		case "picture":
+			// A picture that is wider than the page would only confuse; the words below it say the same.
+			return block.lines.every((line) => line.length <= width) ? ["", ...block.lines] : [];
 		case "paragraph":
 			return wrapText(block.text, width);
 		case "item": {

@@ -61,7 +61,7 @@ export function update(context: WalkContext, before: WalkState, event: WalkEvent
 			return [{ ...state, notice: event.words }, []];
 		case "board":
 			return findPart(marketOf(context.market, state.ownParts), "board", event.boardId)
-				? [visit(state, { at: "board", boardId: event.boardId, ...(event.facts ? { facts: true } : {}) }), []]
+				? [visit(state, { at: "board", boardId: event.boardId, ...(event.page ? { page: event.page } : {}) }), []]
 				: [state, []];
 		case "change":
 			return questionById(event.questionId)

@@ -1,6 +1,9 @@
 import type { AnswerValue } from "../parts/answers-file.ts";
 import type { WalkSettings } from "./saved-settings.ts";
 
+/** A page of a board besides what was checked: all its facts, or what plugs in where. */
+export type BoardPage = "facts" | "plan";
+
 /** Everything a person can do in a walk, whichever face it has. */
 export type WalkEvent =
 	/** Go on: from the start, a tier's end, an answered question that is kept. */
@@ -22,7 +25,7 @@ export type WalkEvent =
 	| { readonly type: "change"; readonly questionId: string }
 	| { readonly type: "fell-out" }
 	| { readonly type: "shortlist" }
-	| { readonly type: "board"; readonly boardId: string; readonly facts?: boolean }
+	| { readonly type: "board"; readonly boardId: string; readonly page?: BoardPage }
 	| { readonly type: "sheet" }
 	/** `orNext`: where the file is there already, the next free name: sheet-2.md. */
 	| { readonly type: "write-sheet"; readonly to: string; readonly orNext?: boolean }

@@ -4,6 +4,7 @@ import type { PartKind } from "../parts/part-kinds.ts";
 import type { Tier } from "../questions/define-question.ts";
 import type { PartDraft } from "../questions/describe/typed-fact.ts";
 import { defaultSettings, type WalkSettings } from "./saved-settings.ts";
+import type { BoardPage } from "./walk-event.ts";
 
 /** What a walk is made in: parts to choose from and the date. Neither changes during a walk. */
 export interface WalkContext {
@@ -23,8 +24,8 @@ export type Place =
 	| { readonly at: "review" }
 	| { readonly at: "fell-out" }
 	| { readonly at: "shortlist" }
-	/** `facts`: all facts of the board instead of what was checked. */
-	| { readonly at: "board"; readonly boardId: string; readonly facts?: boolean }
+	/** `page`: another page of the board than what was checked. */
+	| { readonly at: "board"; readonly boardId: string; readonly page?: BoardPage }
 	| { readonly at: "sheet" }
 	| { readonly at: "menu" }
 	| { readonly at: "saved-walks" }

@@ -244,7 +244,7 @@ describe("one board", () => {
 	});
 
 	test("shows its facts by their names with units, and old prices as such", () => {
-		const screen = screenAt(demo, quiet, { at: "board", boardId: "pennywhistle-polka", facts: true });
+		const screen = screenAt(demo, quiet, { at: "board", boardId: "pennywhistle-polka", page: "facts" });
 		const facts = new Map(screen.body.flatMap((block) => (block.kind === "pairs" ? block.pairs : [])));
 		expect(facts.get("Socket")).toBe("Harbour 2");
 		expect([...facts.values()].filter((value) => /^\d+(\.\d+)? mm$/.test(value)).length).toBeGreaterThan(1);

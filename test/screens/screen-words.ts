@@ -32,7 +32,8 @@ export function everyPlace(context: WalkContext, state: WalkState): readonly Pla
 		{ at: "shortlist" },
 		...marketOf(context.market, state.ownParts).parts.board.flatMap(({ id }): Place[] => [
 			{ at: "board", boardId: id },
-			{ at: "board", boardId: id, facts: true },
+			{ at: "board", boardId: id, page: "facts" },
+			{ at: "board", boardId: id, page: "plan" },
 		]),
 		{ at: "sheet" },
 		{ at: "menu" },

@@ -38,6 +38,7 @@ function wordsOf(sheet: Sheet): readonly string[] {
 			...board.against,
 			...board.unknown,
 		]),
+		...(sheet.plan?.sections ?? []).flatMap(({ heading, lines }) => [heading, ...lines]),
 		...sheet.open.flatMap(({ what, how }) => [what, how]),
 		...sheet.cautions.flatMap(({ text, ground }) => [text, ground]),
 		// Who answered is said where it was somebody else than the builder.
@@ -59,6 +60,29 @@ describe.each([
 			const words = wordsOf(sheet);
 			expect(words.filter((said) => !flat(text).includes(flat(said)))).toEqual([]);
 			expect(words.filter((said) => !flat(markdown).includes(flat(said)))).toEqual([]);
+		});
+
+		test("shows the same picture of the first board in text and in Markdown, with the words below it", () => {
+			const first = sheet.shortlist[0];
+			expect(sheet.plan?.boardName).toBe(first?.name);
+			if (!sheet.plan) return;
+			const { boardName, picture, sections } = sheet.plan;
+			const drawn = picture.join("\n");
+			// A board of which no connector is known is not drawn.
+			if (picture.length > 0) {
+				expect(picture.length).toBeGreaterThan(5);
+				expect(text.split(`\n\n${drawn}\n\n`)).toHaveLength(2);
+				expect(markdownSheet(sheet).split(`\n\n~~~\n${drawn}\n~~~\n\n`)).toHaveLength(2);
+			}
+			expect(sections.length).toBeGreaterThan(0);
+			const title = `What plugs in where: ${boardName}`;
+			for (const [form, head] of [[text, title.toUpperCase()] as const, [markdown, title] as const]) {
+				let from = 0;
+				for (const words of [head, drawn, ...sections.map(({ heading }) => heading)]) {
+					expect(form.indexOf(words, from), words).toBeGreaterThanOrEqual(from);
+					from = form.indexOf(words, from) + words.length;
+				}
+			}
 		});
 
 		test("says it in the same order in both", () => {

@@ -367,8 +367,8 @@ describe("a look at something and back", () => {
 
 	test("a board's facts are a look at it, and lead back to it", () => {
 		const board = walkThrough([{ type: "board", boardId: "oddment-button" }], walkAt({ at: "shortlist" })).state;
-		const facts = walkThrough([{ type: "board", boardId: "oddment-button", facts: true }], board).state;
-		expect(facts.place).toEqual({ at: "board", boardId: "oddment-button", facts: true });
+		const facts = walkThrough([{ type: "board", boardId: "oddment-button", page: "facts" }], board).state;
+		expect(facts.place).toEqual({ at: "board", boardId: "oddment-button", page: "facts" });
 		expect(walkThrough([back], facts).state).toEqual(board);
 	});
 
