@@ -17,6 +17,7 @@ export const planSees = rememberedBy((facts) => {
 		devicesOf(build, "best"),
 		devicesOf(build, "worst"),
 		laterDevicesOf(build),
+		facts.wishes["features/second-card"],
 	]);
 });
 

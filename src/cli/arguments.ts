@@ -7,7 +7,10 @@ export const flags = {
 	answers: { value: "FILE", help: "take answers from this file; the walk goes on in it" },
 	parts: { value: "FOLDER", help: "boards and parts from this folder or file, instead of the demonstration" },
 	"with-demo": { value: null, help: "with --parts: the demonstration's parts too" },
-	to: { value: "FILE", help: "write to this file: .md, .txt or .json; - for standard output" },
+	to: {
+		value: "FILE",
+		help: "write to this file: .md, .txt or .json; a plan also .svg; - for standard output",
+	},
 	replace: { value: null, help: "replace the file if it is there" },
 	json: { value: null, help: "print JSON" },
 	plain: { value: null, help: "ask line by line; for screen readers and simple terminals" },

@@ -1,11 +1,13 @@
 import sample from "../../data/scenarios/quiet-desk.json" with { type: "json" };
 import { boardSubjects } from "../choose/findings-of-market.ts";
+import { stoppedBy } from "../choose/stopped-by.ts";
 import { measurePlan, type PlanMeasure } from "../plan/measure-plan.ts";
 import { foldAnswers } from "../questions/fold-answers.ts";
+import { listed } from "../sheet/listed.ts";
 import { planJson } from "../sheet/plan-json.ts";
 import { pictureShape, planPicture } from "../sheet/plan-picture.ts";
 import { planPictureSvg } from "../sheet/plan-picture-svg.ts";
-import { planWords } from "../sheet/plan-words.ts";
+import { notInThePlan, planWords } from "../sheet/plan-words.ts";
 import { wrapText } from "../sheet/wrap-text.ts";
 import { marketOf } from "../walk/market-of.ts";
 import { startWalk } from "../walk/walk-state.ts";
@@ -30,8 +32,8 @@ export function plan(args: Arguments, streams: Streams): void {
 	const taken = args.answers === undefined ? null : loadAnswersOf(args, market, streams);
 	const { ownParts, answers } = taken?.state ?? startWalk();
 	const all = marketOf(market, ownParts);
-	const board = boardSubjects(all).find((subject) => subject.board.id === id)?.board;
-	if (!board) {
+	const subject = boardSubjects(all).find(({ board: one }) => one.id === id);
+	if (!subject) {
 		const near = nearWords(
 			id,
 			all.parts.board.map((one) => one.id),
@@ -40,7 +42,9 @@ export function plan(args: Arguments, streams: Streams): void {
 	}
 	if (!taken) streams.err("Without --answers FILE nothing about your build is known, so little can be planned.\n");
 	const { facts } = foldAnswers(answers, { market: all, asOf: taken?.context.asOf ?? sample.asOf });
+	const { board } = subject;
 	const measure = measurePlan(board, facts);
+	const stopped = stoppedBy({ ...subject, facts });
 	const title = `What plugs in where: ${board.name}${board.invented ? " (invented)" : ""}`;
 	const form = (ending: string) => {
 		switch (ending) {
@@ -52,6 +56,7 @@ export function plan(args: Arguments, streams: Streams): void {
 				// A picture says nothing to a screen reader; the words say all of it.
 				return planText(
 					title,
+					stopped,
 					args.plain ? [] : ["", ...planPicture(measure.plan, pictureShape(board, measure))],
 					measure,
 				);
@@ -69,11 +74,18 @@ export function plan(args: Arguments, streams: Streams): void {
 	}
 }
 
-function planText(title: string, picture: readonly string[], measure: PlanMeasure): string {
+function planText(title: string, stopped: readonly string[], picture: readonly string[], measure: PlanMeasure): string {
 	const words = planWords(measure).flatMap(({ heading, lines }) => [
 		"",
 		heading,
 		...lines.flatMap((line) => wrapText(`- ${line}`, width, { indent: "  " })),
 	]);
-	return `${[title, ...picture, ...words].join("\n")}\n`;
+	const warning =
+		stopped.length > 0
+			? [
+					"",
+					...wrapText(`This board does not fit: ${listed(stopped)}. The plan shows only where things would go.`, width),
+				]
+			: [];
+	return `${[title, ...warning, ...picture, ...words, "", ...wrapText(notInThePlan, width)].join("\n")}\n`;
 }

@@ -14,7 +14,7 @@ export type Goal =
 	| {
 			readonly goal: "owned" | "placed" | "no extras" | "graphics lanes" | "graphics speed" | "first slot";
 	  }
-	| { readonly goal: "speed" | "from processor"; readonly deviceId: string }
+	| { readonly goal: "speed" | "from processor" | "no adapter"; readonly deviceId: string }
 	| { readonly goal: "kept on" | "later" | "later speed" | "not buried" | "cooled" | "air" }
 	/** Ties are always broken alike: the device named first gets the connector named first. */
 	| { readonly goal: "order"; readonly deviceId: string };
@@ -47,6 +47,8 @@ export function goalsFor({ devices, connectors }: Pick<PlanProblem, "devices" | 
 		...sticks.flatMap(({ id }): Goal[] => [
 			{ goal: "speed", deviceId: id },
 			{ goal: "from processor", deviceId: id },
+			// Of drives that are as well off either way, the slower goes on what has to be bought.
+			{ goal: "no adapter", deviceId: id },
 		]),
 		...cards.map(({ id }): Goal => ({ goal: "speed", deviceId: id })),
 		{ goal: "kept on" },
@@ -114,6 +116,8 @@ export function gainFor(
 			return comparedMbytesPerS(device, connector, lanes);
 		case "from processor":
 			return connector.from === "processor" ? 1 : 0;
+		case "no adapter":
+			return way.extra === null ? 1 : 0;
 		case "not buried":
 			return isBuried ? -1 : 0;
 		case "cooled":

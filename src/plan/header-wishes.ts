@@ -56,7 +56,10 @@ function frontWishes(pcCase: HeaderBuild["case"]): readonly HeaderWish[] {
 			.flatMap(({ count, gbps = null }) => Array.from({ length: count }, () => gbps));
 		return cables.map((gbps, index) => wish(id, words, index + 1, cables.length, { kind, whose: "case", gbps, owner }));
 	});
-	return [...plugs, ...alike(hubUsesUsb2 ? 1 : 0, "case-hub", "hub", { kind: "USB 9-pin", whose: "case", owner })];
+	return [
+		...plugs,
+		...alike(hubUsesUsb2 ? 1 : 0, "case-hub", "fan or lighting hub", { kind: "USB 9-pin", whose: "case", owner }),
+	];
 }
 
 /** Common practice, no source: the cooler in the processor's box, or one nobody has named yet, has one fan. */

@@ -30,6 +30,8 @@ export interface PlanMeasure {
 	readonly headers: HeaderPlan;
 	/** Modules of the memory and the slots they go into; null where no kit is named, slots null where no manual is read. */
 	readonly memory: { readonly modules: number; readonly slots: MemorySlots | null } | null;
+	/** Cables are plugged in from behind the board. */
+	readonly hasPlugsOnBack: boolean;
 	/** Null where no processor is named. */
 	readonly processorName: string | null;
 }
@@ -50,6 +52,7 @@ export function measurePlan(board: Board, facts: BuildFacts): PlanMeasure {
 		later: laterPlaces(board, build, both),
 		headers: headerPlanOf(board, facts),
 		memory: memoryOf(board, facts),
+		hasPlugsOnBack: board.connectorsOnBack === true,
 		processorName: facts.processor.state === "have" ? facts.processor.part.name : null,
 	};
 }

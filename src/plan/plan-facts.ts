@@ -45,6 +45,7 @@ export interface PlanFacts {
 	readonly m2Alone: PlanBothWays;
 	readonly uplink: UplinkLoad;
 	readonly later: LaterPlaces;
+	/** Not looked for unless it is wished. */
 	readonly secondSlot: SecondSlot;
 }
 
@@ -59,7 +60,8 @@ export function planFactsAround(board: Board, build: BuildAround): PlanFacts {
 		all().without.length + all().unsure.length === 0 ? all() : planBothWays(board, graphicsAndSticks(build)),
 	);
 	const later = once(() => laterPlaces(board, build, all()));
-	const second = once(() => secondSlotOf(board, build));
+	const wishesSecond = ["must", "would-like"].includes(build.wishes["features/second-card"] ?? "");
+	const second = once(() => (wishesSecond ? secondSlotOf(board, build) : nobodyAsks));
 	const things = once(() => thingsOf(all()));
 	return {
 		get things() {
@@ -90,6 +92,9 @@ export function planFactsAround(board: Board, build: BuildAround): PlanFacts {
 		},
 	};
 }
+
+/** Most people want one heavy card, and looking for a second is a plan of its own. */
+const nobodyAsks: SecondSlot = { has: "unknown", slots: [], missing: [] };
 
 function once<T>(work: () => T): () => T {
 	let known: { readonly value: T } | null = null;

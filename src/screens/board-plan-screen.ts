@@ -1,6 +1,6 @@
 import { measurePlan } from "../plan/measure-plan.ts";
 import { pictureShape, planPicture } from "../sheet/plan-picture.ts";
-import { planWords } from "../sheet/plan-words.ts";
+import { notInThePlan, planWords } from "../sheet/plan-words.ts";
 import { plainScreen } from "./plain-screen.ts";
 import { heading, list, type Screen, text } from "./screen.ts";
 import type { WalkView } from "./walk-view.ts";
@@ -15,6 +15,9 @@ export function boardPlanScreen(view: WalkView, boardId: string): Screen {
 		title: `What plugs in where: ${judged?.board.name ?? boardId}`,
 		body: measure
 			? [
+					...(judged?.verdict === "does-not-fit"
+						? [text("This board does not fit your answers. The plan shows only where things would go.")]
+						: []),
 					...(measure.plan.ends.length > 0
 						? [
 								{
@@ -25,6 +28,7 @@ export function boardPlanScreen(view: WalkView, boardId: string): Screen {
 							]
 						: [text("The slots, sockets and ports of this board are not known, so there is little to plan.")]),
 					...planWords(measure).flatMap(({ heading: words, lines }) => [heading(words), list(lines)]),
+					text(notInThePlan),
 				]
 			: [],
 		choices: [

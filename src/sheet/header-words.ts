@@ -5,7 +5,8 @@ import { howToFindOut } from "./how-to-find-out.ts";
 import { listed, withRuns } from "./listed.ts";
 
 /** Lights of the wrong voltage are destroyed, so every line about them says so. */
-const neverMix = "Never plug 5 V lights (three holes) into a 12 V header (four pins), nor the other way round.";
+const neverMix =
+	"Never plug 5 V lights (three pins) into a 12 V header (four pins), nor the other way round: it destroys them.";
 
 /** What goes on which header, in sentences; things for later years are left out. */
 export function headerWords({ placed, sharing, without, unknown, free }: HeaderPlan): readonly string[] {

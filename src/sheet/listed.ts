@@ -3,6 +3,14 @@ export function listed(names: readonly string[]): string {
 	return names.length < 2 ? names.join("") : `${names.slice(0, -1).join(", ")} and ${names.at(-1)}`;
 }
 
+/** Names with those that stand several times as one: "Brick (2)". */
+export function withCounts(names: readonly string[]): readonly string[] {
+	return [...new Set(names)].map((name) => {
+		const count = names.filter((one) => one === name).length;
+		return count === 1 ? name : `${name} (${count})`;
+	});
+}
+
 /** Names that end in a number, with three or more in a row as one: "S1 to S4", "case fans 1 to 3". */
 export function withRuns(names: readonly string[]): readonly string[] {
 	const runs: string[][] = [];

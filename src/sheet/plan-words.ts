@@ -1,14 +1,19 @@
+import type { Device } from "../plan/device.ts";
 import type { PlanMeasure } from "../plan/measure-plan.ts";
 import type { ConnectorEnd, PlacedDevice } from "../plan/plan.ts";
 import type { Blocking } from "../plan/what-blocks.ts";
 import type { Going, WayToFit } from "../plan/who-must-go.ts";
 import { headersUnknownWords, headersWithoutWords, headerWords } from "./header-words.ts";
-import { listed, withRuns } from "./listed.ts";
+import { listed, withCounts, withRuns } from "./listed.ts";
 
 export interface PlanSection {
 	readonly heading: string;
 	readonly lines: readonly string[];
 }
+
+/** What a plan leaves out, so that nobody takes it for all there is to plug in. */
+export const notInThePlan =
+	"Not in this plan: the plugs of the power supply and the small pins of the power button. The board's manual shows them.";
 
 /** A plan in words: under each heading its sentences. Empty parts are left out. */
 export function planWords(measure: PlanMeasure): readonly PlanSection[] {
@@ -19,17 +24,18 @@ export function planWords(measure: PlanMeasure): readonly PlanSection[] {
 		{
 			heading: "No place is left for",
 			lines: [
-				...measure.blocking.map((blocking) => blockingWords(blocking, measure)),
+				...blockedAlike(measure).map(({ names, why }) => `${capital(listed(withRuns(withCounts(names))))}: ${why}`),
 				...wayToFitWords(measure.waysToFit),
 				...headersWithoutWords(headers),
 			],
 		},
 		{ heading: "Not known", lines: [...unsureWords(measure), ...headersUnknownWords(headers)] },
-		{ heading: "What is given up for it", lines: lostWords(plan.ends, measure) },
+		{ heading: "Cannot be used now", lines: lostWords(plan.ends, measure) },
 		{ heading: "Still free", lines: freeWords(plan.ends) },
 		{
 			heading: "Good to know",
 			lines: [
+				...backWords(measure),
 				...narrowingWords(plan.ends),
 				...eitherWords(measure),
 				...buriedWords(plan.placed),
@@ -48,7 +54,7 @@ function placedWords(placed: PlacedDevice): string {
 			? ""
 			: `${lanesWords(link.lanes, device.lanes)}${link.generation === null ? "" : ` of generation ${link.generation}`}`;
 	const speed =
-		link.gbytesPerS === null
+		link.gbytesPerS === null || (device.gbytesPerS ?? 1) < littleGbytesPerS
 			? ""
 			: device.gbytesPerS === null || rounded(device.gbytesPerS) === rounded(link.gbytesPerS)
 				? `${rounded(link.gbytesPerS)} GB/s, all it can use`
@@ -62,6 +68,9 @@ function placedWords(placed: PlacedDevice): string {
 		.filter(Boolean)
 		.join(" ");
 }
+
+/** A thing that moves less than this, in GB/s, is slowed by no place (PCI Express 1.0 x1 carries 0.25). */
+const littleGbytesPerS = 0.1;
 
 /** "4 lanes", "8 of its 16 lanes". */
 function lanesWords(lanes: number, of: number | null): string {
@@ -92,11 +101,22 @@ function memoryWords({ memory }: PlanMeasure): readonly string[] {
 	return [`Memory, ${module}: in ${listed(slots.fill)}${empty}.`];
 }
 
-/** "Older drive 5: 6 drives want such a port, and 4 can be used. S5 and S6 do not work while Dart is in M1." */
+/** Things without a place, those of one cause together. */
+function blockedAlike(measure: PlanMeasure): readonly { readonly names: string[]; readonly why: string }[] {
+	const byCause: { readonly names: string[]; readonly why: string }[] = [];
+	for (const blocking of measure.blocking) {
+		const why = blockingWords(blocking, measure);
+		const known = byCause.find((one) => one.why === why);
+		if (known) known.names.push(called(blocking.device.name));
+		else byCause.push({ names: [called(blocking.device.name)], why });
+	}
+	return byCause;
+}
+
+/** "6 drives want such a port, and 4 can be used. S5 and S6 do not work while Dart is in M1." */
 function blockingWords({ device, wanted, ends }: Blocking, measure: PlanMeasure): string {
 	const { many, noun } = nounsOf(device.kind);
-	const name = capital(called(device.name));
-	if (ends.length === 0) return `${name}: the board has no ${noun} that it goes into.`;
+	if (ends.length === 0) return noPlaceWords(device, noun);
 	const free = ends.filter(({ state }) => state === "free").map(({ connector }) => connector.name);
 	const usable = ends.filter(({ state }) => state === "used").length + free.length;
 	const count = `${wanted} ${wanted === 1 ? many.one : many.several} such ${article(noun)}, and ${
@@ -107,7 +127,17 @@ function blockingWords({ device, wanted, ends }: Blocking, measure: PlanMeasure)
 		free.length > 0 && isCard
 			? `${listed(free)} ${free.length > 1 ? "are" : "is"} free, but the case has no opening there, or the lanes are too few.`
 			: "";
-	return [`${name}: ${count}.`, ...lostWords(ends, measure), closed].filter(Boolean).join(" ");
+	return [`${count}.`, ...lostWords(ends, measure), closed].filter(Boolean).join(" ");
+}
+
+/** Why no connector of the board takes it, even with nothing else there. */
+function noPlaceWords(device: Device, noun: string): string {
+	if ("bus" in device && device.bus === "PCI") return "it needs a slot of the old kind (PCI), and the board has none.";
+	if (device.kind === "drive" && device.drive.link === "IDE")
+		return "it has an old plug (IDE), and the board has no port for it.";
+	if (device.kind === "M.2 drive" && device.drive.link === "SATA")
+		return "no M.2 socket here is known to take SATA drives.";
+	return `the board has no ${noun} that it goes into.`;
 }
 
 /** More ways than this, and ways of more kinds of things, are counted and not told. */
@@ -196,6 +226,12 @@ function freeWords(ends: readonly ConnectorEnd[]): readonly string[] {
 		});
 		return names.length > 0 ? [`${kindHeadings[kind]}: ${listed(withRuns(names))}.`] : [];
 	});
+}
+
+function backWords({ hasPlugsOnBack }: PlanMeasure): readonly string[] {
+	return hasPlugsOnBack
+		? ["The cable plugs are on the other side of this board: lay the cables before it goes in."]
+		: [];
 }
 
 /** What can still be used, and would take lanes from what is used. */

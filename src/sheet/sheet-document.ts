@@ -1,3 +1,4 @@
+import { notInThePlan } from "./plan-words.ts";
 import type { Sheet, SheetBoard, SheetPlan } from "./sheet.ts";
 
 /** The sheet as a document: sections of paragraphs and items, from which text and Markdown are written alike. */
@@ -85,6 +86,7 @@ function planBlocks(plan: SheetPlan | null): readonly DocumentBlock[] {
 			{ kind: "subsection", text: heading },
 			...lines.map((text) => item(text)),
 		]),
+		paragraph(notInThePlan),
 	];
 }
 

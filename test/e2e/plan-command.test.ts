@@ -42,6 +42,16 @@ describe.concurrent("boardwalk plan", () => {
 		expect(plan.memory).toEqual({ modules: 2, fill: ["A2", "B2"], empty: ["A1", "B1"] });
 	});
 
+	test("says first that a board does not fit at all", async ({ machine }) => {
+		const answers = machine.putScenario("tight-budget");
+		const { exitCode, stdout } = await machine.run(["plan", "brindlecroft-honesty", "--answers", answers]);
+		expect(exitCode).toBe(0);
+		expect(stdout.split("\n").slice(1, 5).join(" ").replace(/\s+/g, " ").trim()).toBe(
+			"This board does not fit: socket, processor support, memory and price. The plan shows only where things would go.",
+		);
+		expect(stdout.replace(/\s+/g, " ")).toContain("Not in this plan: the plugs of the power supply");
+	});
+
 	test("writes a picture, and does not write over it", async ({ machine }) => {
 		const answers = machine.putScenario("workbench");
 		const written = await machine.run(["plan", board, "--answers", answers, "--to", "plan.svg"]);

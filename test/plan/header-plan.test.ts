@@ -80,7 +80,7 @@ test("all that has a plug for the board, by name and in order", () => {
 		["front-19-pin-1", "fast front USB of Bandbox", "USB 19-pin", "case"],
 		["front-usb-c-1", "front USB-C of Bandbox", "USB-C 20-pin", "case"],
 		["front-sound-1", "front sound of Bandbox", "front sound", "case"],
-		["case-hub-1", "hub of Bandbox", "USB 9-pin", "case"],
+		["case-hub-1", "fan or lighting hub of Bandbox", "USB 9-pin", "case"],
 		["cooler-usb-1", "USB plug of Chimney", "USB 9-pin", "cooler"],
 		["pump-1", "pump of Chimney", "pump", "cooler"],
 		["cooler-fan-1", "fan 1 of Chimney", "cooler fan", "cooler"],

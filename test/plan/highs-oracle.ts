@@ -239,6 +239,8 @@ function worth(goal: Goal, { device, connector, at, lanes, isUpright, way }: Cho
 			return device.id === goal.deviceId ? comparedMbytesPerS(device, connector, lanes) : 0;
 		case "from processor":
 			return device.id === goal.deviceId && connector.from === "processor" ? 1 : 0;
+		case "no adapter":
+			return device.id === goal.deviceId && !way.extra ? 1 : 0;
 		case "cooled": {
 			const isHot = device.kind === "M.2 drive" && (device.generation ?? 0) >= 4 && !device.drive.ownCooler;
 			return isHot && connector.kind === "M.2 socket" && connector.socket.cooled ? 1 : 0;

@@ -40,8 +40,8 @@ test("what is off, covered and buried is told with its cause, and who would have
 		"No place is left for: Without one of Dart and Mouse all the rest fits.",
 		"No place is left for: Without Carousel all the rest fits. That needs an adapter card besides.",
 		"Not known: Fan and pump headers, for: fan of the cooler.",
-		"What is given up for it: X1 is covered by Carousel.",
-		"What is given up for it: S5 and S6 do not work while Mouse is in M2.",
+		"Cannot be used now: X1 is covered by Carousel.",
+		"Cannot be used now: S5 and S6 do not work while Mouse is in M2.",
 		"Good to know: Dart in M1 lies under Carousel. It works, only warmer; to reach it the card must come out.",
 		"Good to know: M2, X4 and S1 to S4 share the chipset's link to the processor, 3.94 GB/s. All at once they could move 5.6 GB/s, so they would slow each other down.",
 	]);
@@ -92,7 +92,7 @@ test("what does not work with the processor is told so", () => {
 		part: { id: "piccolo", name: "Piccolo", series: "Lump" },
 	};
 	expect(said(limits, { ...facts, processor } as never)).toContain(
-		"What is given up for it: M1 does not work with Piccolo.",
+		"Cannot be used now: M1 does not work with Piccolo.",
 	);
 });
 

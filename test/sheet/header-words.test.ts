@@ -31,7 +31,8 @@ const cpuFan = { name: "CPU_FAN", use: "processor" } as const;
 const pumpFan = { name: "PUMP", use: "pump" } as const;
 const caseFan = { name: "FAN_1", use: "case" } as const;
 const noHeaders: Headers = { usb2: 0, usb5: 0, typeC: [], frontAudio: false, fans: [], lights: [] };
-const caution = "Never plug 5 V lights (three holes) into a 12 V header (four pins), nor the other way round.";
+const caution =
+	"Never plug 5 V lights (three pins) into a 12 V header (four pins), nor the other way round: it destroys them.";
 
 const planOf = (headers: Headers, build: Partial<HeaderBuild>) => headerPlanOf({ headers }, { ...bare, ...build });
 const goes = (headers: Headers, build: Partial<HeaderBuild>) => headerWords(planOf(headers, build));

@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { listed, numbered, withRuns } from "../../src/sheet/listed.ts";
+import { listed, numbered, withCounts, withRuns } from "../../src/sheet/listed.ts";
 
 test.each([
 	[[], ""],
@@ -49,4 +49,9 @@ test.each([
 
 test("a number longer than nine digits keeps its first ones in the stem, so that it stays exact", () => {
 	expect(numbered("S12345678901234567890")).toEqual({ stem: "S12345678901", number: 234567890 });
+});
+
+test("names that stand several times stand once, with their number", () => {
+	expect(withCounts([])).toEqual([]);
+	expect(withCounts(["Brick", "Loaf", "Brick", "Brick"])).toEqual(["Brick (3)", "Loaf"]);
 });

@@ -70,7 +70,7 @@ test("headings stand in one order, and those without a sentence are left out", (
 		"On the headers",
 		"No place is left for",
 		"Not known",
-		"What is given up for it",
+		"Cannot be used now",
 		"Still free",
 		"Good to know",
 	]);
@@ -176,7 +176,7 @@ describe("what goes where", () => {
 });
 
 describe("what is given up", () => {
-	const lost = (board: Partial<Board>, facts: Partial<BuildFacts>) => under("What is given up for it", board, facts);
+	const lost = (board: Partial<Board>, facts: Partial<BuildFacts>) => under("Cannot be used now", board, facts);
 	const off = (...names: readonly string[]): Partial<Board> => ({
 		m2Sockets: [m2("M1"), m2("M2")],
 		drivePorts: ports(6),
@@ -216,7 +216,7 @@ describe("what is given up", () => {
 		expect(lost(limited("M1", "M3"), piccolo())).toEqual(["M1 and M3 do not work with Piccolo."]);
 		expect(lost(limited("M1", "M2", "M3"), piccolo())).toEqual(["M1 to M3 do not work with Piccolo."]);
 		const nameless = { ...measured(limited("M1"), piccolo()), processorName: null };
-		expect(linesOf(nameless, "What is given up for it")).toEqual(["M1 does not work with this processor."]);
+		expect(linesOf(nameless, "Cannot be used now")).toEqual(["M1 does not work with this processor."]);
 	});
 
 	test("slots are covered; no plug goes into ports under a card", () => {
@@ -249,6 +249,33 @@ describe("no place is left", () => {
 		expect(missing({}, { olderSataDrives: 1 })[0]?.toLowerCase()).toBe(
 			"older drive: the board has no port that it goes into.",
 		);
+	});
+
+	test("things of one cause are told together, and those alike counted", () => {
+		const brick = { id: "brick", name: "Brick", shape: "3.5 inch", link: "SATA" } as const;
+		const loaf = { ...brick, id: "loaf", name: "Loaf" };
+		const [all] = missing({ drivePorts: ports(1) }, { drives: [loaf, brick, brick, loaf] });
+		expect(all).toBe("Brick (2) and Loaf: 4 drives want such a port, and 1 can be used.");
+	});
+
+	test("old plugs and SATA sticks are told why nothing takes them", () => {
+		const fossil = { id: "fossil", name: "Fossil", shape: "3.5 inch", link: "IDE" } as const;
+		expect(missing({ drivePorts: ports(1) }, { drives: [fossil] })[0]).toBe(
+			"Fossil: it has an old plug (IDE), and the board has no port for it.",
+		);
+		const slate = stick("Slate", { link: "SATA", key: "B+M" });
+		expect(missing({ m2Sockets: [m2("M1")], drivePorts: [] }, { drives: [slate] })[0]).toBe(
+			"Slate: no M.2 socket here is known to take SATA drives.",
+		);
+		expect(missing({ cardSlots: [slot("X1", 1, 1)] }, { addInCards: [card("Horn", { bus: "PCI" })] })[0]).toBe(
+			"Horn: it needs a slot of the old kind (PCI), and the board has none.",
+		);
+	});
+
+	test("plugs on the other side are told of", () => {
+		expect(linesOf(measured({ connectorsOnBack: true }), "Good to know")).toEqual([
+			"The cable plugs are on the other side of this board: lay the cables before it goes in.",
+		]);
 	});
 
 	test("how many want such a place, and how many there are", () => {
@@ -542,7 +569,7 @@ describe("not known", () => {
 			"Lighting headers, for: 5 V lights.",
 		]);
 		expect(linesOf(measure, "On the headers")).toEqual([
-			"Never plug 5 V lights (three holes) into a 12 V header (four pins), nor the other way round.",
+			"Never plug 5 V lights (three pins) into a 12 V header (four pins), nor the other way round: it destroys them.",
 		]);
 	});
 
