@@ -55,6 +55,10 @@ export function planPictureSvg(plan: Plan, title: string, beside: BesideConnecto
 		parts.push(textAt(margin + 10, top, shortened(`${one.name}: ${endWords(one, 40)}`, belowRoom)));
 		top += lineHigh;
 	}
+	if (drawn.chipset !== null) {
+		parts.push(textAt(margin + 10, top, shortened(`chipset: ${drawn.chipset}`, belowRoom)));
+		top += lineHigh;
+	}
 	const high = top + margin;
 	const isShut = [...drawn.rows.flatMap(({ connectors }) => connectors)].some(({ state }) =>
 		closedStates.includes(state),
@@ -109,7 +113,7 @@ function textAt(left: number, top: number, words: string): string {
 }
 
 /** "Row 1: X16: Carousel. Row 2, filled by Carousel." */
-function inWords({ rows, below, memory }: DrawnPlan): string {
+function inWords({ rows, below, memory, chipset }: DrawnPlan): string {
 	const one = (connector: DrawnConnector) => `${connector.name}: ${endWords(connector, Number.POSITIVE_INFINITY)}`;
 	return [
 		"The board from above, its back edge at the left, the processor at the top.",
@@ -118,6 +122,7 @@ function inWords({ rows, below, memory }: DrawnPlan): string {
 			const filled = filledBy === null ? "" : `, filled by ${filledBy}`;
 			return `Row ${row}${filled}${connectors.length > 0 ? `: ${connectors.map(one).join("; ")}` : ""}.`;
 		}),
+		...(chipset === null ? [] : [`The chipset: ${chipset}.`]),
 		...(below.length > 0 ? [`Elsewhere: ${below.map(one).join("; ")}.`] : []),
 	].join(" ");
 }

@@ -3,6 +3,7 @@ import type { HeaderPlan } from "../plan/header-plan.ts";
 import type { PlanMeasure } from "../plan/measure-plan.ts";
 import type { MemorySlots } from "../plan/memory-slots.ts";
 import type { ConnectorEnd, PlacedDevice, Plan } from "../plan/plan.ts";
+import type { UplinkLoad } from "../plan/uplink.ts";
 import { numbered } from "./listed.ts";
 
 /** A connector as it is drawn: its end, and what goes in. */
@@ -32,20 +33,23 @@ export interface DrawnPlan {
 	readonly below: readonly DrawnConnector[];
 	/** Names of memory slots to fill and to leave empty; null where nobody knows. */
 	readonly memory: MemorySlots | null;
+	/** What the chipset's link carries against what hangs on it; null where nothing does or nobody knows. */
+	readonly chipset: string | null;
 }
 
 /** What is drawn beside the slots, sockets and ports, where it is known. */
 export interface BesideConnectors {
 	readonly headerPlan?: HeaderPlan;
 	readonly memorySlots?: MemorySlots | null;
+	readonly uplink?: UplinkLoad;
 }
 
 /** All that a picture shows beside the plan itself, of a board and its measured plan. */
 export function pictureShape(
 	{ depthMm }: { readonly depthMm?: number | undefined },
-	{ headers, memory }: Pick<PlanMeasure, "headers" | "memory">,
+	{ headers, memory, uplink }: Pick<PlanMeasure, "headers" | "memory" | "uplink">,
 ) {
-	return { depthMm, headerPlan: headers, memorySlots: memory?.slots ?? null };
+	return { depthMm, headerPlan: headers, memorySlots: memory?.slots ?? null, uplink };
 }
 
 /** Most columns of the parts of a row, the slot's brackets among them. */
@@ -82,7 +86,7 @@ export function planPicture(
 	shape: { readonly depthMm?: number | undefined } & BesideConnectors,
 	width = 60,
 ): readonly string[] {
-	const { rows, below, memory } = drawnPlan(plan, shape);
+	const { rows, below, memory, chipset } = drawnPlan(plan, shape);
 	const share = Math.min(1, Math.max(leastShareOfWidth, (shape.depthMm ?? fullDepthMm) / fullDepthMm));
 	const inner = Math.max(0, Math.floor(width * share) - 4);
 	const edge = `+${"-".repeat(inner + 2)}+`;
@@ -91,6 +95,7 @@ export function planPicture(
 		"[ processor ]",
 		...(memory ? packed(memoryItems(memory), inner) : []),
 		...rows.flatMap((row) => rowLines(row, inner)),
+		...(chipset === null ? [] : [shortened(`[ chipset ] ${chipset}`, inner)]),
 		...packed(
 			below.map((one) => belowWords(one, inner)),
 			inner,
@@ -104,7 +109,7 @@ export function planPicture(
 /** What a picture of a plan shows, however it is drawn. */
 export function drawnPlan(
 	{ placed, ends }: Plan,
-	{ headerPlan, memorySlots = null }: BesideConnectors = {},
+	{ headerPlan, memorySlots = null, uplink }: BesideConnectors = {},
 ): DrawnPlan {
 	const filled = new Map(
 		placed.flatMap((one) => rowsFilled(one).map((row) => [row, cleaned(one.device.name)] as const)),
@@ -124,7 +129,18 @@ export function drawnPlan(
 			...(headerPlan ? drawnHeaders(headerPlan) : []),
 		],
 		memory: memorySlots,
+		chipset: uplink ? chipsetWords(uplink) : null,
 	};
+}
+
+/** "link 7.88 GB/s, 8.7 wanted: too much". */
+function chipsetWords({ devices, wantedGbytesPerS: wanted, carriesGbytesPerS: carries }: UplinkLoad): string | null {
+	if (devices.length === 0 || carries === null || wanted === 0) return null;
+	return `link ${rounded(carries)} GB/s, ${rounded(wanted)} wanted${wanted > carries ? ": too much" : ""}`;
+}
+
+function rounded(gbytesPerS: number): number {
+	return Math.round(gbytesPerS * 100) / 100;
 }
 
 /** "memory: A2, B2 filled". */

@@ -498,6 +498,12 @@ describe.each(uplink)(
 			expect(told[0]).toBe(
 				`${onChipset.join(" and ")} share the chipset's link to the processor, ${carried} GB/s. All at once they could move ${wanted} GB/s, so they would slow each other down.`,
 			);
+			const drawn = planPicture(measure.plan, pictureShape({}, measure));
+			const line = drawn.find((one) => one.includes("[ chipset ]"));
+			expect(line).toContain(`[ chipset ] link ${carried} GB/s, ${wanted} wanted: too much`);
+			expect(planPictureSvg(measure.plan, "a plan", pictureShape({}, measure))).toContain(
+				`>chipset: link ${carried} GB/s, ${wanted} wanted: too much<`,
+			);
 			const round = measured(boardId, { ...brought, drives: drives.slice(0, 2) });
 			expect(sentences(round).filter((line) => line.includes("slow each other"))).toEqual([]);
 		});
