@@ -3,7 +3,7 @@ import type { Connector } from "./connector.ts";
 import { type Device, isCard } from "./device.ts";
 import { type Goal, gainFor, goalsFor, type Standing } from "./goals.ts";
 import { type Way, wayIn } from "./goes-in.ts";
-import { countOff, type GroupSetting, lanesIn, settingsOf, untouched } from "./group-modes.ts";
+import { countOff, type GroupSetting, lanesIn, settingsToTry, untouched } from "./group-modes.ts";
 import { caseLeaves, type PlanProblem } from "./problem.ts";
 import { isWide, type Seating, seatingsOf } from "./seats.ts";
 
@@ -25,13 +25,14 @@ export interface BestPlan {
 /**
  * The best plan there is, by the goals in their order. Exact: every setting of the sharing groups and every way to seat
  * the cards that take more than their slot is gone through, unless even the best that each thing could have there alone
- * is worth no more than what is found already; for each the rest is matched by a best assignment. Of plans that are worth
+ * is worth no more than what is found already; for each the rest is matched by a best assignment. (With more sharing
+ * groups than known boards have, settingsToTry leaves some out.) Of plans that are worth
  * the same, the order of devices and connectors decides, so that the same problem always has the same plan.
  */
 export function bestPlan(problem: PlanProblem): BestPlan {
 	const table = gainsTable(problem);
 	const keptOn = table.goals.findIndex(({ goal }) => goal === "kept on");
-	const options = problem.groups.map((group) => settingsOf(group, problem.devices.some(isLater)));
+	const options = settingsToTry(problem.groups, problem.devices.some(isLater));
 	const seatings = seatingsOf(problem);
 	let best: BestPlan | null = null;
 	searchFrom([]);

@@ -9,11 +9,35 @@ export interface GroupSetting {
 	readonly isTouched: boolean;
 }
 
+/** As many settings of all groups together are gone through at most: six groups of two modes each, touched or not. */
+const mostSettings = 729;
+
+/**
+ * The settings of each group that are worth trying. With more groups than any known board has, all of them together would
+ * take minutes: then groups count as touched throughout, so that a group may switch things off that nobody uses, and past
+ * that the last groups keep their first mode. Nothing then stands where it cannot, but a better plan may be missed.
+ */
+export function settingsToTry(
+	groups: readonly SharingGroup[],
+	hasLater: boolean,
+): readonly (readonly GroupSetting[])[] {
+	const all = groups.map((group) => settingsOf(group, hasLater));
+	if (productOf(all) <= mostSettings) return all;
+	const touched = all.map((settings) => settings.filter(({ isTouched }) => isTouched));
+	return touched.map((settings, nth) =>
+		productOf(touched.slice(0, nth + 1)) <= mostSettings ? settings : settings.slice(0, 1),
+	);
+}
+
+function productOf(options: readonly (readonly GroupSetting[])[]): number {
+	return options.reduce((product, { length }) => product * length, 1);
+}
+
 /**
  * Every setting of one group that is worth trying. A mode that switches nothing off is never better untouched; where
  * nothing is named for later, an untouched group is one, whatever its mode.
  */
-export function settingsOf({ members, modes }: SharingGroup, hasLater: boolean): readonly GroupSetting[] {
+function settingsOf({ members, modes }: SharingGroup, hasLater: boolean): readonly GroupSetting[] {
 	const isAllOn = (on: ReadonlyMap<number, number>) => members.every((member) => (on.get(member) ?? 0) > 0);
 	const sparing = modes.flatMap((on, mode) => (isAllOn(on) ? [] : [{ mode, isTouched: false }]));
 	return [...modes.map((_, mode) => ({ mode, isTouched: true })), ...sparing.slice(0, hasLater ? undefined : 1)];

@@ -66,7 +66,7 @@ function frontWishes(pcCase: HeaderBuild["case"]): readonly HeaderWish[] {
 const fansWhereUnknown = 1;
 
 function coolerWishes(cooler: HeaderBuild["cooler"]): readonly HeaderWish[] {
-	const part: Pick<Cooler, "name" | "kind" | "headersUsed"> =
+	const part: Pick<Cooler, "name" | "kind" | "headersUsed" | "fans"> =
 		cooler.state === "have"
 			? cooler.part
 			: { name: cooler.state === "none" ? "the cooler in the processor's box" : "the cooler" };
@@ -76,7 +76,8 @@ function coolerWishes(cooler: HeaderBuild["cooler"]): readonly HeaderWish[] {
 	return [
 		...many(usb2, "cooler-usb", "USB plug", "USB 9-pin"),
 		...many(pump ?? (part.kind === "liquid" ? 1 : 0), "pump", "pump", "pump"),
-		...many(fan ?? fansWhereUnknown, "cooler-fan", "fan", "cooler fan"),
+		// Several fans on one plug, as most radiators have them.
+		...many(fan ?? fansWhereUnknown, "cooler-fan", fan === 1 && (part.fans ?? 1) > 1 ? "fans" : "fan", "cooler fan"),
 		...many(lights5V, "cooler-lights-5v", "5 V lights", "5 V lights"),
 		...many(lights12V, "cooler-lights-12v", "12 V lights", "12 V lights"),
 	];

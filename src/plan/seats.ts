@@ -31,11 +31,15 @@ export function seatingsOf(problem: PlanProblem): readonly Seating[] {
 	const all = problem.devices.filter(isWide).reduce<readonly (readonly Seat[])[]>(
 		(before, card) => {
 			const seats = seatsOf(problem, card);
-			return before.flatMap((taken) => [...seats.map((seat) => [...taken, seat]), taken]);
+			// Two that bar each other stay barred, whatever comes after them.
+			return before.flatMap((taken) => [
+				...seats.map((seat) => [...taken, seat]).filter((some) => areSound(problem, some)),
+				taken,
+			]);
 		},
 		[[]],
 	);
-	return all.filter((seats) => areSound(problem, seats)).map((seats) => seatingOf(problem, seats));
+	return all.map((seats) => seatingOf(problem, seats));
 }
 
 function seatsOf(problem: PlanProblem, card: CardDevice): readonly Seat[] {

@@ -2,7 +2,8 @@ import { expect, test } from "vitest";
 import { compareGains } from "../../src/maths/best-assignment.ts";
 import { type BestPlan, bestPlan } from "../../src/plan/best-plan.ts";
 import { isCard } from "../../src/plan/device.ts";
-import type { PlanProblem } from "../../src/plan/problem.ts";
+import { type PlanProblem, problemOf } from "../../src/plan/problem.ts";
+import { bareBuild, m2, ports, slot, stick } from "./made-up-problem.ts";
 import { randomProblem } from "./random-problems.ts";
 
 const seeds = Array.from({ length: 150 }, (_, index) => 5001 + index);
@@ -82,4 +83,26 @@ test("a planned device more never lets fewer be placed, and at most one more", {
 
 test("the same problem always has the same plan", { timeout }, () => {
 	for (const seed of seeds) expect(bestPlan(randomProblem(seed))).toEqual(bestPlan(randomProblem(seed)));
+});
+
+test("a board with more sharing groups than any known one is still planned, and nothing stands where nothing can", {
+	timeout,
+}, () => {
+	const many = 12;
+	const each = <T>(make: (nth: number) => T) => Array.from({ length: many }, (_, index) => make(index + 1));
+	const board = {
+		cardSlots: [slot("X16", 1, 16)],
+		m2Sockets: each((nth) => m2(`M${nth}`)),
+		drivePorts: ports(2 * many),
+		conditions: [],
+		sharing: each((nth) => ({
+			members: [`M${nth}`, `S${2 * nth - 1}`, `S${2 * nth}`],
+			modes: [{ on: { [`M${nth}`]: 4 } }, { on: { [`S${2 * nth - 1}`]: 1, [`S${2 * nth}`]: 1 } }],
+		})),
+	};
+	const build = { ...bareBuild, drives: [stick("Dart"), stick("Mouse")], olderSataDrives: 4 };
+	const problem = problemOf(board, build, { leaning: "best" });
+	const plan = bestPlan(problem);
+	expect(slipsOf(problem, plan)).toEqual([]);
+	expect(plan.placements).not.toContain(null);
 });
