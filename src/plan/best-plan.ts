@@ -26,8 +26,8 @@ export interface BestPlan {
  * The best plan there is, by the goals in their order. Exact: every setting of the sharing groups and every way to seat
  * the cards that take more than their slot is gone through, unless even the best that each thing could have there alone
  * is worth no more than what is found already; for each the rest is matched by a best assignment. (With more sharing
- * groups than known boards have, settingsToTry leaves some out.) Of plans that are worth
- * the same, the order of devices and connectors decides, so that the same problem always has the same plan.
+ * groups than known boards have, settingsToTry leaves some out.) Of plans that are worth the same, the order of devices
+ * and connectors decides, so that the same problem always has the same plan.
  */
 export function bestPlan(problem: PlanProblem): BestPlan {
 	const table = gainsTable(problem);
@@ -50,12 +50,12 @@ export function bestPlan(problem: PlanProblem): BestPlan {
 			for (const option of next) searchFrom([...settings, option]);
 			return;
 		}
-		const restAlone = mostAlone(problem, table, { lanes, isUntouched }, ofModes, (device) => !isWide(device));
+		const restAlone = mostAlone(problem, table, { lanes, isUntouched }, noGains, (device) => !isWide(device));
 		for (const seating of seatings) {
 			const around = { ...seating, lanes, isUntouched };
-			const seated = seatedIn(problem, table, around, restAlone);
-			if (!seated || (best && compareGains(seated.gains, best.gains) <= 0)) continue;
-			const placed = placedIn(problem, table, around, ofModes, best?.gains ?? null);
+			const seated = seatedIn(problem, table, around, ofModes);
+			if (!seated || (best && compareGains(addGains(seated.gains, restAlone), best.gains) <= 0)) continue;
+			const placed = placedIn(problem, table, around, seated, best?.gains ?? null);
 			if (placed && (!best || compareGains(placed.gains, best.gains) > 0)) best = { ...placed, settings };
 		}
 	}
@@ -70,7 +70,7 @@ function mostAlone(
 	{ connectors, devices }: PlanProblem,
 	{ wayOf, gainsOf }: GainsTable,
 	{ lanes, isUntouched }: Pick<Surroundings, "lanes" | "isUntouched">,
-	ofModes: Gains,
+	before: Gains,
 	isCounted: (device: Device) => boolean = () => true,
 ): Gains {
 	return devices.reduce<Gains>((sum, device, nth) => {
@@ -82,7 +82,7 @@ function mostAlone(
 			return gainsOf(nth, connector, { way, lanes: given, isUpright: false, isBuried: false, isInItsAir: false });
 		});
 		return addGains(sum, largest(row));
-	}, ofModes);
+	}, before);
 }
 
 /** All that decides what a device may do and gains in a connector, beside the two themselves. */
@@ -164,17 +164,15 @@ function seatedIn(
 	return { placements, gains };
 }
 
-/** The best placements with these surroundings; null where they are not worth more than `toBeat`, or cannot be. */
+/** The best placements beside the seated cards; null where they cannot be worth more than `toBeat`. */
 function placedIn(
 	problem: PlanProblem,
 	table: GainsTable,
 	around: Surroundings,
-	ofModes: Gains,
+	seated: Omit<BestPlan, "settings">,
 	toBeat: Gains | null,
 ): Omit<BestPlan, "settings"> | null {
 	const { connectors, devices } = problem;
-	const seated = seatedIn(problem, table, around, ofModes);
-	if (!seated) return null;
 	const isSeatedLow = (device: Device) => !around.hasUpright || !isCard(device) || device.isLow;
 	const rest = devices.flatMap((device, index) => (isWide(device) ? [] : [index]));
 	const standings = rest.map((device) =>

@@ -34,7 +34,7 @@ export function goalsFor({ devices, connectors }: Pick<PlanProblem, "devices" | 
 	const now = devices.filter(({ standing }) => standing !== "later");
 	const fastestFirst = (some: readonly Device[]) =>
 		[...some].sort((one, other) => (other.gbytesPerS ?? 0) - (one.gbytesPerS ?? 0));
-	const sticks = fastestFirst(now.filter(({ kind, lanes }) => !isCardKind(kind) && lanes !== null));
+	const sticks = fastestFirst(now.filter((device) => !isCard(device) && device.lanes !== null));
 	const cards = fastestFirst(now.filter(({ kind }) => kind === "card"));
 	return [
 		{ goal: "graphics card", enoughLanes },
@@ -59,10 +59,6 @@ export function goalsFor({ devices, connectors }: Pick<PlanProblem, "devices" | 
 		{ goal: "air" },
 		...devices.map(({ id }): Goal => ({ goal: "order", deviceId: id })),
 	];
-}
-
-function isCardKind(kind: Device["kind"]): boolean {
-	return kind === "card" || kind === "graphics card";
 }
 
 /** How a device stands in a place: what the goals look at beside the place itself. */

@@ -2,7 +2,7 @@ import { headerKindFor } from "../plan/header-goals.ts";
 import { type HeaderPlan, headerRemarks, type PlacedWish } from "../plan/header-plan.ts";
 import type { HeaderWish } from "../plan/header-wish.ts";
 import { howToFindOut } from "./how-to-find-out.ts";
-import { listed, withRuns } from "./listed.ts";
+import { capital, listed, withRuns } from "./listed.ts";
 
 /** Lights of the wrong voltage are destroyed, so every line about them says so. */
 const neverMix =
@@ -79,8 +79,4 @@ export function headersUnknownWords({ unknown }: HeaderPlan): readonly string[] 
 /** A header of which the page gives no name is called by what it is, and wants an article. */
 function withArticle(header: string): string {
 	return / header\b/.test(header) ? `the ${header}` : header;
-}
-
-function capital(name: string): string {
-	return name.charAt(0).toUpperCase() + name.slice(1);
 }

@@ -1,3 +1,8 @@
+/** The same words as the beginning of a sentence. */
+export function capital(words: string): string {
+	return words.charAt(0).toUpperCase() + words.slice(1);
+}
+
 /** "S5", "S5 and S6", "S5, S6 and S7". */
 export function listed(names: readonly string[]): string {
 	return names.length < 2 ? names.join("") : `${names.slice(0, -1).join(", ")} and ${names.at(-1)}`;

@@ -4,6 +4,7 @@ import type { PlanMeasure } from "../plan/measure-plan.ts";
 import type { MemorySlots } from "../plan/memory-slots.ts";
 import type { ConnectorEnd, PlacedDevice, Plan } from "../plan/plan.ts";
 import type { UplinkLoad } from "../plan/uplink.ts";
+import { roundToHundredth } from "../rules/round-to-hundredth.ts";
 import { numbered } from "./listed.ts";
 
 /** A connector as it is drawn: its end, and what goes in. */
@@ -136,11 +137,7 @@ export function drawnPlan(
 /** "link 7.88 GB/s, 8.7 wanted: too much". */
 function chipsetWords({ devices, wantedGbytesPerS: wanted, carriesGbytesPerS: carries }: UplinkLoad): string | null {
 	if (devices.length === 0 || carries === null || wanted === 0) return null;
-	return `link ${rounded(carries)} GB/s, ${rounded(wanted)} wanted${wanted > carries ? ": too much" : ""}`;
-}
-
-function rounded(gbytesPerS: number): number {
-	return Math.round(gbytesPerS * 100) / 100;
+	return `link ${roundToHundredth(carries)} GB/s, ${roundToHundredth(wanted)} wanted${wanted > carries ? ": too much" : ""}`;
 }
 
 /** "memory: A2, B2 filled". */

@@ -1,10 +1,11 @@
-import type { Device } from "../plan/device.ts";
+import { type Device, isCard } from "../plan/device.ts";
 import type { PlanMeasure } from "../plan/measure-plan.ts";
 import type { ConnectorEnd, PlacedDevice } from "../plan/plan.ts";
 import type { Blocking } from "../plan/what-blocks.ts";
 import type { Going, WayToFit } from "../plan/who-must-go.ts";
+import { roundToHundredth } from "../rules/round-to-hundredth.ts";
 import { headersUnknownWords, headersWithoutWords, headerWords } from "./header-words.ts";
-import { listed, withCounts, withRuns } from "./listed.ts";
+import { capital, listed, withCounts, withRuns } from "./listed.ts";
 
 export interface PlanSection {
 	readonly heading: string;
@@ -56,9 +57,9 @@ function placedWords(placed: PlacedDevice): string {
 	const speed =
 		link.gbytesPerS === null || (device.gbytesPerS ?? 1) < littleGbytesPerS
 			? ""
-			: device.gbytesPerS === null || rounded(device.gbytesPerS) === rounded(link.gbytesPerS)
-				? `${rounded(link.gbytesPerS)} GB/s, all it can use`
-				: `${rounded(link.gbytesPerS)} of the ${rounded(device.gbytesPerS)} GB/s it can use`;
+			: device.gbytesPerS === null || roundToHundredth(device.gbytesPerS) === roundToHundredth(link.gbytesPerS)
+				? `${roundToHundredth(link.gbytesPerS)} GB/s, all it can use`
+				: `${roundToHundredth(link.gbytesPerS)} of the ${roundToHundredth(device.gbytesPerS)} GB/s it can use`;
 	const told = [width, speed].filter(Boolean);
 	return [
 		`${capital(called(device.name))} in ${connector.name}${told.length > 0 ? `: ${told.join(", ")}` : ""}.`,
@@ -122,9 +123,8 @@ function blockingWords({ device, wanted, ends }: Blocking, measure: PlanMeasure)
 	const count = `${wanted} ${wanted === 1 ? many.one : many.several} such ${article(noun)}, and ${
 		usable === 0 ? "none can be used" : `${usable} can be used`
 	}`;
-	const isCard = device.kind === "card" || device.kind === "graphics card";
 	const closed =
-		free.length > 0 && isCard
+		free.length > 0 && isCard(device)
 			? `${listed(free)} ${free.length > 1 ? "are" : "is"} free, but the case has no opening there, or the lanes are too few.`
 			: "";
 	return [`${count}.`, ...lostWords(ends, measure), closed].filter(Boolean).join(" ");
@@ -274,11 +274,11 @@ function uplinkWords({ uplink, problem }: PlanMeasure): readonly string[] {
 	const isAlone = devices.length === 1;
 	// One thing that is carried, or of which nobody can tell, needs no words.
 	if (isAlone && (carries === null || wanted <= carries)) return [];
-	const link = `the chipset's link to the processor${carries === null ? "" : `, ${rounded(carries)} GB/s`}`;
+	const link = `the chipset's link to the processor${carries === null ? "" : `, ${roundToHundredth(carries)} GB/s`}`;
 	const use = `${who} ${isAlone ? "uses" : "share"} ${link}.`;
 	if (wanted === 0) return [`${use} How much they move is not known.`];
 	const atOnce = isAlone ? "It could move" : "All at once they could move";
-	const count = `${atOnce} ${unrated.length > 0 ? "at least " : ""}${rounded(wanted)} GB/s`;
+	const count = `${atOnce} ${unrated.length > 0 ? "at least " : ""}${roundToHundredth(wanted)} GB/s`;
 	if (carries === null) return [`${use} ${count}; what the link carries is not known.`];
 	if (wanted > carries)
 		return [`${use} ${count}, so ${isAlone ? "it would be slowed" : "they would slow each other down"}.`];
@@ -307,14 +307,6 @@ function called(name: string): string {
 	return name === "graphics card" ? `the ${name}` : name;
 }
 
-function capital(words: string): string {
-	return words.charAt(0).toUpperCase() + words.slice(1);
-}
-
 function article(extra: string): string {
 	return `${/^([aeiou]|M\.)/.test(extra) ? "an" : "a"} ${extra}`;
-}
-
-function rounded(gbytesPerS: number): string {
-	return String(Math.round(gbytesPerS * 100) / 100);
 }

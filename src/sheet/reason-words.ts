@@ -7,6 +7,7 @@ import { ruleById } from "../rules/all-rules.ts";
 import { findingWords } from "../rules/finding-words.ts";
 import type { Finding } from "../rules/outcome.ts";
 import { howToFindOut } from "./how-to-find-out.ts";
+import { capital } from "./listed.ts";
 
 /** A reason as a sentence. */
 export function reasonWords(reason: Reason): string {
@@ -56,7 +57,7 @@ export function missingWords({ messageId, missing }: Pick<Finding, "messageId" |
 
 /** First letter large, a full stop at the end. */
 export function sentence(words: string): string {
-	return `${words.charAt(0).toUpperCase()}${words.slice(1)}${/[.!?]$/.test(words) ? "" : "."}`;
+	return `${capital(words)}${/[.!?]$/.test(words) ? "" : "."}`;
 }
 
 const roles: Readonly<Record<Role, string>> = {

@@ -1,5 +1,6 @@
 import { defineRule } from "../define-rule.ts";
 import { cannotTell, goodToKnow, type Outcome, pass } from "../outcome.ts";
+import { roundToHundredth } from "../round-to-hundredth.ts";
 
 /** What any chipset's link of today carries, in GB/s: two lanes of generation 3 (common practice, no source). */
 const alwaysCarriedGbytesPerS = 1.97;
@@ -36,17 +37,13 @@ export const chipsetLink = defineRule({
 	check(facts): Outcome {
 		const uplink = facts["plan.uplink"];
 		if (!uplink || uplink.devices.length === 0) return pass("notAsked");
-		const wanted = rounded(uplink.wantedGbytesPerS);
+		const wanted = roundToHundredth(uplink.wantedGbytesPerS);
 		const unrated = uplink.unrated.map(({ device }) => device.name);
 		const carries = uplink.carriesGbytesPerS;
 		const isCarried = uplink.wantedGbytesPerS <= (carries ?? alwaysCarriedGbytesPerS);
 		if (isCarried) return unrated.length > 0 ? pass("unrated", { things: unrated }) : pass("enough", { wanted });
 		return carries === null
 			? cannotTell(["board.chipsetUplink"], "unsure", { wanted })
-			: goodToKnow("more", { wanted, carries: rounded(carries), things: uplink.devices.length });
+			: goodToKnow("more", { wanted, carries: roundToHundredth(carries), things: uplink.devices.length });
 	},
 });
-
-function rounded(gbytesPerS: number): number {
-	return Math.round(gbytesPerS * 100) / 100;
-}

@@ -1,5 +1,6 @@
 import { defineRule } from "../define-rule.ts";
 import { cannotTell, goodToKnow, type Outcome, pass } from "../outcome.ts";
+import { roundToHundredth } from "../round-to-hundredth.ts";
 
 /** A tenth less than it can do is noticed by nobody (own convention). */
 const fullShare = 0.9;
@@ -40,7 +41,7 @@ export const driveSpeed = defineRule({
 		const slower = fast.flatMap(({ device, best: { link, connector } }) =>
 			link.gbytesPerS !== null && device.gbytesPerS !== null && link.gbytesPerS < fullShare * device.gbytesPerS
 				? [
-						`${device.name} in ${connector.name} moves ${rounded(link.gbytesPerS)} of the ${rounded(device.gbytesPerS)} GB/s it can use.`,
+						`${device.name} in ${connector.name} moves ${roundToHundredth(link.gbytesPerS)} of the ${roundToHundredth(device.gbytesPerS)} GB/s it can use.`,
 					]
 				: [],
 		);
@@ -71,7 +72,3 @@ export const driveSpeed = defineRule({
 			: pass("full", { drives: fast.length });
 	},
 });
-
-function rounded(gbytesPerS: number): number {
-	return Math.round(gbytesPerS * 100) / 100;
-}

@@ -1,5 +1,6 @@
 import { defineRule } from "../define-rule.ts";
 import { cannotTell, goodToKnow, type Outcome, pass, planAround } from "../outcome.ts";
+import { roundToTenth } from "../round-to-tenth.ts";
 
 /**
  * A graphics card that gets less than half of what it can use, and less than eight lanes of generation 3 carry, is held
@@ -103,5 +104,5 @@ function laneWords({ card, slot, lanes, of, generation, gbytesPerS, ofGbytesPerS
 }
 
 function rounded(gbytesPerS: number | null): number {
-	return gbytesPerS === null ? -1 : Math.round(gbytesPerS * 10) / 10;
+	return gbytesPerS === null ? -1 : roundToTenth(gbytesPerS);
 }
