@@ -86,7 +86,8 @@ function planBlocks(plan: SheetPlan | null): readonly DocumentBlock[] {
 			{ kind: "subsection", text: heading },
 			...lines.map((text) => item(text)),
 		]),
-		paragraph(notInThePlan),
+		// An item, since a paragraph right behind a list would belong to its last item (CommonMark 0.31.2, section 5.2).
+		item(notInThePlan),
 	];
 }
 
