@@ -39,7 +39,20 @@ export const powerDelivery = z.strictObject({
 		unit: "mohm",
 		whereToFind: tests,
 	}),
-	lowSwitchMohm: fact(amount(0.1, 50).optional(), { title: "Low switch resistance", unit: "mohm", whereToFind: tests }),
+	lowSwitchMohm: fact(amount(0.1, 50).optional(), {
+		title: "Resistance of one low switch",
+		unit: "mohm",
+		whereToFind: tests,
+	}),
+	lowSwitchesPerStage: fact(count(1, 4).optional(), {
+		title: "Low switches side by side in a stage",
+		whereToFind: `${tests} Two low switches at one coil are one stage, not two.`,
+	}),
+	efficiencyPercent: fact(amount(50, 99.5).optional(), {
+		title: "Efficiency of an integrated stage at 60 % of its rating",
+		unit: "%",
+		whereToFind: "The data sheet of the stage, efficiency curve at 12 V in and about 1.2 V out.",
+	}),
 	switchingKhz: fact(amount(50, 5000).optional(), { title: "Switching frequency", unit: "kHz", whereToFind: tests }),
 	coilMohm: fact(amount(0.01, 20).optional(), { title: "Coil resistance", unit: "mohm", whereToFind: tests }),
 	coilNh: fact(amount(10, 5000).optional(), { title: "Coil inductance", unit: "nH", whereToFind: tests }),

@@ -1,3 +1,4 @@
+import { once } from "../maths/once.ts";
 import type { Board } from "../parts/board.ts";
 import type { BuildFacts } from "../parts/build.ts";
 import { isM2Drive } from "../reference/m2-fit.ts";
@@ -95,14 +96,6 @@ export function planFactsAround(board: Board, build: BuildAround): PlanFacts {
 
 /** Most people want one heavy card, and looking for a second is a plan of its own. */
 const nobodyAsks: SecondSlot = { has: "unknown", slots: [], missing: [] };
-
-function once<T>(work: () => T): () => T {
-	let known: { readonly value: T } | null = null;
-	return () => {
-		known ??= { value: work() };
-		return known.value;
-	};
-}
 
 function graphicsAndSticks(build: BuildAround): BuildAround {
 	const cable = { olderSataDrives: 0, addInCards: [], laterThings: [] };

@@ -19,8 +19,8 @@ export const sessionMinutes: Readonly<Record<SessionLength, number>> = {
 	"all-day": Number.POSITIVE_INFINITY,
 };
 
-/** Time constant with which stages, heat sinks and board warm up, in minutes (from memory: 5 to 15). */
-export const warmUpMinutes = 10;
+/** Time constant with which stages, heat sinks and board warm up, in minutes (from memory). */
+export const warmUpMinutes = { low: 5, high: 15 } as const;
 
 /** Room air on a hot evening, in degrees C (own convention: what the answers say in figures). */
 export const roomC: Readonly<Record<SummerRoom, number>> = { cool: 25, warm: 30, "fan-on": 35 };
@@ -28,14 +28,29 @@ export const roomC: Readonly<Record<SummerRoom, number>> = { cool: 25, warm: 30,
 /** How much warmer it is inside a case under load, by its front, in K (common practice, no source). */
 export const caseRiseK: Readonly<Record<NonNullable<PcCase["frontOpen"]>, number>> = { mesh: 5, slits: 10, solid: 15 };
 
-/** Hot spot of the stages at which boards hold the processor back, in degrees C (common practice: 105 to 110). */
-export const stageLimitC = 105;
+/** Hot spot of the stages up to which a board is at ease for years, in degrees C (common practice, no source). */
+export const comfortableC = 90;
 
-/**
- * Highest watts over label watts where nobody gives the highest. From memory: it runs from about 1.35 to over 3 times;
- * twice is what this project counts with.
- */
-export const guessedPeakOverBase = 2;
+/** Hot spot of the stages at which boards hold the processor back, in degrees C (common practice: 105 to 110). */
+export const holdingBackC = 105;
+
+/** So far below the comfortable line there is plenty to spare, in K (own convention). */
+export const ampleK = 15;
+
+/** Highest watts over label watts where nobody gives the highest. From memory: from about 1.35 to over 3 times. */
+export const peakOverBase = { low: 1.35, high: 3 } as const;
+
+/** Where a board lifts the limit, full load takes at least this part of the highest watts (from memory). */
+export const leastOfPeakHeld = 0.85;
+
+/** After a timed boost a processor holds its label watts, and up to a tenth more (own convention: limits are not exact). */
+export const labelHeldAfterBoost = 1.1;
+
+/** Averaging time of a power limit where nobody gives it, in seconds (from memory: 28 and 56 s are common). */
+export const usualAveragingS = { low: 28, high: 56 } as const;
+
+/** What a processor takes while nothing is done, in watts (from memory). */
+export const idleW = 10;
 
 /** What raising the clock does to the watts of full load, as a factor (from memory: a tenth to a third more). */
 export const clockRaise = { low: 1.1, high: 1.35 } as const;

@@ -1,0 +1,106 @@
+import type { Interval } from "../maths/interval.ts";
+import { warmUpMinutes } from "../reference/activity-loads.ts";
+import { steadyTemperature, warmedUp } from "./heat-path.ts";
+import { type MovingAir, movingAirFactors, type StillAirPath } from "./heat-path-range.ts";
+import { type Measurement, measuredPath, provenResistance } from "./measured-path.ts";
+import { loadThatHeats, type SettledStage, stageHeat } from "./settled-stage.ts";
+import { type Ends, type Group, type StageRange, settleStage } from "./stage-range.ts";
+
+/** One way the figures may be, with the thermal resistance from the stages to the air of the build, in K/W. */
+export interface HeatCase {
+	readonly stage: SettledStage;
+	readonly kelvinPerWatt: number;
+}
+
+/** The ways that bound everything in between: the coolest temperatures come of `cool`, the hottest of `hot`. */
+export interface HeatCases {
+	readonly cool: readonly HeatCase[];
+	readonly hot: readonly HeatCase[];
+}
+
+const allAt = (end: "cool" | "hot"): Ends => ({
+	stages: end,
+	volts: end,
+	rating: end,
+	hertz: end,
+	fixed: end,
+	perAmp: end,
+	ohm: end,
+	rise: end,
+});
+
+/**
+ * The estimate. Every figure pushes the temperature one way, but for the rise of resistance, which helps below the
+ * temperature a resistance is given for and harms above it: both its ends are tried.
+ *
+ * @param moving how the air moves; @param minutes how long the load lasts
+ */
+export function estimatedCases(
+	ranges: readonly StageRange[],
+	path: StillAirPath,
+	moving: Interval,
+	minutes: number,
+): HeatCases {
+	const factors = path.isGiven ? { low: 1, high: 1 } : movingAirFactors(moving);
+	const casesAt = (end: "cool" | "hot") => {
+		const factor = end === "cool" ? factors.low : factors.high;
+		const warmed = warmedUp(minutes, end === "cool" ? warmUpMinutes.high : warmUpMinutes.low);
+		return ranges.flatMap((range) =>
+			(["cool", "hot"] as const).map((rise) => {
+				const stage = settleStage(range, { ...allAt(end), rise });
+				return { stage, kelvinPerWatt: path.at(stage.stages, end) * factor * warmed };
+			}),
+		);
+	};
+	return { cool: casesAt("cool"), hot: casesAt("hot") };
+}
+
+/**
+ * What a test proves. The same stages were in the test and are in the build, so each way the figures may be is carried
+ * from the one to the other by itself; the bounds lie at the corners, since every figure enters along a line.
+ */
+export function measuredCases(
+	ranges: readonly StageRange[],
+	test: Measurement,
+	moving: MovingAir,
+	minutes: number,
+): HeatCases {
+	const path = measuredPath(test, moving, minutes);
+	const corners = ranges.flatMap((range) =>
+		cornersOf(range.open).map((ends) => {
+			const stage = settleStage(range, ends);
+			return { stage, resistance: provenResistance(stage, test, path) };
+		}),
+	);
+	return {
+		cool: corners.map(({ stage, resistance }) => ({ stage, kelvinPerWatt: resistance.low })),
+		hot: corners.map(({ stage, resistance }) => ({ stage, kelvinPerWatt: resistance.high })),
+	};
+}
+
+function cornersOf(groups: readonly Group[]): readonly Ends[] {
+	return groups.reduce<readonly Ends[]>(
+		(corners, group) => corners.flatMap((ends) => [ends, { ...ends, [group]: "hot" }]),
+		[allAt("cool")],
+	);
+}
+
+/** Temperature of the hottest stage at a load, in degrees C. */
+export function hotSpotOf({ cool, hot }: HeatCases, watts: Interval, airC: Interval): Interval {
+	const at = (one: HeatCase, load: number, air: number) =>
+		steadyTemperature(air, one.kelvinPerWatt, stageHeat(one.stage, load));
+	return {
+		low: Math.min(...cool.map((one) => at(one, watts.low, airC.low))),
+		high: Math.max(...hot.map((one) => at(one, watts.high, airC.high))),
+	};
+}
+
+/** The load that brings the hottest stage to a temperature, in watts of the processor. */
+export function loadToReach({ cool, hot }: HeatCases, stageC: number, airC: Interval): Interval {
+	const at = ({ stage, kelvinPerWatt }: HeatCase, air: number) =>
+		loadThatHeats(stage, (stageC - air) / kelvinPerWatt, stageC);
+	return {
+		low: Math.min(...hot.map((one) => at(one, airC.high))),
+		high: Math.max(...cool.map((one) => at(one, airC.low))),
+	};
+}

@@ -1,0 +1,30 @@
+import type { Interval } from "../maths/interval.ts";
+import type { BuildFacts } from "../parts/build.ts";
+import { countedWatts, processorUseOf } from "./counted-watts.ts";
+import { heldWatts, peakWatts } from "./held-watts.ts";
+
+declare module "../parts/fact-path.ts" {
+	interface MeasuredFacts {
+		readonly load: LoadFacts;
+	}
+}
+
+/** What the processor of a build takes, whatever the board; each undefined where nothing is known of its watts. */
+export interface LoadFacts {
+	/** For as long as the heaviest use lasts, in W. */
+	readonly counted: Interval | undefined;
+	/** For hours at full load, in W. */
+	readonly held: Interval | undefined;
+	/** At the most, in W. */
+	readonly peak: (Interval & { readonly guessed: boolean }) | undefined;
+}
+
+/** The watts of a build's processor. */
+export function loadFactsOf(facts: BuildFacts): LoadFacts {
+	const use = processorUseOf(facts);
+	return {
+		counted: countedWatts(use) ?? undefined,
+		held: heldWatts(use) ?? undefined,
+		peak: peakWatts(use) ?? undefined,
+	};
+}

@@ -1,0 +1,233 @@
+import type { Interval } from "../maths/interval.ts";
+import { once } from "../maths/once.ts";
+import { ampleK, comfortableC, holdingBackC, sessionMinutes } from "../reference/activity-loads.ts";
+import { type Boost, boostOf } from "./boost-of-processor.ts";
+import { countedWatts, type UseOfProcessor } from "./counted-watts.ts";
+import { estimatedCases, type HeatCases, hotSpotOf, loadToReach, measuredCases } from "./heat-cases.ts";
+import { type AirOfBuild, airAtStages, airMoving, stillAirPath } from "./heat-path-range.ts";
+import type { Measurement } from "./measured-path.ts";
+import { type StageLosses, stageLosses } from "./settled-stage.ts";
+import { type Assumption, type Delivery, stageRangesOf } from "./stage-range.ts";
+
+/** How a board feeds a processor for hours. */
+export type PowerVerdict = "ample" | "enough" | "tight" | "not enough" | "cannot tell";
+
+/** What decides how warm the stages of a board get. */
+export interface PowerInputs {
+	readonly delivery: Delivery;
+	readonly use: UseOfProcessor;
+	readonly air: AirOfBuild;
+}
+
+/** Power and heat of the stages that feed the cores, under the load that counts and in the air of the build. */
+export interface SteadyPower {
+	/** Watts of the processor that count. */
+	readonly watts: Interval;
+	readonly verdict: PowerVerdict;
+	/** The hottest stage's inside, in degrees C; infinite where heat would grow without end. */
+	readonly hotSpotC: Interval;
+	/** What is left to the comfortable line, in K; negative past it. */
+	readonly spareK: Interval;
+	/** Watts of the processor that the stages hold for as long up to the comfortable line, and up to holding back. */
+	readonly comfortableW: Interval;
+	readonly holdingBackW: Interval;
+	/** Air at the stages, in degrees C. */
+	readonly airC: Interval;
+	/** Thermal resistance of all stages to that air, as far as they warm up in the time, in K/W. */
+	readonly kelvinPerWatt: Interval;
+	/** Heat in all stages, and all that is lost between the plug and the cores, in W. */
+	readonly heatW: Interval;
+	readonly lossW: Interval;
+	/** Of what goes in, the part that comes out, 0 to 1. */
+	readonly efficiency: Interval;
+	/** One stage at the two ends: as cool and as hot as it may be. */
+	readonly coolest: StageLosses;
+	readonly hottest: StageLosses;
+	/** Whether a stage would carry more than it is rated for: steadily, or at the processor's peak only. */
+	readonly beyondRating: "steadily" | "at the peak" | null;
+	readonly boost: Boost | null;
+	/** The test that narrowed the range most, and the estimate without any test; null without a test. */
+	readonly measured: { readonly test: Measurement; readonly estimateC: Interval; readonly agrees: boolean } | null;
+	readonly assumptions: readonly Assumption[];
+	/** The facts nobody gives that matter most; what each is worth is told by factsThatNarrow. */
+	readonly missing: readonly string[];
+}
+
+/** A stage hotter than this is past every limit, so how much does not matter, in degrees C. */
+const hottestToldC = 150;
+
+/** Null where nothing is known of the processor's watts. Each part is worked out when it is first read, and then kept. */
+export function steadyPowerOf(inputs: PowerInputs): SteadyPower | null {
+	const { delivery, use, air } = inputs;
+	const watts = countedWatts(use);
+	if (!watts) return null;
+	const ranges = stageRangesOf(delivery);
+	const path = stillAirPath(delivery);
+	const airC = airAtStages(air);
+	const moving = airMoving(air);
+	const minutes = sessionMinutes[use.sessionLength ?? "all-day"];
+	const estimate = once(() => estimatedCases(ranges, path, moving, minutes));
+	const proven = once(() =>
+		nearestFirst(delivery.measurements ?? [], watts.high).map((test) => ({
+			test,
+			cases: measuredCases(ranges, test, moving, minutes),
+		})),
+	);
+	// Evidence overrules the estimate: where they meet, the range is what both allow; where not, the test is right.
+	const narrowed = (measure: (cases: HeatCases) => Interval): Interval =>
+		[...proven()].reverse().reduce((range, { cases }) => meet(measure(cases), range), measure(estimate()));
+	const hotSpotC = once(() => narrowed((cases) => hotSpotOf(cases, watts, airC)));
+	const coolest = once(() => endOf(estimate().cool, watts.low, hotSpotC().low, "least"));
+	const hottest = once(() => endOf(estimate().hot, watts.high, hotSpotC().high, "most"));
+	const beyond = once(() => beyondRating(inputs, watts));
+	return {
+		watts,
+		get verdict() {
+			return verdictOf(hotSpotC(), beyond());
+		},
+		get hotSpotC() {
+			return hotSpotC();
+		},
+		get spareK() {
+			return { low: comfortableC - hotSpotC().high, high: comfortableC - hotSpotC().low };
+		},
+		get comfortableW() {
+			return narrowed((cases) => loadToReach(cases, comfortableC, airC));
+		},
+		get holdingBackW() {
+			return narrowed((cases) => loadToReach(cases, holdingBackC, airC));
+		},
+		airC: { low: airC.low, high: airC.high },
+		get kelvinPerWatt() {
+			return narrowed(({ cool, hot }) => ({
+				low: Math.min(...cool.map((one) => one.kelvinPerWatt)),
+				high: Math.max(...hot.map((one) => one.kelvinPerWatt)),
+			}));
+		},
+		get heatW() {
+			return { low: coolest().heatW, high: hottest().heatW };
+		},
+		get lossW() {
+			return { low: coolest().lossW, high: hottest().lossW };
+		},
+		get efficiency() {
+			const of = (load: number, loss: number) => load / (load + loss);
+			return { low: of(watts.high, hottest().lossW), high: of(watts.low, coolest().lossW) };
+		},
+		get coolest() {
+			return coolest().losses;
+		},
+		get hottest() {
+			return hottest().losses;
+		},
+		get beyondRating() {
+			return beyond();
+		},
+		boost: boostOf(use),
+		get measured() {
+			const [nearest] = proven();
+			if (!nearest) return null;
+			const estimateC = hotSpotOf(estimate(), watts, airC);
+			const measuredC = hotSpotOf(nearest.cases, watts, airC);
+			return {
+				test: nearest.test,
+				estimateC,
+				agrees: measuredC.low <= estimateC.high && measuredC.high >= estimateC.low,
+			};
+		},
+		missing: missingOf(inputs, watts),
+		get assumptions() {
+			return [
+				...unique(ranges.flatMap(({ assumptions }) => assumptions)),
+				...path.assumptions,
+				...airC.assumptions,
+				...movingAssumption(air, moving),
+			];
+		},
+	};
+}
+
+/** The verdict by where the whole range lies: on the good side its worst end decides, on the bad side its best. */
+export function verdictOf({ low, high }: Interval, beyond: SteadyPower["beyondRating"]): PowerVerdict {
+	if (low >= holdingBackC || beyond === "steadily") return "not enough";
+	if (low > comfortableC) return "tight";
+	if (high > comfortableC) return "cannot tell";
+	if (beyond === "at the peak") return "tight";
+	return high <= comfortableC - ampleK ? "ample" : "enough";
+}
+
+function meet(one: Interval, other: Interval): Interval {
+	const [low, high] = [Math.max(one.low, other.low), Math.min(one.high, other.high)];
+	return low <= high ? { low, high } : one;
+}
+
+/** Tests by how near their load is to what counts; of two as near the one under more load. */
+function nearestFirst(tests: readonly Measurement[], watts: number): readonly Measurement[] {
+	return [...tests].sort(
+		(one, other) => Math.abs(one.loadW - watts) - Math.abs(other.loadW - watts) || other.loadW - one.loadW,
+	);
+}
+
+/** One stage at an end of the range: of the ways that lead there, the one with least or most heat. */
+function endOf(cases: HeatCases["cool"], load: number, stageC: number, which: "least" | "most") {
+	const celsius = Math.min(stageC, hottestToldC);
+	const all = cases.map(({ stage }) => {
+		const losses = stageLosses(stage, load, celsius);
+		const into = new Map(stage.causes.map(({ name, intoStage }) => [name, intoStage]));
+		const sum = (share: (name: string) => number) =>
+			losses.working * losses.watts.reduce((total, { name, watts }) => total + share(name) * watts, 0);
+		return { losses, heatW: sum((name) => into.get(name) ?? 1), lossW: sum(() => 1) };
+	});
+	const isFurther = (one: { heatW: number }, other: { heatW: number }) =>
+		which === "least" ? one.heatW < other.heatW : one.heatW > other.heatW;
+	return all.reduce((best, one) => (isFurther(one, best) ? one : best));
+}
+
+/** Only what is certain counts: the fewest amperes against the rating that is stated. */
+function beyondRating({ delivery, use }: PowerInputs, watts: Interval): SteadyPower["beyondRating"] {
+	const { stageRatingA } = delivery;
+	if (stageRatingA === undefined) return null;
+	const figures = stageRangesOf(delivery).map((range) => range.figures);
+	const [stages = 1, volts = 1] = [
+		Math.max(...figures.map((one) => one.stages.high)),
+		Math.max(...figures.map((one) => one.coreVolts.high)),
+	];
+	const amps = (load: number) => load / volts / stages;
+	if (amps(watts.low) > stageRatingA) return "steadily";
+	return amps(use.peakW ?? 0) > stageRatingA ? "at the peak" : null;
+}
+
+/** Without these a range is wide, whatever else is known. */
+const mainFacts = ["coreStages", "stageKind", "heatSink", "measurements"] as const satisfies (keyof Delivery)[];
+
+function missingOf({ delivery, use }: PowerInputs, watts: Interval): readonly string[] {
+	const missing = [
+		...mainFacts.filter((fact) => delivery[fact] === undefined).map((fact) => `board.powerDelivery.${fact}`),
+		...(watts.low < watts.high && use.sustainedW === undefined ? ["processor.sustainedW"] : []),
+	];
+	// Where all is given, another test may still tell more.
+	return missing.length > 0 ? missing : ["board.powerDelivery.measurements"];
+}
+
+function movingAssumption({ coolerKind, caseFans }: AirOfBuild, moving: Interval): readonly Assumption[] {
+	const who =
+		coolerKind === undefined
+			? "the cooler is not known"
+			: coolerKind === "liquid"
+				? "a liquid cooler sends no air over the board"
+				: "a cooler with a fan sends air over the board";
+	return [
+		{
+			what: "air over the stages",
+			fact: coolerKind === undefined ? "cooler.kind" : caseFans === undefined ? "caseFans" : null,
+			...moving,
+			unit: "of 200 ft/min, in the exponent",
+			source: "own-convention",
+			because: caseFans === 0 ? `${who}, and the case has no fan` : who,
+		},
+	];
+}
+
+function unique(assumptions: readonly Assumption[]): readonly Assumption[] {
+	return [...new Map(assumptions.map((one) => [`${one.what} ${one.low} ${one.high}`, one])).values()];
+}
