@@ -4,14 +4,25 @@ import type { BuildFacts } from "../parts/build.ts";
 import { canonicalName, canonicalSocket } from "../parts/canonical-name.ts";
 import type { Market } from "../parts/market.ts";
 import type { Platform } from "../parts/platform.ts";
+import { loadFactsOf } from "../power/load-facts.ts";
 import { assumedBoardFacts, withAssumedFacts } from "../reference/assumed-facts.ts";
 import type { Rule } from "../rules/define-rule.ts";
 import type { Finding } from "../rules/outcome.ts";
 import { type RuleSubject, runRule } from "../rules/run-rule.ts";
-import { headersSee, planSees, rememberedHeaders, rememberedPlan } from "./remembered-plans.ts";
+import {
+	headersSee,
+	planSees,
+	powerSees,
+	rememberedHeaders,
+	rememberedPlan,
+	rememberedPower,
+} from "./remembered-plans.ts";
 
 /** A board as rules see it, with its price, its assumed facts and its chipset row; the build is still to be added. */
 export type BoardSubject = Omit<RuleSubject, "facts"> & { readonly board: Board };
+
+/** What is measured of a build without any board. */
+export const measuresOfBuild = { load: loadFactsOf };
 
 const subjects = new WeakMap<Market, readonly BoardSubject[]>();
 const findings = new WeakMap<Market, Map<string, readonly Finding[]>>();
@@ -30,6 +41,8 @@ export function boardSubjects(market: Market): readonly BoardSubject[] {
 		const measures = {
 			plan: (facts: BuildFacts) => rememberedPlan(board, facts),
 			headers: (facts: BuildFacts) => rememberedHeaders(board, facts),
+			power: (facts: BuildFacts) => rememberedPower(board, facts),
+			...measuresOfBuild,
 		};
 		return { board, assumed, measures, ...(platform ? { platform } : {}) };
 	});
@@ -66,6 +79,7 @@ export function seenBy({ reads, mayRead }: Pick<Rule, "reads" | "mayRead">): (fa
 function seenUnder(root: string, facts: BuildFacts): string {
 	if (root === "plan") return planSees(facts);
 	if (root === "headers") return headersSee(facts);
+	if (root === "power" || root === "load") return powerSees(facts);
 	return textOf(root === "wish" ? facts.wishes : (facts as unknown as Record<string, unknown>)[root]);
 }
 

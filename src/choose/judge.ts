@@ -6,7 +6,7 @@ import { allRules } from "../rules/all-rules.ts";
 import type { Rule } from "../rules/define-rule.ts";
 import type { Finding, Verdict } from "../rules/outcome.ts";
 import { type RuleSubject, runRule } from "../rules/run-rule.ts";
-import { type BoardSubject, boardSubjects, findingsOfMarket, seenBy } from "./findings-of-market.ts";
+import { type BoardSubject, boardSubjects, findingsOfMarket, measuresOfBuild, seenBy } from "./findings-of-market.ts";
 
 /** What the rules say of one board. */
 export interface BoardJudgement {
@@ -201,7 +201,9 @@ function buildFindings(build: Build): readonly BuildFinding[] {
 	return allRules
 		.filter(({ scope }) => scope === "build")
 		.flatMap((rule): BuildFinding[] => {
-			const findings = build.worlds.map(({ facts }) => runRule(rule, { facts, assumed: [] }));
+			const findings = build.worlds.map(({ facts }) =>
+				runRule(rule, { facts, assumed: [], measures: measuresOfBuild }),
+			);
 			const finding = plainest(findings);
 			if (finding.verdict !== "does-not-fit" && finding.severity === null) return [];
 			return [{ finding, certain: findings.every(({ verdict }) => verdict === finding.verdict) }];

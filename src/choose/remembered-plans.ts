@@ -6,6 +6,7 @@ import { type HeaderPlan, headerPlanOf } from "../plan/header-plan.ts";
 import { headerWishesOf } from "../plan/header-wishes.ts";
 import { laterDevicesOf } from "../plan/later-devices.ts";
 import { type PlanFacts, planFactsAround } from "../plan/plan-facts.ts";
+import { type PowerFacts, powerFactsOf, powerOfBuild } from "../power/power-facts.ts";
 
 /** What a plan sees of a build, as text that is the same where plans are the same. */
 export const planSees = rememberedBy((facts) => {
@@ -24,6 +25,9 @@ export const planSees = rememberedBy((facts) => {
 /** The same for what plugs in on headers. */
 export const headersSee = rememberedBy((facts) => JSON.stringify(headerWishesOf(facts)));
 
+/** The same for watts and heat. */
+export const powerSees = rememberedBy((facts) => JSON.stringify(powerOfBuild(facts)));
+
 /** The plan of a board for a build; worked out once for all builds that look alike to a plan. */
 export const rememberedPlan = rememberedForBoards<PlanFacts>(planSees, (board, facts) =>
 	planFactsAround(board, buildAround(facts)),
@@ -31,6 +35,9 @@ export const rememberedPlan = rememberedForBoards<PlanFacts>(planSees, (board, f
 
 /** What plugs in on which header of a board; worked out once for all builds that want the same. */
 export const rememberedHeaders = rememberedForBoards<HeaderPlan>(headersSee, headerPlanOf);
+
+/** Power and heat of a board; worked out once for all builds of the same load and air. */
+export const rememberedPower = rememberedForBoards<PowerFacts>(powerSees, powerFactsOf);
 
 function rememberedBy(textOf: (facts: BuildFacts) => string): (facts: BuildFacts) => string {
 	const texts = new WeakMap<BuildFacts, string>();

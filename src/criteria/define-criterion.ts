@@ -14,6 +14,8 @@ export interface Measure {
 export interface CriterionWords {
 	/** Same as the file's name. */
 	readonly id: string;
+	/** Ids it had before. */
+	readonly formerly?: readonly string[];
 	/** Short name in a sentence, such as "spare USB sockets". */
 	readonly name: string;
 	/** Asks how much it matters, by what happens with the weakest and the best. */

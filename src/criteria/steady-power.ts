@@ -1,62 +1,54 @@
-import type { PcCase } from "../parts/case.ts";
-import type { SummerRoom } from "../parts/wants.ts";
-import { countedWatts, processorUse, processorUsePaths } from "../power/counted-watts.ts";
-import { caseRiseK, roomC, stageLimitC } from "../reference/activity-loads.ts";
 import { defineCriterion, type Measure } from "./define-criterion.ts";
 
-/** Core voltage under load; from memory, examples in power controllers' data sheets run from 1.2 to 1.3 V. */
-const coreVolts = 1.2;
-/** Stages on boards whose maker does not publish them (common practice, no source). */
-const unpublishedStages = { low: 4, high: 16 };
+/** How far below and past the line is told; beyond that every limit is passed, in K. */
+const furthestK = 60;
 
-/** How hard the stages that feed the processor have to work: ampere a stage under hours of load. */
-export const stageLoad = defineCriterion({
-	id: "stage-load",
-	name: "load on the power stages",
+/** How cool the stages that feed the processor stay in the heaviest work: degrees left to the comfortable line. */
+export const steadyPower = defineCriterion({
+	id: "steady-power",
+	formerly: ["stage-load"],
+	name: "cool power for hours",
 	asks: "How much would a slowdown in long, heavy work bother you?",
-	why: "The power stages beside the socket feed the processor. The more current each carries, the hotter it gets, and hot stages make the board hold the processor back.",
+	why: "The power stages beside the socket feed the processor. When they get too hot, the board holds the processor back, and parts that stay hot for years wear out.",
 	ends: {
-		worst: "the stages work at their limit and the board may hold the processor back",
-		best: "the stages hardly get warm, for hours",
+		worst: "in long, heavy work the power stages get hot, and the board may hold the processor back",
+		best: "the power stages stay far from hot, for hours and for years",
 	},
-	unit: "A a stage",
-	// ISL6219A, p. 12: 15 to 20 A a phase is the most economical, up to 30 A needs heat sinks and forced air.
+	unit: "degrees to spare",
 	scale: [
-		[12, 1],
-		[20, 0.8],
-		[30, 0.4],
-		[45, 0],
+		[0, 0],
+		[15, 0.7],
+		[30, 1],
 	],
-	source: "isl6219a",
+	source: "own-convention",
 	grounds:
-		"15 to 20 A a stage is usual, up to 30 A needs heat sinks and moving air; 12 A and 45 A are this project's own ends.",
-	reads: ["board.powerDelivery.coreStages", ...processorUsePaths, "summerRoom", "case.frontOpen"],
-	measure(facts): Measure | null {
-		const watts = countedWatts(processorUse(facts));
-		if (!watts) return null;
-		const stages = facts["board.powerDelivery.coreStages"];
-		const range = stages === undefined ? unpublishedStages : { low: stages, high: stages };
-		const heat = heatFactor(facts.summerRoom, facts["case.frontOpen"]);
+		"A hottest stage of 90 degrees C counts as the end of comfortable (common practice). 15 degrees below it are plenty, and past 30 nothing is gained.",
+	reads: ["power.steady"],
+	measure({ "power.steady": steady }): Measure | null {
+		if (!steady) return null;
+		const { spareK, missing } = steady;
+		const [low, high] = [clamp(spareK.low), clamp(spareK.high)];
 		return {
-			low: (heat * watts.low) / coreVolts / range.high,
-			high: (heat * watts.high) / coreVolts / range.low,
-			missing: [
-				...(stages === undefined ? ["board.powerDelivery.coreStages"] : []),
-				...(watts.low < watts.high ? ["processor.sustainedW"] : []),
-			],
+			low,
+			high,
+			missing: low < high ? missing : [],
 		};
 	},
 	says: ({ low, high }) => {
 		const [from, to] = [Math.round(low), Math.round(high)];
-		return `each power stage carries ${from === to ? `about ${from}` : `${from} to ${to}`} A in your room; up to 20 A is normal, heat sinks not counted`;
+		if (from >= 0) return `its power stages have ${degrees(from, to)} to spare under your load`;
+		if (to <= 0)
+			return from <= -furthestK
+				? `its power stages get ${-to} degrees or more too hot under your load`
+				: `its power stages get ${degrees(-to, -from)} too hot under your load`;
+		return `its power stages may have ${to} degrees to spare under your load, or be ${from <= -furthestK ? "far too hot" : `${-from} too hot`}`;
 	},
 });
 
-/**
- * What warm air does to a stage, as more current: loss rises with the square of the current, and the warmer the air,
- * the less loss it takes to the limit. 1 in a warm room behind narrow slits, which also stand for "not known".
- */
-function heatFactor(summerRoom: SummerRoom = "warm", frontOpen: NonNullable<PcCase["frontOpen"]> = "slits"): number {
-	const usualC = roomC.warm + caseRiseK.slits;
-	return Math.sqrt((stageLimitC - usualC) / (stageLimitC - roomC[summerRoom] - caseRiseK[frontOpen]));
+function clamp(kelvin: number): number {
+	return Math.max(-furthestK, Math.min(furthestK, kelvin));
+}
+
+function degrees(from: number, to: number): string {
+	return from === to ? `${from} ${from === 1 ? "degree" : "degrees"}` : `${from} to ${to} degrees`;
 }

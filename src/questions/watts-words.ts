@@ -1,25 +1,31 @@
 import type { Interval } from "../maths/interval.ts";
 import type { BuildFacts } from "../parts/build.ts";
-import { countedWatts, fullLoadWatts } from "../power/counted-watts.ts";
+import { countedWatts, fullLoadWatts, processorUseOf } from "../power/counted-watts.ts";
+import { warmedUp } from "../power/heat-path.ts";
+import { sessionMinutes, warmUpMinutes } from "../reference/activity-loads.ts";
 
-/** What the uses named so far come to in watts, in two sentences; null where the processor's watts are not known. */
-export function wattsWords({ processor, activities, sessionLength, clockPlan }: BuildFacts): string | null {
-	if (processor.state !== "have") return null;
-	const { sustainedW, baseW, peakW, limitPolicy, name } = processor.part;
-	const use = { sustainedW, baseW, peakW, limitPolicy };
-	const full = fullLoadWatts(use);
-	const counted = countedWatts({
-		...use,
-		activities: activities ?? undefined,
-		sessionLength: sessionLength ?? undefined,
-		raisesClock: clockPlan === "done-before" && processor.part.unlocked !== false,
-	});
+/** What the uses named so far come to in watts, in two or three sentences; null where the watts are not known. */
+export function wattsWords(facts: BuildFacts): string | null {
+	if (facts.processor.state !== "have") return null;
+	const use = processorUseOf(facts);
+	const [full, counted] = [fullLoadWatts(use), countedWatts(use)];
 	if (!full || !counted) return null;
-	const load = `At full load the ${name} takes ${rangeWords(full)}.`;
-	if (!activities) return `${load} To be on the safe side, we count ${rangeWords(counted)} for the board to feed.`;
+	const load = `At full load the ${facts.processor.part.name} takes ${rangeWords(full)}.`;
+	const warm = warmWords(facts);
+	if (!facts.activities)
+		return `${load} To be on the safe side, we count ${rangeWords(counted)} for the board to feed.${warm}`;
 	return counted.high < full.high
-		? `${load} What you named needs only part of it: we count ${rangeWords(counted)} for the board to feed.`
-		: `${load} For what you named, we count ${rangeWords(counted)} for the board to feed.`;
+		? `${load} What you named needs only part of it: we count ${rangeWords(counted)} for the board to feed.${warm}`
+		: `${load} For what you named, we count ${rangeWords(counted)} for the board to feed.${warm}`;
+}
+
+/** How far the stages warm up in a short session; nothing to say where they get as warm as they ever will. */
+function warmWords({ sessionLength }: BuildFacts): string {
+	if (sessionLength !== "minutes") return "";
+	const [low, high] = [warmUpMinutes.high, warmUpMinutes.low].map((constant) =>
+		Math.round(100 * warmedUp(sessionMinutes.minutes, constant)),
+	);
+	return ` In ${sessionMinutes.minutes} minutes its power stages get only ${low} to ${high} percent as far above the air as in hours.`;
 }
 
 function rangeWords({ low, high }: Interval): string {

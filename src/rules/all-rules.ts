@@ -47,7 +47,7 @@ import { picture } from "./fit/picture.ts";
 import { powerPlugs } from "./fit/power-plugs.ts";
 import { priceCap } from "./fit/price-cap.ts";
 import { socket } from "./fit/socket.ts";
-import { measuredHeat } from "./quality/measured-heat.ts";
+import { steadyPower } from "./quality/steady-power.ts";
 import { tested } from "./quality/tested.ts";
 import { warranty } from "./quality/warranty.ts";
 
@@ -81,7 +81,7 @@ export const allRules: readonly Rule[] = [
 	sound,
 	oldConnectors,
 	colour,
-	measuredHeat,
+	steadyPower,
 	tested,
 	warranty,
 	priceCap,

@@ -1,4 +1,5 @@
 import type { Advice, Reason, ShortlistEntry } from "../choose/advise.ts";
+import { measuresOfBuild } from "../choose/findings-of-market.ts";
 import { ownershipOf } from "../choose/firmness.ts";
 import type { BoardJudgement, BuildFinding, Judgement } from "../choose/judge.ts";
 import { onlyInventedBoards } from "../choose/only-invented-boards.ts";
@@ -79,7 +80,7 @@ function needsOf(build: Build): readonly SheetNeed[] {
 function needTexts(rule: Rule, build: Build): string | null {
 	const byText = new Map<string, string>();
 	for (const { facts, choices } of build.worlds) {
-		const need = needOf(rule, { facts });
+		const need = needOf(rule, { facts, measures: measuresOfBuild });
 		const text = need ? needWords(rule, need) : "";
 		if (!byText.has(text)) byText.set(text, choices.map(({ label }) => label).join(", "));
 	}

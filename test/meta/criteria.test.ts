@@ -8,6 +8,7 @@ import { factAt } from "../../src/parts/fact-list.ts";
 import { partKindNames } from "../../src/parts/part-kinds.ts";
 import { wantNames } from "../../src/parts/wants.ts";
 import { planFactsOf } from "../../src/plan/plan-facts.ts";
+import { powerFactsOf } from "../../src/power/power-facts.ts";
 import { allQuestions } from "../../src/questions/all-questions.ts";
 import { allSources } from "../../src/reference/sources.ts";
 
@@ -35,6 +36,7 @@ test("every fact of a board has one owner, or it would count twice", () => {
 
 /** What a plan tells, even of a board of which nothing is known. */
 const emptyPlan = planFactsOf({ id: "a-board", name: "A board" }, emptyBuildFacts);
+const emptyPower = powerFactsOf({ id: "a-board", name: "A board" }, emptyBuildFacts);
 const wishIds = allQuestions.filter(({ isWish }) => isWish).map(({ id }) => id);
 
 test("the price is never scored", () => {
@@ -46,6 +48,7 @@ describe.each(allCriteria)("$id", (criterion) => {
 		const [part = "", ...keys] = path.split(".");
 		if (part === "wish") expect(wishIds).toContain(keys.join("."));
 		else if (part === "plan") expect(Object.keys(emptyPlan)).toContain(keys.join("."));
+		else if (part === "power") expect(Object.keys(emptyPower)).toContain(keys.join("."));
 		else if (keys.length === 0) expect([...wantNames, ...partKindNames]).toContain(path);
 		else {
 			expect(partKindNames).toContain(part);
@@ -54,7 +57,7 @@ describe.each(allCriteria)("$id", (criterion) => {
 	});
 
 	test("reads something of the board", () => {
-		expect(criterion.reads.join()).toMatch(/\b(board|plan)\./);
+		expect(criterion.reads.join()).toMatch(/\b(board|plan|power)\./);
 	});
 
 	const measures = criterion.scale.map(([measure]) => measure);

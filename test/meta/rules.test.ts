@@ -8,6 +8,8 @@ import { partWords } from "../../src/parts/part-words.ts";
 import { wantNames } from "../../src/parts/wants.ts";
 import { headerPlanOf } from "../../src/plan/header-plan.ts";
 import { planFactsOf } from "../../src/plan/plan-facts.ts";
+import { loadFactsOf } from "../../src/power/load-facts.ts";
+import { powerFactsOf } from "../../src/power/power-facts.ts";
 import { questionById } from "../../src/questions/all-questions.ts";
 import { allSources } from "../../src/reference/sources.ts";
 import { allRules } from "../../src/rules/all-rules.ts";
@@ -25,6 +27,8 @@ const buildFacts: readonly string[] = wantNames;
 /** What a plan tells, even of a board of which nothing is known. */
 const emptyPlan = planFactsOf({ id: "a-board", name: "A board" }, emptyBuildFacts);
 const emptyHeaders = headerPlanOf({}, emptyBuildFacts);
+const emptyPower = powerFactsOf({ id: "a-board", name: "A board" }, emptyBuildFacts);
+const emptyLoad = loadFactsOf(emptyBuildFacts);
 /** Messages that the runner says for any rule. */
 const runnerMessages = ["open", "none", "missing"];
 
@@ -57,6 +61,8 @@ describe.each(allRules)("$id", (rule) => {
 		if (part === "wish") expect(questionById(keys.join("."))?.isWish).toBe(true);
 		else if (part === "plan") expect(Object.keys(emptyPlan)).toContain(keys.join("."));
 		else if (part === "headers") expect(Object.keys(emptyHeaders)).toContain(keys.join("."));
+		else if (part === "power") expect(Object.keys(emptyPower)).toContain(keys.join("."));
+		else if (part === "load") expect(Object.keys(emptyLoad)).toContain(keys.join("."));
 		else if (keys.length === 0) expect([...buildFacts, ...Object.keys(partWords)]).toContain(part);
 		else {
 			expect(partKindNames).toContain(part);
@@ -71,7 +77,7 @@ describe.each(allRules)("$id", (rule) => {
 	});
 
 	test("a rule about a board reads something of the board", () => {
-		if (rule.scope === "board") expect([...rule.reads, ...rule.mayRead].join()).toMatch(/\b(board|plan|headers)\./);
+		if (rule.scope === "board") expect([...rule.reads, ...rule.mayRead].join()).toMatch(/\b(board|plan|headers|power)\./);
 	});
 
 	test("asks a question, says why, and names what would change", () => {

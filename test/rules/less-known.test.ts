@@ -152,8 +152,23 @@ const valuesOf: Readonly<Record<string, readonly unknown[]>> = {
 	"board.sound.optical": [true, false],
 	"board.colour": ["black", "white"],
 	"board.warrantyYears": [2, 3],
-	"board.powerDelivery.coreStages": [4, 8],
+	"board.powerDelivery.advertised": ["8+2", "17 phases"],
+	"board.powerDelivery.coreStages": [4, 8, 16],
+	"board.powerDelivery.stageKind": ["integrated", "separate switches"],
+	"board.powerDelivery.stageRatingA": [15, 50, 90],
+	"board.powerDelivery.efficiencyPercent": [88, 91],
+	"board.powerDelivery.highSwitchMohm": [5],
+	"board.powerDelivery.lowSwitchMohm": [3],
+	"board.powerDelivery.lowSwitchesPerStage": [1, 2],
+	"board.powerDelivery.switchingKhz": [300, 600],
+	"board.powerDelivery.coilMohm": [0.3],
+	"board.powerDelivery.coilNh": [220],
+	"board.powerDelivery.heatSink": ["none", "both sides", "finned"],
+	"board.powerDelivery.thermalResistanceKPerW": [1, 3],
+	"board.powerDelivery.layers": [4, 8],
+	"board.powerDelivery.copperOz": [1, 2],
 	"board.powerDelivery.measurements": [[], [{ loadW: 150, airC: 22, stageC: 70 }]],
+	"processor.averagingS": [28, 56],
 
 	"graphicsCard.heightMm": [120, 150],
 	"case.cardMaxHeightMm": [140, 170],
@@ -191,6 +206,7 @@ const valuesOf: Readonly<Record<string, readonly unknown[]>> = {
 	"case.supplyForms": [["ATX"], ["SFX"]],
 	"supply.lengthMm": [100, 160],
 	"case.supplyMaxLengthMm": [130, 180],
+	"case.frontOpen": ["mesh", "solid"],
 	"case.driveBays.inch35": [0, 2],
 	"case.driveBays.inch25": [0, 2],
 	"supply.sataPlugs": [1, 4],
@@ -354,8 +370,44 @@ const headersRead = [
 	"cooler.headersUsed.lights5V",
 	"cooler.headersUsed.lights12V",
 ];
-const madeFrom = (path: string) =>
-	path.startsWith("plan.") ? planReads : path.startsWith("headers.") ? headersRead : [path];
+/** What a processor takes. */
+const loadReads = [
+	"processor.sustainedW",
+	"processor.baseW",
+	"processor.peakW",
+	"processor.averagingS",
+	"processor.limitPolicy",
+	"processor.unlocked",
+];
+/** Power and heat of a board. */
+const powerReads = [
+	...loadReads,
+	"board.powerDelivery.advertised",
+	"board.powerDelivery.coreStages",
+	"board.powerDelivery.stageKind",
+	"board.powerDelivery.stageRatingA",
+	"board.powerDelivery.efficiencyPercent",
+	"board.powerDelivery.highSwitchMohm",
+	"board.powerDelivery.lowSwitchMohm",
+	"board.powerDelivery.lowSwitchesPerStage",
+	"board.powerDelivery.switchingKhz",
+	"board.powerDelivery.coilMohm",
+	"board.powerDelivery.coilNh",
+	"board.powerDelivery.heatSink",
+	"board.powerDelivery.thermalResistanceKPerW",
+	"board.powerDelivery.layers",
+	"board.powerDelivery.copperOz",
+	"board.powerDelivery.measurements",
+	"case.frontOpen",
+	"cooler.kind",
+];
+const measuredFrom: Readonly<Record<string, readonly string[]>> = {
+	plan: planReads,
+	headers: headersRead,
+	power: powerReads,
+	load: loadReads,
+};
+const madeFrom = (path: string) => measuredFrom[path.split(".")[0] ?? ""] ?? [path];
 const readBy = (rule: Rule) =>
 	[...new Set([...rule.reads, ...rule.mayRead].flatMap(madeFrom))].filter(
 		(path) => path.includes(".") && !path.startsWith("wish."),

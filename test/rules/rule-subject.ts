@@ -5,6 +5,8 @@ import type { Platform } from "../../src/parts/platform.ts";
 import { type Wants, wantNames } from "../../src/parts/wants.ts";
 import { headerPlanOf } from "../../src/plan/header-plan.ts";
 import { planFactsOf } from "../../src/plan/plan-facts.ts";
+import { loadFactsOf } from "../../src/power/load-facts.ts";
+import { powerFactsOf } from "../../src/power/power-facts.ts";
 import { assumedBoardFacts, withAssumedFacts } from "../../src/reference/assumed-facts.ts";
 import type { RuleSubject } from "../../src/rules/run-rule.ts";
 
@@ -57,7 +59,7 @@ export function buildFacts({ wishes, importance, ...given }: GivenBuild): BuildF
 /** A board of which only the given facts are known, and those its form lets assume, in a build. */
 export function subjectOf({ board, platform, ...build }: GivenSubject): RuleSubject {
 	const facts = buildFacts(build);
-	if (!board) return { facts, assumed: [] };
+	if (!board) return { facts, assumed: [], measures: { load: loadFactsOf } };
 	const given: Board = { id: "a-board", name: "A board", ...board };
 	const assumed = assumedBoardFacts(given);
 	const row: Platform = {
@@ -72,6 +74,8 @@ export function subjectOf({ board, platform, ...build }: GivenSubject): RuleSubj
 	const measures = {
 		plan: (around: BuildFacts) => planFactsOf(whole, around),
 		headers: (around: BuildFacts) => headerPlanOf(whole, around),
+		power: (around: BuildFacts) => powerFactsOf(whole, around),
+		load: loadFactsOf,
 	};
 	return { facts, assumed, board: whole, measures, ...(platform ? { platform: row } : {}) };
 }

@@ -10,7 +10,7 @@ export const sessionLength = choiceQuestion({
 	label: "Longest stretch of heavy work",
 	why: "The parts that feed the processor warm up over minutes. Short work ends before they are hot.",
 	whereToFind: "Think of the last time the fans of your computer got loud, and for how long.",
-	changes: "The longer the stretch, the more watts count for the board, and so does the heat.",
+	changes: "The longer the stretch, the hotter the parts that feed the processor are counted.",
 	shows: wattsWords,
 	notSure: "Work all day long is counted, to be on the safe side.",
 	howToFindOut: "Look at the clock the next time you play or edit.",

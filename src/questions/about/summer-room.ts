@@ -9,8 +9,8 @@ export const summerRoom = choiceQuestion({
 	label: "Room on a hot evening",
 	why: "All heat leaves into the room's air. The warmer that is, the hotter every part gets.",
 	whereToFind: "Think of last summer, or look at a thermometer on a hot evening.",
-	changes: "In a warm room each board counts as working harder, the weak ones most.",
-	notSure: "A warm room of about 30 degrees C is counted.",
+	changes: "In a warm room each board has fewer degrees to spare, and the weak ones may have none.",
+	notSure: "Anything from a cool to a hot room is counted, so it is less sure how hot each board gets.",
 	howToFindOut: "Ask at home how hot the room gets.",
 	choices: {
 		cool: { label: "Cool", explanation: "About 25 degrees C (77 F) or less" },

@@ -10,8 +10,8 @@ export const caseFront = oneQuestion<NonNullable<PcCase["frontOpen"]>>({
 	label: "Front of the case",
 	why: "Fresh air comes in at the front. Behind a solid front it is warmer inside, and so is the board.",
 	whereToFind: "Look at the case or at the pictures on its page.",
-	changes: "Behind a closed front each board counts as working harder.",
-	notSure: "Narrow slits are counted.",
+	changes: "Behind a closed front the air is warmer, so each board has fewer degrees to spare.",
+	notSure: "Anything from open mesh to a solid front is counted.",
 	howToFindOut: "Look at the pictures on the case maker's page.",
 	applies: ({ case: pcCase }) => pcCase.state === "have" && pcCase.part.frontOpen === undefined,
 	choices: {

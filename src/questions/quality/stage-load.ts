@@ -1,4 +1,4 @@
-import { stageLoad as criterion } from "../../criteria/stage-load.ts";
+import { steadyPower as criterion } from "../../criteria/steady-power.ts";
 import { importanceQuestion } from "../importance-question.ts";
 import { wattsWords } from "../watts-words.ts";
 

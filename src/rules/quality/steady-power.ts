@@ -1,64 +1,119 @@
-import type { Board } from "../../parts/board.ts";
-import { countedWatts, processorUse, processorUsePaths } from "../../power/counted-watts.ts";
-import { stageLimitC } from "../../reference/activity-loads.ts";
+import type { SessionLength } from "../../parts/wants.ts";
+import type { SteadyPower } from "../../power/steady-power.ts";
+import { comfortableC, holdingBackC } from "../../reference/activity-loads.ts";
 import { defineRule } from "../define-rule.ts";
-import { goodToKnow, type Outcome, pass, planAround } from "../outcome.ts";
+import { cannotTell, fail, type MessageData, type Outcome, pass, planAround } from "../outcome.ts";
 
-type Measurement = NonNullable<NonNullable<Board["powerDelivery"]>["measurements"]>[number];
+/** What every message says: the load, how long it lasts, and whether a test was counted in. */
+interface Load extends MessageData {
+	/** "140" or "120 to 160". */
+	readonly watts: string;
+	/** "for hours", as the person works. */
+	readonly time: string;
+	readonly isTested: boolean;
+}
+interface Spare extends Load {
+	/** Degrees to the comfortable line, whole. */
+	readonly least: number;
+	readonly most: number;
+}
 
-/** From here on stages are hot but safe; boards hold the processor back from about 105 on. Both common practice. */
-const warmC = 90;
+const tested = ({ isTested }: Load) => (isTested ? " A published test is counted in." : "");
 
-/** What a published test saw beats any count of stages: how hot they got, under how much load. */
-export const measuredHeat = defineRule({
-	id: "quality/measured-heat",
+/** Hotter than this is past every limit, so the figure says nothing, in degrees C (own convention). */
+const hottestToldC = 150;
+
+/**
+ * What the stages of the board can feed for as long as the heaviest use lasts, by an estimate from published figures;
+ * a published measurement goes before the estimate. It stops no board: one that gets too hot slows the processor down.
+ */
+export const steadyPower = defineRule({
+	id: "quality/steady-power",
+	formerly: ["quality/measured-heat"],
 	scope: "board",
-	label: "Measured heat of the power stages",
+	label: "Power and heat",
 	wayOut: "a board that gets hot",
-	asks: "Did a test see the power stages stay cool under a load like yours?",
-	why: "Counts and ratings are promises. A thermometer on the board under load is not.",
+	asks: "Can the board feed this processor for as long as you work, and stay cool?",
+	why: "The power stages beside the socket feed the processor. When they get too hot, the board holds it back.",
 	source: "common-practice",
 	severity: "plan-around",
-	reads: [],
-	mayRead: ["board.powerDelivery.measurements", ...processorUsePaths],
+	reads: ["processor"],
+	mayRead: ["power.steady", "load.counted", "sessionLength", "board.powerDelivery.stageRatingA"],
 	messages: {
-		notMeasured: () => "No test with a thermometer is noted.",
-		noLoad: () => "How many watts your processor takes is not known, so the test cannot be held against it.",
-		cool: ({ stageC, loadW, wantW }: { stageC: number; loadW: number; wantW: number }) =>
-			`A test saw ${stageC} degrees C at ${loadW} W. You will ask for up to ${wantW} W.`,
-		warm: ({ stageC, loadW, wantW }: { stageC: number; loadW: number; wantW: number }) =>
-			`A test saw ${stageC} degrees C at ${loadW} W: that is hot. You will ask for up to ${wantW} W.`,
-		holdsBack: ({ stageC, loadW, wantW }: { stageC: number; loadW: number; wantW: number }) =>
-			`A test saw ${stageC} degrees C at ${loadW} W: boards hold back there. You will ask for up to ${wantW} W.`,
-		littleLoad: ({ stageC, loadW, wantW }: { stageC: number; loadW: number; wantW: number }) =>
-			`A test saw ${stageC} degrees C, but at ${loadW} W only. You will ask for up to ${wantW} W.`,
+		noProcessor: () => "There is no processor yet to feed.",
+		ample: (spare: Spare) =>
+			`It feeds ${spare.watts} W ${spare.time}, with ${spare.least} to ${spare.most} degrees to spare.${tested(spare)}`,
+		enough: (spare: Spare) =>
+			`It feeds ${spare.watts} W ${spare.time}, with at least ${spare.least} degrees to spare.${tested(spare)}`,
+		wide: ({ hottest, coolest, ...load }: Load & { coolest: number; hottest: number }) =>
+			hottest > hottestToldC
+				? `Feeding ${load.watts} W ${load.time}, its power stages reach ${coolest} degrees C or far more. Up to ${comfortableC} is comfortable.${tested(load)}`
+				: `Feeding ${load.watts} W ${load.time}, its power stages reach between ${coolest} and ${hottest} degrees C. Up to ${comfortableC} is comfortable.${tested(load)}`,
+		tight: ({ past, ...load }: Load & { past: number }) =>
+			`It gets hot feeding ${load.watts} W ${load.time}: at least ${past} degrees past the comfortable line.${tested(load)}`,
+		peakPastRating: ({ ratingA, ...load }: Load & { ratingA: number }) =>
+			`It feeds ${load.watts} W ${load.time}, but at the processor's peak each power stage carries more than its ${ratingA} A.`,
+		tooHot: (load: Load) =>
+			`It cannot feed ${load.watts} W ${load.time}: its power stages get so hot that it holds the processor back.${tested(load)}`,
+		pastRating: ({ ratingA, ...load }: Load & { ratingA: number }) =>
+			`Feeding ${load.watts} W, each of its power stages carries more than the ${ratingA} A it is rated for.`,
+		need: ({ wattsHigh, time }: { wattsHigh: number; time: string }) =>
+			`Power stages that feed ${wattsHigh} W ${time} and stay below ${comfortableC} degrees C, best seen in a published test.`,
 	},
 	advice: {
-		holdsBack: () => "Take a board that was measured cooler, or set the processor's power limit lower.",
-		warm: () => "See that air from a case fan reaches the stages.",
+		wide: ({ watts }: Load) =>
+			`Look for a published test of this board at ${watts} W or more, with the temperature of its power stages.`,
+		tight: () =>
+			"See that air from a case fan reaches the power stages, or set the processor's power limit lower in the firmware.",
+		peakPastRating: () =>
+			"Set the processor's highest power limit lower in the firmware, or take a board with more stages.",
+		tooHot: () => "Take a board that feeds more, or set the processor's power limit lower in the firmware.",
+		pastRating: () => "Take a board with more or stronger stages for this processor.",
 	},
 	check(facts): Outcome {
-		const tests = facts["board.powerDelivery.measurements"] ?? [];
-		const watts = countedWatts(processorUse(facts));
-		const nearest = nearestTo(tests, watts?.high ?? 0);
-		if (!nearest) return pass("notMeasured");
-		if (!watts) return pass("noLoad");
-		const data = { stageC: nearest.stageC, loadW: nearest.loadW, wantW: Math.round(watts.high) };
-		// Hot under no more than what will be asked for: it can only get hotter.
-		const binds = nearest.loadW <= watts.high;
-		if (nearest.stageC >= stageLimitC) return binds ? planAround("holdsBack", data) : goodToKnow("warm", data);
-		if (nearest.stageC >= warmC) return binds ? planAround("warm", data) : pass("cool", data);
-		return nearest.loadW < watts.high * mostStretch ? goodToKnow("littleLoad", data) : pass("cool", data);
+		const steady = facts["power.steady"];
+		if (facts.processor === "unknown") return cannotTell(["processor"]);
+		if (!steady) return facts.processor === "have" ? cannotTell(["processor.baseW"]) : pass("noProcessor");
+		const load = loadOf(steady, facts.sessionLength);
+		const { low, high } = steady.hotSpotC;
+		const spare = { ...load, least: Math.floor(comfortableC - high), most: Math.floor(comfortableC - low) };
+		const ratingA = facts["board.powerDelivery.stageRatingA"] ?? 0;
+		switch (steady.verdict) {
+			case "ample":
+				return pass("ample", spare);
+			case "enough":
+				return pass("enough", spare);
+			case "cannot tell":
+				return cannotTell(steady.missing, "wide", {
+					...load,
+					coolest: Math.round(low),
+					hottest: Math.round(Math.min(high, hottestToldC + 1)),
+				});
+			case "tight":
+				return low > comfortableC
+					? planAround("tight", { ...load, past: Math.floor(low - comfortableC) })
+					: planAround("peakPastRating", { ...load, ratingA });
+			case "not enough":
+				return low >= holdingBackC ? fail("tooHot", load) : fail("pastRating", { ...load, ratingA });
+		}
+	},
+	needs({ "load.counted": watts, sessionLength }) {
+		return watts
+			? { messageId: "need", data: { wattsHigh: Math.round(watts.high), time: timeWords(sessionLength) } }
+			: null;
 	},
 });
 
-/** A test under less than this part of the load says little about it (own convention). */
-const mostStretch = 0.7;
+function loadOf({ watts, measured }: SteadyPower, sessionLength: SessionLength | undefined): Load {
+	const [low, high] = [Math.round(watts.low), Math.round(watts.high)];
+	return {
+		watts: low === high ? String(low) : `${low} to ${high}`,
+		time: timeWords(sessionLength),
+		isTested: measured !== null,
+	};
+}
 
-/** The test whose load is nearest to what will be asked for; of two as near the one under more load. */
-function nearestTo(tests: readonly Measurement[], watts: number): Measurement | undefined {
-	const byDistance = [...tests].sort(
-		(one, other) => Math.abs(one.loadW - watts) - Math.abs(other.loadW - watts) || other.loadW - one.loadW,
-	);
-	return byDistance[0];
+/** How long the heaviest work lasts, as words; unknown counts as hours. */
+function timeWords(sessionLength: SessionLength = "all-day"): string {
+	return { minutes: "for some minutes", "an-hour": "for an hour", "all-day": "for hours" }[sessionLength];
 }

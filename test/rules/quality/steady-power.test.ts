@@ -1,82 +1,112 @@
-import { measuredHeat } from "../../../src/rules/quality/measured-heat.ts";
+import { steadyPower } from "../../../src/rules/quality/steady-power.ts";
 import { testRule } from "../test-rule.ts";
 
-const seen = (loadW: number, stageC: number) => ({ loadW, airC: 22, stageC });
-const board = (...measurements: ReturnType<typeof seen>[]) => ({ powerDelivery: { measurements } });
-const processor = { sustainedW: 200 };
+/** A room of 30 degrees behind an open front, 35 at the stages, and a cooler with a fan. */
+const around = { summerRoom: "warm", case: { frontOpen: "mesh" }, cooler: { kind: "air" } } as const;
+/** A thermal resistance that a page gives, so that only the stages themselves leave a range. */
+const stages = (kelvinPerWatt: number, more: object = {}) => ({
+	...around,
+	board: {
+		powerDelivery: {
+			coreStages: 10,
+			stageKind: "integrated",
+			stageRatingA: 60,
+			switchingKhz: 500,
+			coilMohm: 0.3,
+			coilNh: 220,
+			heatSink: "both sides",
+			layers: 6,
+			copperOz: 2,
+			thermalResistanceKPerW: kelvinPerWatt,
+			...more,
+		},
+	} as const,
+});
+const processor = { sustainedW: 120 };
+const test = (stageC: number) => ({
+	measurements: [
+		{ loadW: 120, airC: 25, airflow: "case fans", minutes: 60, stageC, measuredAt: "top of the hottest stage" },
+	],
+});
+const steadily = { watts: "120", time: "for hours", isTested: false };
 
-testRule(measuredHeat, {
+testRule(steadyPower, {
 	fits: {
-		"no test": [{ board: {}, processor }, "notMeasured"],
-		"a test, but nothing known of the processor": [{ board: board(seen(200, 110)) }, "noLoad"],
-		"cool under the same load": [
-			{ board: board(seen(200, 89.9)), processor },
-			"cool",
-			{ stageC: 89.9, loadW: 200, wantW: 200 },
-		],
-		"cool under seven tenths of it": [
-			{ board: board(seen(140, 60)), processor },
-			"cool",
-			{ stageC: 60, loadW: 140, wantW: 200 },
-		],
-		"hot, but under more than will be asked for": [
-			{ board: board(seen(250, 95)), processor },
-			"cool",
-			{ stageC: 95, loadW: 250, wantW: 200 },
-		],
-		"the nearest of several tests counts": [
-			{ board: board(seen(100, 120), seen(190, 70), seen(300, 120)), processor },
-			"cool",
-			{ stageC: 70, loadW: 190, wantW: 200 },
-		],
-		"of two as near the one under more load": [
-			{ board: board(seen(190, 120), seen(210, 80)), processor },
-			"cool",
-			{ stageC: 80, loadW: 210, wantW: 200 },
+		"plenty to spare": [{ ...stages(1), processor }, "ample", { ...steadily, least: 44, most: 49 }],
+		"enough for an hour": [
+			{ ...stages(4), processor, sessionLength: "an-hour" },
+			"enough",
+			{ ...steadily, time: "for an hour", least: 9, most: 34 },
 		],
 		"light use asks for little": [
-			{ board: board(seen(60, 80)), processor, activities: ["writing"] },
-			"cool",
-			{ stageC: 80, loadW: 60, wantW: 60 },
+			{ ...stages(4), processor, activities: ["writing"] },
+			"ample",
+			{ ...steadily, watts: "36", least: 42, most: 48 },
 		],
+		"the watts are a range": [
+			{ ...stages(4), processor: { baseW: 100, peakW: 120 } },
+			"enough",
+			{ ...steadily, watts: "100 to 120", least: 9, most: 37 },
+		],
+		"a test takes the doubt away": [
+			{ ...stages(5, test(50)), processor },
+			"enough",
+			{ ...steadily, isTested: true, least: 12, most: 28 },
+		],
+		"no processor yet": [{ ...stages(1), processor: "open" }, "noProcessor"],
+		"there will be none": [{ ...stages(1), processor: "none" }, "noProcessor"],
 	},
 	cautions: {
-		"where boards hold back": [
-			{ board: board(seen(200, 105)), processor },
+		"hot for certain": [{ ...stages(10), processor }, "plan-around", "tight", { ...steadily, past: 1 }],
+		"cool, but past its rating at the processor's peak": [
+			{ ...stages(1, { stageRatingA: 20 }), processor: { sustainedW: 120, peakW: 300 } },
 			"plan-around",
-			"holdsBack",
-			{ stageC: 105, loadW: 200, wantW: 200 },
-		],
-		"just below it": [
-			{ board: board(seen(200, 104.9)), processor },
-			"plan-around",
-			"warm",
-			{ stageC: 104.9, loadW: 200, wantW: 200 },
-		],
-		"that hot under more load than will be asked for": [
-			{ board: board(seen(201, 105)), processor },
-			"good-to-know",
-			"warm",
-			{ stageC: 105, loadW: 201, wantW: 200 },
-		],
-		"hot from ninety degrees on": [
-			{ board: board(seen(200, 90)), processor },
-			"plan-around",
-			"warm",
-			{ stageC: 90, loadW: 200, wantW: 200 },
-		],
-		"a test under little load says little": [
-			{ board: board(seen(139, 60)), processor },
-			"good-to-know",
-			"littleLoad",
-			{ stageC: 60, loadW: 139, wantW: 200 },
-		],
-		"raising the clock asks for more": [
-			{ board: board(seen(200, 105)), processor, clockPlan: "done-before" },
-			"plan-around",
-			"holdsBack",
-			{ stageC: 105, loadW: 200, wantW: 270 },
+			"peakPastRating",
+			{ ...steadily, ratingA: 20 },
 		],
 	},
-	without: { cannotTell: "a test that nobody made can stop no board" },
+	fails: {
+		"past every line": [{ ...stages(14), processor }, "tooHot", steadily],
+		"a test says so": [{ ...stages(8, test(125)), processor }, "tooHot", { ...steadily, isTested: true }],
+		"cool, but past its rating all the time": [
+			{ ...stages(1, { stageRatingA: 9 }), processor },
+			"pastRating",
+			{ ...steadily, ratingA: 9 },
+		],
+	},
+	cannotTell: {
+		"both sides of the line": [
+			{ ...stages(5), processor },
+			["board.powerDelivery.measurements"],
+			"wide",
+			{ ...steadily, coolest: 62, hottest: 94 },
+		],
+		"a test leaves it open": [
+			{ ...stages(6, test(85)), processor },
+			["board.powerDelivery.measurements"],
+			"wide",
+			{ ...steadily, isTested: true, coolest: 78, hottest: 107 },
+		],
+		"nothing published, label watts alone": [
+			{ board: {}, processor: { baseW: 65 } },
+			[
+				"board.powerDelivery.coreStages",
+				"board.powerDelivery.stageKind",
+				"board.powerDelivery.heatSink",
+				"board.powerDelivery.measurements",
+				"processor.sustainedW",
+			],
+			"wide",
+			{ ...steadily, watts: "65 to 195", coolest: 31, hottest: 151 },
+		],
+		"nobody has said which processor": [{ ...stages(1) }, ["processor"]],
+		"a processor without watts": [{ ...stages(1), processor: {} }, ["processor.baseW"]],
+	},
+	needs: {
+		"the watts that count": [
+			{ processor, activities: ["games"], sessionLength: "an-hour" },
+			"Power stages that feed 72 W for an hour and stay below 90 degrees C, best seen in a published test.",
+		],
+		"nothing without a processor": [{}, null],
+	},
 });
