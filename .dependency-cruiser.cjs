@@ -22,10 +22,8 @@ const mayImport = {
 	maths: {},
 	plan: { folders: upToPower },
 	power: { folders: upToPower },
-	// The watts a use comes to are a rule's own sums until power measures them.
-	rules: { folders: ["parts", "reference", "power"], files: ["src/maths/kleene.ts"], typesOf: ["plan"] },
-	// Watts are worked out where they are scored until power measures them.
-	criteria: { folders: ["parts", "reference", "power"], typesOf: ["plan"] },
+	rules: { folders: ["parts", "reference"], files: ["src/maths/kleene.ts"], typesOf: ["plan", "power"] },
+	criteria: { folders: ["parts", "reference"], typesOf: ["plan", "power"] },
 	questions: { folders: ["parts", "reference", "criteria", "power"], typesOf: ["maths"] },
 	choose: { folders: upToChoose },
 	walk: { folders: [...upToChoose, "choose"] },

@@ -79,7 +79,8 @@ export function seenBy({ reads, mayRead }: Pick<Rule, "reads" | "mayRead">): (fa
 function seenUnder(root: string, facts: BuildFacts): string {
 	if (root === "plan") return planSees(facts);
 	if (root === "headers") return headersSee(facts);
-	if (root === "power" || root === "load") return powerSees(facts);
+	if (root === "power") return powerSees(facts);
+	if (root === "load") return [powerSees(facts), textOf(facts.graphicsCard), textOf(facts.supply)].join("\n");
 	return textOf(root === "wish" ? facts.wishes : (facts as unknown as Record<string, unknown>)[root]);
 }
 

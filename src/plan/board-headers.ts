@@ -1,4 +1,5 @@
 import type { Board } from "../parts/board.ts";
+import { silentFanHeader } from "../reference/header-budgets.ts";
 import { usbRates } from "../reference/usb-rates.ts";
 
 export type BoardOfHeaders = Pick<Board, "headers">;
@@ -39,9 +40,6 @@ export interface BoardHeader {
 	readonly mostLights: number | null;
 }
 
-/** What a fan header is good for where the manual is silent, in A. Common practice, no source. */
-const ampsWhereSilent = 1;
-
 /** The headers a board's facts give, and the facts that are not known: of those nobody may say there are none. */
 export interface BoardHeaders {
 	readonly known: readonly BoardHeader[];
@@ -58,7 +56,7 @@ export function boardHeadersOf({ headers = {} }: BoardOfHeaders): BoardHeaders {
 		...typeCHeaders(typeC ?? []),
 		...counted(frontAudio ? 1 : 0, "front sound header", "front sound", null),
 		...(fans ?? []).map(
-			({ name, use, amps = ampsWhereSilent }): BoardHeader => ({ ...plain, name, kind: "fan", use, amps }),
+			({ name, use, amps = silentFanHeader.amps }): BoardHeader => ({ ...plain, name, kind: "fan", use, amps }),
 		),
 		...(lights ?? []).map(
 			({ name, volts, amps = null, mostLights = null }): BoardHeader => ({

@@ -2,6 +2,7 @@ import type { Interval } from "../maths/interval.ts";
 import type { BuildFacts } from "../parts/build.ts";
 import { countedWatts, processorUseOf } from "./counted-watts.ts";
 import { heldWatts, peakWatts } from "./held-watts.ts";
+import { type SupplyDemand, supplyDemandOf } from "./supply-demand.ts";
 
 declare module "../parts/fact-path.ts" {
 	interface MeasuredFacts {
@@ -9,7 +10,7 @@ declare module "../parts/fact-path.ts" {
 	}
 }
 
-/** What the processor of a build takes, whatever the board; each undefined where nothing is known of its watts. */
+/** What a build takes, whatever the board; undefined where nothing is known of the processor's watts. */
 export interface LoadFacts {
 	/** For as long as the heaviest use lasts, in W. */
 	readonly counted: Interval | undefined;
@@ -17,14 +18,17 @@ export interface LoadFacts {
 	readonly held: Interval | undefined;
 	/** At the most, in W. */
 	readonly peak: (Interval & { readonly guessed: boolean }) | undefined;
+	/** Of the supply, by all parts together. */
+	readonly supply: SupplyDemand;
 }
 
-/** The watts of a build's processor. */
+/** What a build takes, of its board and of its supply. */
 export function loadFactsOf(facts: BuildFacts): LoadFacts {
 	const use = processorUseOf(facts);
 	return {
 		counted: countedWatts(use) ?? undefined,
 		held: heldWatts(use) ?? undefined,
 		peak: peakWatts(use) ?? undefined,
+		supply: supplyDemandOf(facts),
 	};
 }

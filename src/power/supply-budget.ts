@@ -22,17 +22,14 @@ export function budgetAmps({ processorA, cardW, restA }: SupplyLoad): number {
 }
 
 /**
- * The 12 V current a processor takes at its highest watts, losses of the board's stages included. A guess from the label
- * never promises less than the guide gives its class.
+ * The 12 V current a processor takes at its highest watts, losses of the board's stages included.
  *
  * @returns A as a range, and whether it is guessed from the label; null where the page gives no watts at all
  */
 export function processorAmps(processor: ProcessorWatts): (Interval & { readonly guessed: boolean }) | null {
 	const peak = peakWatts(processor);
 	if (!peak) return null;
-	const { low, high } = scaleInterval(peak, 1 / (stagesPassOn.share * processorInput.volts));
-	const classA = peak.guessed ? (processorClass(processor.baseW)?.continuousA ?? 0) : 0;
-	return { low, high: Math.max(high, classA), guessed: peak.guessed };
+	return { ...scaleInterval(peak, 1 / (stagesPassOn.share * processorInput.volts)), guessed: peak.guessed };
 }
 
 /** The heaviest class of the guide that is not above the label watts; null below all of them, or where nobody knows. */

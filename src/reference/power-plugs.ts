@@ -1,4 +1,5 @@
 import type { SourceId } from "./sources.ts";
+import { stagesPassOn } from "./supply-budget.ts";
 
 /** A plug that feeds an add-in graphics card. */
 export type GraphicsPlug = {
@@ -54,15 +55,30 @@ export function processorPlugWatts(plug: ProcessorPlugName, ampsPerContact: numb
  */
 export const processorPlugBudget = {
 	ampsPerContact: 6,
+	/** The upper end of what the wire is normally used for. */
+	mostAmpsPerContact: 8,
 	wireSource: "atx-3.0-guide-2.01",
 	source: "common-practice",
-} as const satisfies { ampsPerContact: number; wireSource: SourceId; source: SourceId };
+} as const satisfies { ampsPerContact: number; mostAmpsPerContact: number; wireSource: SourceId; source: SourceId };
 
-/** The budget of one 8-pin processor plug. */
-export const oneProcessorPlugBudgetW = processorPlugWatts("8-pin", processorPlugBudget.ampsPerContact);
+/** What processor plugs carry together: what is counted on, and the most the wire is normally used for. */
+export function processorPlugsCarry(plugs: readonly ProcessorPlugName[]): {
+	readonly budgetW: number;
+	readonly mostW: number;
+} {
+	const { ampsPerContact, mostAmpsPerContact } = processorPlugBudget;
+	const at = (amps: number) => plugs.reduce((sum, plug) => sum + processorPlugWatts(plug, amps), 0);
+	return { budgetW: at(ampsPerContact), mostW: at(mostAmpsPerContact) };
+}
 
-/** The budget of one 4-pin processor plug, half as much. */
-export const fourPinProcessorPlugBudgetW = processorPlugWatts("4-pin", processorPlugBudget.ampsPerContact);
+/**
+ * What a processor draws through its plugs: its own watts and the losses of the board's stages on top.
+ *
+ * @returns W, whole, rounded up
+ */
+export function atProcessorPlugs(processorW: number): number {
+	return Math.ceil(Math.round((100 * processorW) / stagesPassOn.share) / 100);
+}
 
 /** How many contacts of the board's main plug carry each voltage. */
 export type MainPlug = {

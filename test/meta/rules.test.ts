@@ -77,7 +77,8 @@ describe.each(allRules)("$id", (rule) => {
 	});
 
 	test("a rule about a board reads something of the board", () => {
-		if (rule.scope === "board") expect([...rule.reads, ...rule.mayRead].join()).toMatch(/\b(board|plan|headers|power)\./);
+		if (rule.scope === "board")
+			expect([...rule.reads, ...rule.mayRead].join()).toMatch(/\b(board|plan|headers|power)\./);
 	});
 
 	test("asks a question, says why, and names what would change", () => {

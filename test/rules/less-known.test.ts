@@ -234,7 +234,7 @@ const takenForGranted: Readonly<Record<string, Readonly<Record<string, string>>>
 		"graphicsCard.bracketSlots": "a bracket takes no more openings than the card is thick",
 	},
 	"build/supply-watts": {
-		"processor.peakW": "without it twice the label watts are counted",
+		"processor.peakW": "without it 1.35 to 3.5 times the label watts are counted",
 		"supply.twelveVoltA": "supplies of today give nearly all their watts at 12 V",
 	},
 	"fit/generation": {

@@ -1,6 +1,13 @@
 import { defineRule } from "../define-rule.ts";
-import { cannotTell, fail, type Outcome, pass, planAround } from "../outcome.ts";
-import { heldWatts } from "../processor-watts.ts";
+import { cannotTell, fail, type MessageData, type Outcome, pass, planAround } from "../outcome.ts";
+
+/** What a message says. `guessed`: the most the processor takes follows from its label, not from its own figure. */
+interface Watts extends MessageData {
+	readonly publishedW: number;
+	readonly lowW: number;
+	readonly highW: number;
+	readonly guessed: boolean;
+}
 
 /**
  * The watts a cooler's maker names against those the processor may hold for hours. Too little never breaks anything: the
@@ -16,24 +23,14 @@ export const coolerHeat = defineRule({
 	source: "common-practice",
 	severity: "plan-around",
 	reads: ["cooler.publishedW", "processor"],
-	mayRead: ["processor.sustainedW", "processor.baseW", "processor.peakW", "processor.limitPolicy"],
+	mayRead: ["load.held", "processor.sustainedW", "processor.baseW", "processor.peakW", "processor.limitPolicy"],
 	messages: {
 		noProcessor: () => "There is no processor yet to hold the cooler against.",
-		enough: ({ publishedW, highW, guessed }: { publishedW: number; highW: number; guessed: boolean }) =>
+		enough: ({ publishedW, highW, guessed }: Omit<Watts, "lowW">) =>
 			`The cooler's maker rates it for ${publishedW} W; the processor takes ${guessed ? "about" : "up to"} ${highW} W for long.`,
-		between: ({
-			publishedW,
-			lowW,
-			highW,
-			guessed,
-		}: {
-			publishedW: number;
-			lowW: number;
-			highW: number;
-			guessed: boolean;
-		}) =>
+		between: ({ publishedW, lowW, highW, guessed }: Watts) =>
 			`The cooler's maker rates it for ${publishedW} W; the processor takes ${lowW} W to ${guessed ? "about " : ""}${highW} W for long.`,
-		below: ({ publishedW, lowW }: { publishedW: number; lowW: number }) =>
+		below: ({ publishedW, lowW }: Pick<Watts, "publishedW" | "lowW">) =>
 			`The cooler's maker rates it for ${publishedW} W, less than the ${lowW} W the processor takes for long: it will slow down.`,
 	},
 	advice: {
@@ -47,23 +44,20 @@ export const coolerHeat = defineRule({
 		if (facts.processor === "open" || facts.processor === "none") return pass("noProcessor");
 		if (facts.processor === "unknown") return cannotTell(["processor"]);
 		const publishedW = facts["cooler.publishedW"];
-		const peakW = facts["processor.peakW"];
-		const held = heldWatts({
-			sustainedW: facts["processor.sustainedW"],
-			baseW: facts["processor.baseW"],
-			peakW,
-			limitPolicy: facts["processor.limitPolicy"],
-		});
-		if (!held) {
-			// Nothing says what it holds, but more than its highest it cannot.
-			return peakW !== undefined && publishedW >= peakW
-				? pass("enough", { publishedW, highW: peakW, guessed: false })
-				: cannotTell(["processor.baseW"]);
-		}
-		const { lowW, highW, guessed } = held;
-		if (publishedW < lowW) return fail("below", { publishedW, lowW });
-		return publishedW < highW
-			? planAround("between", { publishedW, lowW, highW, guessed })
-			: pass("enough", { publishedW, highW, guessed });
+		const [sustainedW, baseW] = [facts["processor.sustainedW"], facts["processor.baseW"]];
+		const [peakW, limitPolicy] = [facts["processor.peakW"], facts["processor.limitPolicy"]];
+		const held = facts["load.held"];
+		if (!held) return cannotTell(["processor.baseW"]);
+
+		const highW = Math.ceil(held.high);
+		const guessed = sustainedW === undefined && peakW === undefined;
+		if (publishedW >= held.high) return pass("enough", { publishedW, highW, guessed });
+		// The least held is a guess from the highest watts, unless those are what is held.
+		const isHeldAtTop = limitPolicy === "fixed" || limitPolicy === "lifted-by-board";
+		if (sustainedW === undefined && baseW === undefined && !isHeldAtTop) return cannotTell(["processor.baseW"]);
+		const lowW = Math.ceil(held.low);
+		return publishedW < held.low
+			? fail("below", { publishedW, lowW })
+			: planAround("between", { publishedW, lowW, highW, guessed });
 	},
 });

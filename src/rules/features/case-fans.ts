@@ -1,23 +1,26 @@
 import type { FactsUnder } from "../../parts/fact-path.ts";
+import { fansFed, silentFanHeader, usualFan } from "../../reference/header-budgets.ts";
 import { defineRule } from "../define-rule.ts";
-import { cannotTell, goodToKnow, type Outcome, pass, planAround } from "../outcome.ts";
-
-/** What a header is good for where the manual is silent. Common practice, no source. */
-const ampsWhereSilent = 1;
+import { cannotTell, goodToKnow, type MessageData, type Outcome, pass, planAround } from "../outcome.ts";
+import { roundToTenth } from "../round-to-tenth.ts";
 
 const mayRead = [
 	"caseFans",
 	"laterThings",
 	"headers.headers",
 	"headers.placed",
+	"headers.sharing",
 	"headers.free",
 	"headers.unknown",
 ] as const;
 type Facts = FactsUnder<never, (typeof mayRead)[number]>;
 
+const hub = "Take a fan hub fed by the supply, on that supply's own cable. Count its price.";
+
 /**
- * Fans of the case against the headers that the cooler leaves over in the plan. A pump header left over drives a fan as
- * well; one of the processor's own that is left over is not counted: it follows the cooler.
+ * Fans of the case against the headers that the cooler leaves over in the plan, and those that share a header against
+ * its amperes. A pump header left over drives a fan as well; one of the processor's own that is left over is not
+ * counted: it follows the cooler.
  */
 export const caseFans = defineRule({
 	id: "features/case-fans",
@@ -33,20 +36,24 @@ export const caseFans = defineRule({
 	messages: {
 		notAsked: () => "You have named no case fans.",
 		enough: ({ fans, headers }: Counts) => `${fansWant(fans)}; ${headersWords(headers)} for the case.`,
-		noReserve: ({ fans, headers, later }: Counts & { later: number }) =>
-			`${fansWant(fans)}; ${headersWords(headers)} for the case. ${later === 1 ? "One more fan" : `${later} more fans`} later would want a splitter.`,
-		splitter: ({ fans, headers }: Counts & { amps: number }) =>
-			`${fansWant(fans)}. Only ${headersWords(headers)}, so some must share.`,
+		noReserve: ({ fans, headers, later }: Counts & Later) =>
+			`${fansWant(fans)}; ${headersWords(headers)} for the case. ${laterFans(later)} later would want a splitter.`,
+		noReserveHub: ({ fans, headers, later }: Counts & Later) =>
+			`${fansWant(fans)}; ${headersWords(headers)} for the case. ${laterFans(later)} later would want a hub.`,
+		splitter: ({ fans, headers }: Counts) => `${fansWant(fans)}. Only ${headersWords(headers)}, so some must share.`,
+		tooManyShare: (counts: Counts & Shared) =>
+			`${fansWant(counts.fans)}. Only ${headersWords(counts.headers)}. ${takeWords(counts)}.`,
 		hub: ({ fans }: { fans: number }) => `${fansWant(fans)}. No header is left for them.`,
-		need: ({ fans, later }: { fans: number; later: number }) =>
+		need: ({ fans, later }: { fans: number } & Later) =>
 			`${fans + later} ${fans + later === 1 ? "header" : "headers"} for case fans${later === 0 ? "" : `, ${later} of them for later`}.`,
 	},
 	advice: {
-		noReserve: ({ amps }: { amps: number }) =>
-			`A splitter puts two fans on one header. Add up the amperes on their labels: at most ${amps} A a header.`,
-		splitter: ({ amps }: { amps: number }) =>
-			`A splitter puts several fans on one header. Add up the amperes on their labels: at most ${amps} A a header. Past that take a hub fed by the supply, on that supply's own cable.`,
-		hub: () => "Take a fan hub fed by the supply, on that supply's own cable. Count its price.",
+		noReserve: splitterAdvice,
+		noReserveHub: () => "Take a fan hub fed by the supply when that time comes. Use only that supply's own cable.",
+		splitter: splitterAdvice,
+		tooManyShare: ({ amps }: Shared) =>
+			`${hub} A splitter will do if the labels of its fans add up to ${amps} A or less.`,
+		hub: () => hub,
 	},
 	check(facts): Outcome {
 		const { fans, later } = wantedOf(facts);
@@ -56,13 +63,15 @@ export const caseFans = defineRule({
 		if (!all || isUnknown) return cannotTell(["board.headers.fans"]);
 		const headers = headersLeft(facts, all);
 		if (headers >= fans + later) return pass("enough", { fans, headers });
-		const forCase = all.filter(({ use }) => use === "case");
-		const amps = Math.min(
-			...forCase.map((header) => header.amps ?? ampsWhereSilent),
-			...(forCase[0] ? [] : [ampsWhereSilent]),
-		);
-		if (headers >= fans) return goodToKnow("noReserve", { fans, headers, later, amps });
-		return headers > 0 ? planAround("splitter", { fans, headers, amps }) : planAround("hub", { fans });
+		if (headers >= fans) {
+			const shared = mostShared(facts, all, true);
+			return shared && feeds(shared)
+				? goodToKnow("noReserve", { fans, headers, later, ...shared })
+				: goodToKnow("noReserveHub", { fans, headers, later });
+		}
+		const shared = mostShared(facts, all, false);
+		if (!shared) return planAround("hub", { fans });
+		return planAround(feeds(shared) ? "splitter" : "tooManyShare", { fans, headers, ...shared });
 	},
 	needs(facts) {
 		const { fans, later } = wantedOf(facts);
@@ -70,9 +79,31 @@ export const caseFans = defineRule({
 	},
 });
 
-interface Counts {
+interface Counts extends MessageData {
 	readonly fans: number;
 	readonly headers: number;
+}
+
+interface Later extends MessageData {
+	readonly later: number;
+}
+
+/** The header that is asked for most of what it gives: how many fans hang on it, and the amperes it gives. */
+interface Shared extends MessageData {
+	readonly onOne: number;
+	readonly amps: number;
+}
+
+function splitterAdvice(shared: Shared): string {
+	return `A splitter puts several fans on one header. ${takeWords(shared)}. Add up the amperes on the labels of yours. Past ${shared.amps} A take a hub fed by the supply, on that supply's own cable.`;
+}
+
+function takeWords({ onOne, amps }: Shared): string {
+	return `${onOne} usual fans of ${usualFan.mostAmps} A on one header take ${roundToTenth(onOne * usualFan.mostAmps)} A; count on ${amps} A from it`;
+}
+
+function laterFans(later: number): string {
+	return later === 1 ? "One more fan" : `${later} more fans`;
 }
 
 function fansWant(fans: number): string {
@@ -95,4 +126,29 @@ function headersLeft(facts: Facts, all: NonNullable<Facts["headers.headers"]>): 
 	);
 	const taken = facts["headers.placed"]?.filter(({ wish }) => wish.kind === "case fan") ?? [];
 	return free.length + taken.length;
+}
+
+/** The fullest of the headers that case fans share, with those for later or without; null where none can be shared. */
+function mostShared(facts: Facts, all: NonNullable<Facts["headers.headers"]>, withLater: boolean): Shared | null {
+	const isFan = ({ wish }: { readonly wish: { readonly kind: string; readonly isLater: boolean } }) =>
+		wish.kind === "case fan" && (withLater || !wish.isLater);
+	const sharing = (facts["headers.sharing"] ?? []).filter(isFan);
+	const onHeaders = [...(facts["headers.placed"] ?? []).filter(isFan), ...sharing];
+	const shared = all
+		.filter(({ name }) => sharing.some(({ header }) => header === name))
+		.map(
+			({ name, amps }): Shared => ({
+				onOne: onHeaders.filter(({ header }) => header === name).length,
+				amps: amps ?? silentFanHeader.amps,
+			}),
+		);
+	const fullness = ({ onOne, amps }: Shared) => onOne / amps;
+	return shared.reduce<Shared | null>(
+		(before, one) => (before === null || fullness(one) > fullness(before) ? one : before),
+		null,
+	);
+}
+
+function feeds({ onOne, amps }: Shared): boolean {
+	return onOne <= fansFed(amps).usually;
 }

@@ -1,7 +1,24 @@
 import type { ProcessorPlug } from "../../parts/vocabulary.ts";
-import { fourPinProcessorPlugBudgetW, oneProcessorPlugBudgetW } from "../../reference/power-plugs.ts";
+import { atProcessorPlugs, processorPlugsCarry } from "../../reference/power-plugs.ts";
 import { defineRule } from "../define-rule.ts";
-import { cannotTell, fail, goodToKnow, type Outcome, pass, planAround } from "../outcome.ts";
+import { cannotTell, fail, goodToKnow, type MessageData, type Outcome, pass, planAround } from "../outcome.ts";
+
+/** Load and limits of one plug or several, in W. */
+interface Carried extends MessageData {
+	/** What the processor draws there at its highest, losses of the board included. */
+	readonly loadW: number;
+	readonly budgetW: number;
+	readonly mostW: number;
+}
+const eightPinAdvice =
+	"Better is a supply with an 8-pin (4+4) processor plug. Two 4-pin plugs go in side by side only if they are marked as the halves of one. Never force a plug, and never use a graphics cable or an adapter.";
+const halfAndLoad = (carried: Carried) =>
+	`A 4-pin plug feeds half of the board's 8-pin socket: ${carry(carried)}. ${draws(carried)}`;
+const firstAndLoad = (carried: Carried) =>
+	`The second processor plug stays empty; the first alone carries ${carry(carried)}. ${draws(carried)}`;
+const allAndLoad = (carried: Carried) => `The board's processor plugs carry ${carry(carried)}. ${draws(carried)}`;
+const draws = ({ loadW }: Carried) => `The processor can draw ${loadW} W there, with what the board loses.`;
+const carry = ({ budgetW, mostW }: Carried) => `${budgetW} W with ease, ${mostW} W at the most`;
 
 /**
  * The board's main plug and its 12 V processor plugs against the supply's. The first processor plug unfed stops it; a
@@ -30,28 +47,30 @@ export const powerPlugs = defineRule({
 			`The board's main plug is ${board}; the supply's is ${supply}.`,
 		firstUnfed: ({ plug }: { plug: string }) =>
 			`The board's processor plug (${plug}) stays unfed: the supply has no plug of this kind.`,
-		halfTooWeak: ({ peakW, budgetW }: { peakW: number; budgetW: number }) =>
-			`A 4-pin plug feeds half of the board's 8-pin: ${budgetW} W, and the processor takes up to ${peakW} W.`,
-		plugsWeak: ({ peakW, budgetW }: { peakW: number; budgetW: number }) =>
-			`The board's processor plugs carry ${budgetW} W, and the processor takes up to ${peakW} W.`,
+		halfTooWeak: halfAndLoad,
+		halfTight: halfAndLoad,
+		plugsWeak: allAndLoad,
+		plugsBusy: allAndLoad,
 		halfFed: ({ budgetW }: { budgetW: number }) =>
 			`The supply's 4-pin plug feeds half of the board's 8-pin socket, ${budgetW} W.`,
 		secondUnfed: ({ budgetW }: { budgetW: number }) =>
 			`The second processor plug stays empty; the first alone carries ${budgetW} W, enough for this processor.`,
-		secondNeeded: ({ peakW, budgetW }: { peakW: number; budgetW: number }) =>
-			`The second processor plug stays empty; the first alone carries ${budgetW} W, and the processor takes up to ${peakW} W.`,
+		secondHelps: firstAndLoad,
+		secondNeeded: firstAndLoad,
 		secondPeakUnknown: ({ budgetW }: { budgetW: number }) =>
 			`The second processor plug stays empty; the first alone carries ${budgetW} W. The processor's highest watts are not known.`,
 		needAny: () => "A 4-pin or an 8-pin processor plug: your supply's 8-pin feeds either, if it splits into 4+4.",
-		needEightPin: ({ peakW }: { peakW: number }) =>
-			`At least one 8-pin processor plug: a 4-pin carries ${fourPinProcessorPlugBudgetW} W, and your processor takes up to ${peakW} W.`,
+		needEightPin: ({ loadW, budgetW }: { loadW: number; budgetW: number }) =>
+			`At least one 8-pin processor plug: a 4-pin carries ${budgetW} W, and your processor can draw ${loadW} W there.`,
 		needFourPin: () =>
 			"A 4-pin processor plug: your supply has no 8-pin. For a board with an 8-pin plan another supply.",
 	},
 	advice: {
-		halfFed: () =>
-			"Better is a supply with an 8-pin (4+4) processor plug. Two 4-pin plugs go in side by side only if they are marked as the halves of one. Never force a plug, and never use a graphics cable or an adapter.",
+		halfFed: () => eightPinAdvice,
+		halfTight: () => eightPinAdvice,
+		plugsBusy: () => "It runs so: 6 to 8 A on each pin are normal. Push the plugs in until they click.",
 		plugsWeak: () => "Take a board with more or larger processor plugs for this processor.",
+		secondHelps: () => "It runs on the first alone. If your supply has a second processor plug, use it.",
 		secondNeeded: () =>
 			"A supply with two processor plugs is the clean way; no adapters, and only that supply's own cables.",
 		secondPeakUnknown: () => "Look for the processor's maximum power on its maker's page.",
@@ -69,31 +88,38 @@ export const powerPlugs = defineRule({
 		if (plugs.length === 0) return fail("firstUnfed", { plug: first });
 		const peakW = facts["processor.peakW"];
 		const eightPins = plugs.filter((plug) => plug === "8-pin").length;
-		if (first === "8-pin" && eightPins === 0) {
-			const budgetW = fourPinProcessorPlugBudgetW;
-			if (peakW === undefined) return cannotTell(["processor.peakW"], "halfFed", { budgetW });
-			return peakW > budgetW ? fail("halfTooWeak", { peakW, budgetW }) : planAround("halfFed", { budgetW });
-		}
+		if (first === "8-pin" && eightPins === 0) return halfFed(peakW);
 		const eightPinSockets = sockets.filter((plug) => plug === "8-pin").length;
 		if (plugs.length >= sockets.length && eightPins >= eightPinSockets) return allFed(sockets, peakW);
-		const budgetW = first === "8-pin" ? oneProcessorPlugBudgetW : fourPinProcessorPlugBudgetW;
-		if (peakW === undefined) return goodToKnow("secondPeakUnknown", { budgetW });
-		return peakW > budgetW ? planAround("secondNeeded", { peakW, budgetW }) : pass("secondUnfed", { budgetW });
+		const one = processorPlugsCarry([first]);
+		if (peakW === undefined) return goodToKnow("secondPeakUnknown", { budgetW: one.budgetW });
+		const carried = { loadW: atProcessorPlugs(peakW), ...one };
+		if (carried.loadW <= one.budgetW) return pass("secondUnfed", { budgetW: one.budgetW });
+		return carried.loadW <= one.mostW ? goodToKnow("secondHelps", carried) : planAround("secondNeeded", carried);
 	},
 	needs({ "supply.processorPlugs": plugs, "processor.peakW": peakW }) {
-		if (peakW !== undefined && peakW > fourPinProcessorPlugBudgetW)
-			return { messageId: "needEightPin", data: { peakW } };
+		const { budgetW } = processorPlugsCarry(["4-pin"]);
+		const loadW = atProcessorPlugs(peakW ?? 0);
+		if (loadW > budgetW) return { messageId: "needEightPin", data: { loadW, budgetW } };
 		if (!plugs || plugs.length === 0) return null;
 		return { messageId: plugs.includes("8-pin") ? "needAny" : "needFourPin", data: {} };
 	},
 });
 
+/** A 4-pin plug in the board's 8-pin socket: it starts, and how much it carries is half as much. */
+function halfFed(peakW: number | undefined): Outcome {
+	const half = processorPlugsCarry(["4-pin"]);
+	const { budgetW } = half;
+	if (peakW === undefined) return cannotTell(["processor.peakW"], "halfFed", { budgetW });
+	const carried = { loadW: atProcessorPlugs(peakW), ...half };
+	if (carried.loadW > half.mostW) return fail("halfTooWeak", carried);
+	return carried.loadW > budgetW ? planAround("halfTight", carried) : planAround("halfFed", { budgetW });
+}
+
 /** All plugs fed is not yet enough: they must carry the processor's highest watts. */
 function allFed(sockets: readonly ProcessorPlug[], peakW: number | undefined): Outcome {
-	const budgetW = sockets.reduce(
-		(sum, plug) => sum + (plug === "8-pin" ? oneProcessorPlugBudgetW : fourPinProcessorPlugBudgetW),
-		0,
-	);
-	if (peakW === undefined || peakW <= budgetW) return pass("fed", { count: sockets.length });
-	return planAround("plugsWeak", { peakW, budgetW });
+	const all = processorPlugsCarry(sockets);
+	const carried = { loadW: atProcessorPlugs(peakW ?? 0), ...all };
+	if (carried.loadW <= all.budgetW) return pass("fed", { count: sockets.length });
+	return carried.loadW <= all.mostW ? goodToKnow("plugsBusy", carried) : planAround("plugsWeak", carried);
 }

@@ -1,9 +1,12 @@
 import { powerPlugs } from "../../../src/rules/fit/power-plugs.ts";
 import { testRule } from "../test-rule.ts";
 
-// The budgets are what this project counts on from one plug: 6 A a contact, 12 V, four or two live contacts.
-const eightPinW = 288;
-const fourPinW = 144;
+// The budgets are what this project counts on from one plug: 6 A a contact, 12 V, four or two live contacts; 8 A at the
+// most (ATX 3.0 guide, doc. 336521, rev. 2.01, p. 18). 0.87 of what goes in arrives at the processor (own convention).
+const eightPin = { budgetW: 288, mostW: 384 };
+const fourPin = { budgetW: 144, mostW: 192 };
+/** A processor that draws so many watts at the plugs. */
+const drawing = (watts: number) => ({ peakW: watts * 0.87 });
 
 const board = (...processorPlugs: ("4-pin" | "8-pin")[]) => ({ power: { processorPlugs } });
 const supply = (...processorPlugs: ("4-pin" | "8-pin")[]) => ({ processorPlugs });
@@ -11,12 +14,12 @@ const supply = (...processorPlugs: ("4-pin" | "8-pin")[]) => ({ processorPlugs }
 testRule(powerPlugs, {
 	fits: {
 		"its only plug fed, at what it carries": [
-			{ board: board("8-pin"), supply: supply("8-pin"), processor: { peakW: eightPinW } },
+			{ board: board("8-pin"), supply: supply("8-pin"), processor: drawing(288) },
 			"fed",
 			{ count: 1 },
 		],
 		"both plugs fed, at what they carry together": [
-			{ board: board("8-pin", "4-pin"), supply: supply("8-pin", "4-pin"), processor: { peakW: eightPinW + fourPinW } },
+			{ board: board("8-pin", "4-pin"), supply: supply("8-pin", "4-pin"), processor: drawing(432) },
 			"fed",
 			{ count: 2 },
 		],
@@ -29,14 +32,14 @@ testRule(powerPlugs, {
 		],
 		"more plugs than it needs": [{ board: board("8-pin"), supply: supply("8-pin", "8-pin") }, "fed", { count: 1 }],
 		"second plug empty, at what the first carries": [
-			{ board: board("8-pin", "8-pin"), supply: supply("8-pin"), processor: { peakW: eightPinW } },
+			{ board: board("8-pin", "8-pin"), supply: supply("8-pin"), processor: drawing(288) },
 			"secondUnfed",
-			{ budgetW: eightPinW },
+			{ budgetW: 288 },
 		],
 		"first of two 4-pin, at what it carries": [
-			{ board: board("4-pin", "4-pin"), supply: supply("4-pin"), processor: { peakW: fourPinW } },
+			{ board: board("4-pin", "4-pin"), supply: supply("4-pin"), processor: drawing(144) },
 			"secondUnfed",
-			{ budgetW: fourPinW },
+			{ budgetW: 144 },
 		],
 		"no processor plug on the board": [{ board: board(), supply: supply() }, "noPlug"],
 		"a 10-pin main plug on both sides": [
@@ -56,54 +59,90 @@ testRule(powerPlugs, {
 		"no supply": [{ board: board("8-pin"), supply: "none" }, "none", { part: "supply" }],
 	},
 	cautions: {
-		"its only plug fed, one watt more than it carries": [
-			{ board: board("8-pin"), supply: supply("8-pin"), processor: { peakW: eightPinW + 1 } },
+		"its only plug fed, one watt more than it carries with ease": [
+			{ board: board("8-pin"), supply: supply("8-pin"), processor: drawing(289) },
+			"good-to-know",
+			"plugsBusy",
+			{ loadW: 289, ...eightPin },
+		],
+		"its only plug fed, at the most it carries": [
+			{ board: board("8-pin"), supply: supply("8-pin"), processor: drawing(384) },
+			"good-to-know",
+			"plugsBusy",
+			{ loadW: 384, ...eightPin },
+		],
+		"its only plug fed, one watt more than that": [
+			{ board: board("8-pin"), supply: supply("8-pin"), processor: drawing(385) },
 			"plan-around",
 			"plugsWeak",
-			{ peakW: eightPinW + 1, budgetW: eightPinW },
+			{ loadW: 385, ...eightPin },
 		],
 		"a 4-pin board under a heavy processor": [
-			{ board: board("4-pin"), supply: supply("8-pin"), processor: { peakW: 250 } },
+			{ board: board("4-pin"), supply: supply("8-pin"), processor: drawing(300) },
 			"plan-around",
 			"plugsWeak",
-			{ peakW: 250, budgetW: fourPinW },
+			{ loadW: 300, ...fourPin },
+		],
+		"half fed, one watt more than a 4-pin carries with ease": [
+			{ board: board("8-pin"), supply: supply("4-pin"), processor: drawing(145) },
+			"plan-around",
+			"halfTight",
+			{ loadW: 145, ...fourPin },
+		],
+		"half fed, at the most a 4-pin carries": [
+			{ board: board("8-pin"), supply: supply("4-pin"), processor: drawing(192) },
+			"plan-around",
+			"halfTight",
+			{ loadW: 192, ...fourPin },
 		],
 		"half fed, at what a 4-pin carries": [
-			{ board: board("8-pin"), supply: supply("4-pin"), processor: { peakW: fourPinW } },
+			{ board: board("8-pin"), supply: supply("4-pin"), processor: drawing(144) },
 			"plan-around",
 			"halfFed",
-			{ budgetW: fourPinW },
+			{ budgetW: 144 },
 		],
-		"second plug empty, one watt more than the first carries": [
-			{ board: board("8-pin", "8-pin"), supply: supply("8-pin"), processor: { peakW: eightPinW + 1 } },
+		"second plug empty, one watt more than the first carries with ease": [
+			{ board: board("8-pin", "8-pin"), supply: supply("8-pin"), processor: drawing(289) },
+			"good-to-know",
+			"secondHelps",
+			{ loadW: 289, ...eightPin },
+		],
+		"second plug empty, at the most the first carries": [
+			{ board: board("8-pin", "8-pin"), supply: supply("8-pin"), processor: drawing(384) },
+			"good-to-know",
+			"secondHelps",
+			{ loadW: 384, ...eightPin },
+		],
+		"second plug empty, one watt more than that": [
+			{ board: board("8-pin", "8-pin"), supply: supply("8-pin"), processor: drawing(385) },
 			"plan-around",
 			"secondNeeded",
-			{ peakW: eightPinW + 1, budgetW: eightPinW },
+			{ loadW: 385, ...eightPin },
 		],
 		"second 8-pin with a 4-pin left over is not fed": [
-			{ board: board("8-pin", "8-pin"), supply: supply("8-pin", "4-pin"), processor: { peakW: eightPinW + 1 } },
+			{ board: board("8-pin", "8-pin"), supply: supply("8-pin", "4-pin"), processor: drawing(385) },
 			"plan-around",
 			"secondNeeded",
-			{ peakW: eightPinW + 1, budgetW: eightPinW },
+			{ loadW: 385, ...eightPin },
 		],
 		"second plug empty, highest watts not known": [
 			{ board: board("8-pin", "4-pin"), supply: supply("8-pin"), processor: {} },
 			"good-to-know",
 			"secondPeakUnknown",
-			{ budgetW: eightPinW },
+			{ budgetW: 288 },
 		],
 	},
 	fails: {
 		"no processor plug on the supply": [{ board: board("8-pin"), supply: supply() }, "firstUnfed", { plug: "8-pin" }],
-		"half fed, one watt more than a 4-pin carries": [
-			{ board: board("8-pin"), supply: supply("4-pin"), processor: { peakW: fourPinW + 1 } },
+		"half fed, one watt more than a 4-pin carries at the most": [
+			{ board: board("8-pin"), supply: supply("4-pin"), processor: drawing(193) },
 			"halfTooWeak",
-			{ peakW: fourPinW + 1, budgetW: fourPinW },
+			{ loadW: 193, ...fourPin },
 		],
 		"two 4-pin plugs are no 8-pin": [
-			{ board: board("8-pin", "4-pin"), supply: supply("4-pin", "4-pin"), processor: { peakW: 200 } },
+			{ board: board("8-pin", "4-pin"), supply: supply("4-pin", "4-pin"), processor: drawing(230) },
 			"halfTooWeak",
-			{ peakW: 200, budgetW: fourPinW },
+			{ loadW: 230, ...fourPin },
 		],
 		"a 10-pin main plug on the board only": [
 			{
@@ -127,7 +166,7 @@ testRule(powerPlugs, {
 			{ board: board("8-pin"), supply: supply("4-pin"), processor: { baseW: 65 } },
 			["processor.peakW"],
 			"halfFed",
-			{ budgetW: fourPinW },
+			{ budgetW: 144 },
 		],
 		"a 10-pin board, and the supply's main plug is not known": [
 			{ board: { power: { mainPlug: "10-pin 12 V only", processorPlugs: ["8-pin"] } }, supply: supply("8-pin") },
@@ -150,16 +189,16 @@ testRule(powerPlugs, {
 			"A 4-pin processor plug: your supply has no 8-pin. For a board with an 8-pin plan another supply.",
 		],
 		"at what a 4-pin carries": [
-			{ supply: supply("8-pin"), processor: { peakW: fourPinW } },
+			{ supply: supply("8-pin"), processor: drawing(144) },
 			"A 4-pin or an 8-pin processor plug: your supply's 8-pin feeds either, if it splits into 4+4.",
 		],
 		"one watt more than a 4-pin carries": [
-			{ supply: supply("8-pin"), processor: { peakW: fourPinW + 1 } },
-			"At least one 8-pin processor plug: a 4-pin carries 144 W, and your processor takes up to 145 W.",
+			{ supply: supply("8-pin"), processor: drawing(145) },
+			"At least one 8-pin processor plug: a 4-pin carries 144 W, and your processor can draw 145 W there.",
 		],
 		"the same, and the supply is to be bought to suit": [
-			{ supply: "open", processor: { peakW: fourPinW + 1 } },
-			"At least one 8-pin processor plug: a 4-pin carries 144 W, and your processor takes up to 145 W.",
+			{ supply: "open", processor: drawing(145) },
+			"At least one 8-pin processor plug: a 4-pin carries 144 W, and your processor can draw 145 W there.",
 		],
 		"no processor plug": [{ supply: supply() }, null],
 		"to be bought to suit": [{ supply: "open" }, null],

@@ -97,7 +97,7 @@ testRule(steadyPower, {
 				"processor.sustainedW",
 			],
 			"wide",
-			{ ...steadily, watts: "65 to 195", coolest: 31, hottest: 151 },
+			{ ...steadily, watts: "65 to 228", coolest: 31, hottest: 151 },
 		],
 		"nobody has said which processor": [{ ...stages(1) }, ["processor"]],
 		"a processor without watts": [{ ...stages(1), processor: {} }, ["processor.baseW"]],

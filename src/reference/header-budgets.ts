@@ -1,4 +1,4 @@
-import type { SourceId } from "../reference/sources.ts";
+import type { SourceId } from "./sources.ts";
 
 /** What a fan header gives where the manual is silent, in A. Manuals that were read say 1.5 to 3 A. */
 export const silentFanHeader = { amps: 1, source: "common-practice" } as const satisfies {
