@@ -9,7 +9,7 @@ export const flags = {
 	"with-demo": { value: null, help: "with --parts: the demonstration's parts too" },
 	to: {
 		value: "FILE",
-		help: "write to this file: .md, .txt or .json; a plan also .svg; - for standard output",
+		help: "write to this file: .md, .txt or .json; plan and power also .svg; - for standard output",
 	},
 	replace: { value: null, help: "replace the file if it is there" },
 	json: { value: null, help: "print JSON" },
@@ -21,7 +21,17 @@ export const flags = {
 } as const;
 export type FlagName = keyof typeof flags;
 
-export const commandNames = ["shortlist", "sheet", "plan", "check", "schema", "why", "sources", "help"] as const;
+export const commandNames = [
+	"shortlist",
+	"sheet",
+	"plan",
+	"power",
+	"check",
+	"schema",
+	"why",
+	"sources",
+	"help",
+] as const;
 export type CommandName = (typeof commandNames)[number];
 
 /** Words a command takes behind its name. */
@@ -29,6 +39,7 @@ const mostOperands: Readonly<Record<CommandName, number>> = {
 	shortlist: 0,
 	sheet: 0,
 	plan: 1,
+	power: 1,
 	check: 1,
 	schema: 1,
 	why: 1,

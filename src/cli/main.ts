@@ -52,6 +52,9 @@ async function command(args: Arguments, streams: Streams): Promise<ExitCode> {
 		case "plan":
 			(await import("./plan-command.ts")).plan(args, streams);
 			return exitCodes.ok;
+		case "power":
+			(await import("./power-command.ts")).power(args, streams);
+			return exitCodes.ok;
 		case "check":
 			commands.check(args, streams);
 			break;

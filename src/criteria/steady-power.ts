@@ -11,8 +11,8 @@ export const steadyPower = defineCriterion({
 	asks: "How much would a slowdown in long, heavy work bother you?",
 	why: "The power stages beside the socket feed the processor. When they get too hot, the board holds the processor back, and parts that stay hot for years wear out.",
 	ends: {
-		worst: "in long, heavy work the power stages get hot, and the board may hold the processor back",
-		best: "the power stages stay far from hot, for hours and for years",
+		worst: "hot power stages hold the processor back",
+		best: "its power stages stay cool, for hours and for years",
 	},
 	unit: "degrees to spare",
 	scale: [

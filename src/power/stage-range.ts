@@ -95,7 +95,9 @@ function stageRangeOf(delivery: Delivery, kind: StageKind): StageRange {
 		lowSwitches: isIntegrated
 			? exactly(1)
 			: known("low switches a stage", "lowSwitchesPerStage", stageClasses.lowSwitches),
-		switchNs: assume("switching time", null, isIntegrated ? stageClasses.integratedSwitchNs : stageClasses.switchNs),
+		switchNs: isIntegrated
+			? assume("switching time, integrated stages", null, stageClasses.integratedSwitchNs)
+			: assume("switching time, separate switches", null, stageClasses.switchNs),
 		deadNs: isIntegrated ? none : assume("dead time", null, stageClasses.deadNs),
 		diodeVolts: isIntegrated ? none : assume("voltage in the dead time", null, stageClasses.diodeVolts),
 		gateNc: isIntegrated ? none : assume("charge of the gates", null, stageClasses.gateNc),

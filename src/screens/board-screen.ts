@@ -43,6 +43,7 @@ export function boardScreen(view: WalkView, boardId: string): Screen {
 		choices: [
 			{ label: "Back to the shortlist", event: { type: "shortlist" } },
 			{ label: "What plugs in where", event: { type: "board", boardId: board.id, page: "plan" } },
+			{ label: "Power and heat", event: { type: "board", boardId: board.id, page: "power" } },
 			{ label: "All its facts", event: { type: "board", boardId: board.id, page: "facts" } },
 			{ label: "Type in another board from its page", event: { type: "describe-board" } },
 			{ label: "Make the sheet for the shop", event: { type: "sheet" } },

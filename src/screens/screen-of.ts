@@ -1,6 +1,7 @@
 import type { WalkContext, WalkState } from "../walk/walk-state.ts";
 import { boardFactsScreen } from "./board-facts-screen.ts";
 import { boardPlanScreen } from "./board-plan-screen.ts";
+import { boardPowerScreen } from "./board-power-screen.ts";
 import { boardScreen } from "./board-screen.ts";
 import { describeScreen } from "./describe-screen.ts";
 import { fellOutScreen } from "./fell-out-screen.ts";
@@ -40,6 +41,7 @@ export function screenOf(context: WalkContext, state: WalkState): Screen | null 
 			return shortlistScreen(view);
 		case "board":
 			if (place.page === "plan") return boardPlanScreen(view, place.boardId);
+			if (place.page === "power") return boardPowerScreen(view, place.boardId);
 			return place.page === "facts" ? boardFactsScreen(view, place.boardId) : boardScreen(view, place.boardId);
 		case "sheet":
 			return sheetScreen(view);

@@ -23,6 +23,8 @@ import { howToFindOut } from "./how-to-find-out.ts";
 import { ownershipWords } from "./ownership-words.ts";
 import { pictureShape, planPicture } from "./plan-picture.ts";
 import { planWords } from "./plan-words.ts";
+import { powerGauge } from "./power-gauge.ts";
+import { powerSentence, powerToldOf, powerWordsInShort } from "./power-words.ts";
 import { priceWords } from "./price-words.ts";
 import { reasonWords, roleWords, scoreWords, verdictWords } from "./reason-words.ts";
 import type { Sheet, SheetAnswer, SheetBoard, SheetNeed, SheetOpen, SheetPlan } from "./sheet.ts";
@@ -52,7 +54,8 @@ export function makeSheet(judgement: Judgement, advice: Advice, answers: Answers
 		nothingFits: onlyInventedBoards(judgement)
 			? []
 			: advice.waysOut.map(({ giveUp, boardIds }) => wayOutWords(giveUp, boardIds, judgement)),
-		plan: planOf(advice.shortlist[0]?.boardId, judgement),
+		plan: drawn(advice, judgement, planDrawn),
+		power: drawn(advice, judgement, powerDrawn),
 		open: openOf(answers, judgement, advice, context),
 		answers: allQuestions
 			.filter((question) => isAsked(question, judgement.build) || answers[question.id])
@@ -105,6 +108,7 @@ function boardOf(entry: ShortlistEntry, judgement: Judgement, { asOf }: Question
 		score: { low: Math.round(low), mid: Math.round(mid), high: Math.round(high) },
 		scoreWords: scoreWords(entry),
 		priceWords: priceWords(judged?.subject.board, asOf),
+		power: judged ? powerInShort(judged, judgement.build) : null,
 		facts: judged ? shortFacts(judged.subject.board ?? judged.board) : "",
 		for: entry.for.map(reasonWords),
 		against: entry.against.map(reasonWords),
@@ -112,16 +116,36 @@ function boardOf(entry: ShortlistEntry, judgement: Judgement, { asOf }: Question
 	};
 }
 
-function planOf(boardId: string | undefined, judgement: Judgement): SheetPlan | null {
-	const judged = boardId === undefined ? undefined : judgedOf(boardId, judgement);
-	const board = judged && (judged.subject.board ?? judged.board);
-	if (!board) return null;
-	const measure = measurePlan(board, judgement.build.facts);
+/** A picture and words of the first board of the shortlist; null where there is none. */
+function drawn(
+	{ shortlist }: Pick<Advice, "shortlist">,
+	judgement: Judgement,
+	draw: (board: Board, facts: BuildFacts) => Omit<SheetPlan, "boardName">,
+): SheetPlan | null {
+	const [first] = shortlist;
+	const judged = first && judgedOf(first.boardId, judgement);
+	if (!judged) return null;
+	const board = judged.subject.board ?? judged.board;
+	return { boardName: board.name, ...draw(board, judgement.build.facts) };
+}
+
+function planDrawn(board: Board, facts: BuildFacts): Omit<SheetPlan, "boardName"> {
+	const measure = measurePlan(board, facts);
 	return {
-		boardName: board.name,
 		picture: measure.plan.ends.length > 0 ? planPicture(measure.plan, pictureShape(board, measure)) : [],
 		sections: planWords(measure),
 	};
+}
+
+function powerDrawn(board: Board, facts: BuildFacts): Omit<SheetPlan, "boardName"> {
+	const told = powerToldOf(board, facts);
+	return { picture: told.steady ? powerGauge(told.steady) : [], sections: powerWordsInShort(told, board.id) };
+}
+
+/** Power and heat of a board as a sentence; null where nothing is known of the processor's watts. */
+function powerInShort(judged: BoardJudgement, { facts }: Build): string | null {
+	const steady = judged.subject.measures?.power?.(facts).steady;
+	return steady ? powerSentence(steady, facts.sessionLength) : null;
 }
 
 function judgedOf(boardId: string, { boards }: Judgement): BoardJudgement | undefined {

@@ -57,7 +57,8 @@ export function sheetDocument(sheet: Sheet): readonly DocumentBlock[] {
 			section("Before you pay"),
 		),
 		...when(sheet.shortlist.flatMap(boardBlocks), section("Shortlist")),
-		...planBlocks(sheet.plan),
+		...pictureBlocks("What plugs in where", sheet.plan, [notInThePlan]),
+		...pictureBlocks("Power and heat", sheet.power, []),
 		...when(
 			sheet.open.map(({ what, how }) => item(how, what)),
 			section("Not sure yet, and how to find out"),
@@ -77,17 +78,17 @@ export function sheetDocument(sheet: Sheet): readonly DocumentBlock[] {
 	];
 }
 
-function planBlocks(plan: SheetPlan | null): readonly DocumentBlock[] {
+function pictureBlocks(title: string, plan: SheetPlan | null, last: readonly string[]): readonly DocumentBlock[] {
 	if (!plan || plan.sections.length === 0) return [];
 	return [
-		section(`What plugs in where: ${plan.boardName}`),
+		section(`${title}: ${plan.boardName}`),
 		...(plan.picture.length > 0 ? [{ kind: "picture", lines: plan.picture } as const] : []),
 		...plan.sections.flatMap(({ heading, lines }): readonly DocumentBlock[] => [
 			{ kind: "subsection", text: heading },
 			...lines.map((text) => item(text)),
 		]),
-		// An item, since a paragraph right behind a list would belong to its last item (CommonMark 0.31.2, section 5.2).
-		item(notInThePlan),
+		// Items, since a paragraph right behind a list would belong to its last item (CommonMark 0.31.2, section 5.2).
+		...last.map((text) => item(text)),
 	];
 }
 
@@ -99,6 +100,7 @@ function boardBlocks(board: SheetBoard): readonly DocumentBlock[] {
 		...(board.facts ? [item(board.facts, "Which one")] : []),
 		item(board.priceWords, "Price"),
 		item(board.scoreWords, "Score"),
+		...(board.power === null ? [] : [item(board.power, "Power and heat")]),
 		...lines("For it", board.for),
 		...lines("Against it", board.against),
 		...lines("Not known", board.unknown),

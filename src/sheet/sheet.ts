@@ -22,11 +22,14 @@ export interface SheetBoard {
 	readonly priceWords: string;
 	/** By which one knows it in the shop: maker, size, socket, memory. */
 	readonly facts: string;
+	/** Power and heat as a sentence; null where nothing is known of the processor's watts. */
+	readonly power: string | null;
 	readonly for: readonly string[];
 	readonly against: readonly string[];
 	readonly unknown: readonly string[];
 }
 
+/** A picture of one board with what it says in words. */
 export interface SheetPlan {
 	readonly boardName: string;
 	/** Lines of ASCII, 60 columns at most. */
@@ -70,6 +73,8 @@ export interface Sheet {
 	readonly nothingFits: readonly string[];
 	/** What plugs in where on the first board of the shortlist; null where there is none. */
 	readonly plan: SheetPlan | null;
+	/** How warm its power stages get, in the same shape. */
+	readonly power: SheetPlan | null;
 	readonly open: readonly SheetOpen[];
 	readonly answers: readonly SheetAnswer[];
 	readonly cautions: readonly { readonly text: string; readonly ground: string }[];

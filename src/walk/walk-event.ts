@@ -1,8 +1,8 @@
 import type { AnswerValue } from "../parts/answers-file.ts";
 import type { WalkSettings } from "./saved-settings.ts";
 
-/** A page of a board besides what was checked: all its facts, or what plugs in where. */
-export type BoardPage = "facts" | "plan";
+/** A page of a board besides what was checked: all its facts, what plugs in where, or power and heat. */
+export type BoardPage = "facts" | "plan" | "power";
 
 /** Everything a person can do in a walk, whichever face it has. */
 export type WalkEvent =

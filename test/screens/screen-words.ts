@@ -34,6 +34,7 @@ export function everyPlace(context: WalkContext, state: WalkState): readonly Pla
 			{ at: "board", boardId: id },
 			{ at: "board", boardId: id, page: "facts" },
 			{ at: "board", boardId: id, page: "plan" },
+			{ at: "board", boardId: id, page: "power" },
 		]),
 		{ at: "sheet" },
 		{ at: "menu" },

@@ -117,17 +117,18 @@ function strayMeanings(markdown: string): readonly string[] {
 	});
 }
 
-test("the picture is the only fenced block, line for line; where there is no plan there is none", () => {
+test("the pictures are the only fenced blocks, line for line; where there are none there is no block", () => {
 	const pictures = scenarios.map(({ state }) => {
 		const sheet = sheetOf(state);
 		const { blocks } = readFences(markdownSheet(sheet));
-		expect(blocks).toEqual(sheet.plan?.picture.length ? [sheet.plan.picture] : []);
+		const drawn = [sheet.plan, sheet.power].map((page) => page?.picture ?? []).filter(({ length }) => length > 0);
+		expect(blocks).toEqual(drawn);
 		return sheet.plan?.picture.length ?? 0;
 	});
 	expect(Math.max(...pictures)).toBeGreaterThan(5);
 	const [first] = scenarios.map(({ state }) => sheetOf(state));
 	if (!first) throw new Error("there are no scenarios");
-	expect(readFences(markdownSheet({ ...first, plan: null })).blocks).toEqual([]);
+	expect(readFences(markdownSheet({ ...first, plan: null, power: null })).blocks).toEqual([]);
 });
 
 describe.each(scenarios)("the sheet of $name", ({ state }) => {
@@ -181,6 +182,7 @@ describe("names that would like to be something else", () => {
 		const board: SheetBoard = {
 			...(quiet.shortlist[0] as SheetBoard),
 			name,
+			power: name,
 			for: [name],
 			against: [`${name} is against it.`],
 			unknown: [name],
@@ -203,13 +205,18 @@ describe("names that would like to be something else", () => {
 				picture: name.split("\n").filter(Boolean),
 				sections: [{ heading: name, lines: [name] }],
 			},
+			power: {
+				boardName: name,
+				picture: name.split("\n").filter(Boolean),
+				sections: [{ heading: name, lines: [name] }],
+			},
 		};
 		const markdown = markdownSheet(hostile);
 		expect(strayMeanings(markdown)).toEqual([]);
 		const said = name.replace(/\s*\n\s*/g, " ");
 		const { outside, blocks } = readFences(markdown);
-		expect(blocks).toEqual([hostile.plan?.picture]);
-		expect(unescaped(outside.join("\n")).split(said).length - 1).toBeGreaterThanOrEqual(23);
+		expect(blocks).toEqual([hostile.plan?.picture, hostile.power?.picture]);
+		expect(unescaped(outside.join("\n")).split(said).length - 1).toBeGreaterThanOrEqual(27);
 		const count = (text: string, mark: RegExp) => readFences(text).outside.join("\n").match(mark)?.length ?? 0;
 		for (const mark of [/^## /gm, /^### /gm])
 			expect(count(markdown, mark)).toBe(
@@ -219,7 +226,7 @@ describe("names that would like to be something else", () => {
 
 	const sections = [{ heading: "Still free", lines: ["Card slots: X16."] }];
 	const pictured = (picture: readonly string[]) =>
-		readFences(markdownSheet({ ...quiet, plan: { boardName: "A board", picture, sections } }));
+		readFences(markdownSheet({ ...quiet, plan: { boardName: "A board", picture, sections }, power: null }));
 	const { outside: around } = pictured(["a picture"]);
 
 	test.each([
