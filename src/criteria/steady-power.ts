@@ -1,3 +1,4 @@
+import { ampleK } from "../reference/activity-loads.ts";
 import { defineCriterion, type Measure } from "./define-criterion.ts";
 
 /** How far below and past the line is told; beyond that every limit is passed, in K. */
@@ -31,7 +32,8 @@ export const steadyPower = defineCriterion({
 		return {
 			low,
 			high,
-			missing: low < high ? missing : [],
+			// Where all of the range is plenty, or all of it too hot, a fact more would change nothing.
+			missing: low < ampleK && high > 0 ? missing : [],
 		};
 	},
 	says: ({ low, high }) => {

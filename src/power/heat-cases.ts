@@ -26,12 +26,14 @@ const allAt = (end: "cool" | "hot"): Ends => ({
 	fixed: end,
 	perAmp: end,
 	ohm: end,
+	coil: end,
 	rise: end,
 });
 
 /**
- * The estimate. Every figure pushes the temperature one way, but for the rise of resistance, which helps below the
- * temperature a resistance is given for and harms above it: both its ends are tried.
+ * The estimate. Every figure pushes the temperature one way, but for two of which both ends are tried: the rise of
+ * resistance helps below the temperature a resistance is given for and harms above it, and a higher rating means less
+ * resistance but more standing loss.
  *
  * @param moving how the air moves; @param minutes how long the load lasts
  */
@@ -46,8 +48,11 @@ export function estimatedCases(
 		const factor = end === "cool" ? factors.low : factors.high;
 		const warmed = warmedUp(minutes, end === "cool" ? warmUpMinutes.high : warmUpMinutes.low);
 		return ranges.flatMap((range) =>
-			(["cool", "hot"] as const).map((rise) => {
-				const stage = settleStage(range, { ...allAt(end), rise });
+			cornersOf(
+				range.open.filter((group) => group === "rise" || group === "rating"),
+				allAt(end),
+			).map((ends) => {
+				const stage = settleStage(range, ends);
 				return { stage, kelvinPerWatt: path.at(stage.stages, end) * factor * warmed };
 			}),
 		);
@@ -67,7 +72,7 @@ export function measuredCases(
 ): HeatCases {
 	const path = measuredPath(test, moving, minutes);
 	const corners = ranges.flatMap((range) =>
-		cornersOf(range.open).map((ends) => {
+		cornersOf(range.open, allAt("cool")).map((ends) => {
 			const stage = settleStage(range, ends);
 			return { stage, resistance: provenResistance(stage, test, path) };
 		}),
@@ -78,10 +83,15 @@ export function measuredCases(
 	};
 }
 
-function cornersOf(groups: readonly Group[]): readonly Ends[] {
+/** All ways in which these groups take one end or the other, while the rest stays where it is. */
+function cornersOf(groups: readonly Group[], rest: Ends): readonly Ends[] {
 	return groups.reduce<readonly Ends[]>(
-		(corners, group) => corners.flatMap((ends) => [ends, { ...ends, [group]: "hot" }]),
-		[allAt("cool")],
+		(corners, group) =>
+			corners.flatMap((ends) => [
+				{ ...ends, [group]: "cool" },
+				{ ...ends, [group]: "hot" },
+			]),
+		[rest],
 	);
 }
 

@@ -64,11 +64,16 @@ export interface MovingAir extends Interval {
 /** How the air moves over the stages of a build, by its cooler and the fans of its case. */
 export function airMoving({ coolerKind, caseFans }: AirOfBuild): MovingAir {
 	const called = coolerKind === "air" ? "case fans" : coolerKind === "liquid" ? "behind a liquid cooler" : "unknown";
-	const byCooler = airOverStages[called];
-	if (caseFans !== 0) return { ...byCooler, called };
+	const withFans = airOverStages[called];
+	if (caseFans !== undefined && caseFans > 0) return { ...withFans, called };
 	// Without a fan in the case only the cooler's own moves air, and that goes round in circles.
-	return { low: 0, high: (byCooler.low + byCooler.high) / 2, called: "unknown" };
+	const without = { low: 0, high: coolerKind === "liquid" ? liquidAlone : airCoolerAlone };
+	if (caseFans === 0) return { ...without, called: "unknown" };
+	return { low: without.low, high: withFans.high, called: "unknown" };
 }
+
+/** The most that the air moves in a case without fans, by the kind of cooler. Own convention. */
+const [airCoolerAlone, liquidAlone] = [0.7, 0.3];
 
 /** What moving air makes of a thermal resistance in still air, as a range of factors. */
 export function movingAirFactors(moving: Interval): Interval {

@@ -72,6 +72,7 @@ const leastWarmed = 0.05;
 /** What a test measured, from the words it uses. */
 function placeOf(words = ""): keyof typeof hotterInsideK {
 	if (/back|behind|underside|rear|below/i.test(words)) return "back of the board";
+	if (/sink|fins?\b/i.test(words)) return "heat sink";
 	return /stage|top|sensor|package/i.test(words) ? "top of a stage" : "unknown";
 }
 

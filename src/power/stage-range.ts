@@ -25,8 +25,11 @@ export interface Assumption extends Assumed {
 	readonly fact: string | null;
 }
 
-/** Which end of its range each group of figures takes. Figures of a group push the heat the same way. */
-export type Group = "stages" | "volts" | "rating" | "hertz" | "fixed" | "perAmp" | "ohm" | "rise";
+/**
+ * Which end of its range each group of figures takes. Figures of a group push the heat the same way, and in step with
+ * load and temperature alike: the coil stands apart from the switches, whose resistance rises with their heat.
+ */
+export type Group = "stages" | "volts" | "rating" | "hertz" | "fixed" | "perAmp" | "ohm" | "coil" | "rise";
 export type Ends = Readonly<Record<Group, "cool" | "hot">>;
 
 /** Everything that is known of the stages of a board, as ranges. */
@@ -117,7 +120,8 @@ function stageRangeOf(delivery: Delivery, kind: StageKind): StageRange {
 		["hertz", isOpen("kilohertz")],
 		["fixed", true],
 		["perAmp", true],
-		["ohm", true],
+		["ohm", isOpen("highSwitchMohm", "lowSwitchMohm", "lowSwitches", "curveOhm")],
+		["coil", true],
 		["rise", true],
 	];
 	return { kind, figures, assumptions, open: open.filter(([, is]) => is).map(([group]) => group) };
@@ -224,10 +228,10 @@ export function settleStage({ kind, figures }: StageRange, ends: Ends): SettledS
 			name: "coil",
 			fixedW: 0,
 			wattsPerAmp: 0,
-			ohm: at("coilMohm", "ohm") * 1e-3 * at("coilWarmth", "ohm"),
+			ohm: at("coilMohm", "coil") * 1e-3 * at("coilWarmth", "coil"),
 			warms: false,
 			ripples: true,
-			intoStage: at("coilHeatShare", "ohm"),
+			intoStage: at("coilHeatShare", "coil"),
 		},
 	];
 	const rippleSquared = rippleSquaredOf(figures, ends.fixed);

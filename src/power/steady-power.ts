@@ -1,4 +1,4 @@
-import type { Interval } from "../maths/interval.ts";
+import { exactly, type Interval } from "../maths/interval.ts";
 import { once } from "../maths/once.ts";
 import { ampleK, comfortableC, holdingBackC, sessionMinutes } from "../reference/activity-loads.ts";
 import { type Boost, boostOf } from "./boost-of-processor.ts";
@@ -68,15 +68,29 @@ export function steadyPowerOf(inputs: PowerInputs): SteadyPower | null {
 	const minutes = sessionMinutes[use.sessionLength ?? "all-day"];
 	const estimate = once(() => estimatedCases(ranges, path, moving, minutes));
 	const proven = once(() =>
-		nearestFirst(delivery.measurements ?? [], watts.high).map((test) => ({
+		nearestLast(delivery.measurements ?? [], watts.high).map((test) => ({
 			test,
 			cases: measuredCases(ranges, test, moving, minutes),
 		})),
 	);
-	// Evidence overrules the estimate: where they meet, the range is what both allow; where not, the test is right.
+	// Evidence overrules the estimate. Where they meet, the range is what both allow; where not, the test is right. Which it
+	// is, the temperature decides for all figures, so that no two of them contradict each other.
+	const hotSpots = once(() => {
+		let range = hotSpotOf(estimate(), watts, airC);
+		const agreeing = proven().map(({ cases }) => {
+			const measured = hotSpotOf(cases, watts, airC);
+			const met = meet(measured, range);
+			range = met ?? measured;
+			return met !== null;
+		});
+		return { range, agreeing };
+	});
 	const narrowed = (measure: (cases: HeatCases) => Interval): Interval =>
-		[...proven()].reverse().reduce((range, { cases }) => meet(measure(cases), range), measure(estimate()));
-	const hotSpotC = once(() => narrowed((cases) => hotSpotOf(cases, watts, airC)));
+		proven().reduce((range, { cases }, index) => {
+			const measured = measure(cases);
+			return hotSpots().agreeing[index] ? (meet(measured, range) ?? nearestPoint(measured, range)) : measured;
+		}, measure(estimate()));
+	const hotSpotC = () => hotSpots().range;
 	const coolest = once(() => endOf(estimate().cool, watts.low, hotSpotC().low, "least"));
 	const hottest = once(() => endOf(estimate().hot, watts.high, hotSpotC().high, "most"));
 	const beyond = once(() => beyondRating(inputs, watts));
@@ -125,7 +139,7 @@ export function steadyPowerOf(inputs: PowerInputs): SteadyPower | null {
 		},
 		boost: boostOf(use),
 		get measured() {
-			const [nearest] = proven();
+			const nearest = proven().at(-1);
 			if (!nearest) return null;
 			const estimateC = hotSpotOf(estimate(), watts, airC);
 			const measuredC = hotSpotOf(nearest.cases, watts, airC);
@@ -147,24 +161,36 @@ export function steadyPowerOf(inputs: PowerInputs): SteadyPower | null {
 	};
 }
 
-/** The verdict by where the whole range lies: on the good side its worst end decides, on the bad side its best. */
+/**
+ * The verdict by where the whole range lies. Where nothing holds the processor back, the worst end decides; where all of
+ * it is past the comfortable line, the best end does. A range that reaches from the one to the other tells nothing.
+ */
 export function verdictOf({ low, high }: Interval, beyond: SteadyPower["beyondRating"]): PowerVerdict {
 	if (low >= holdingBackC || beyond === "steadily") return "not enough";
 	if (low > comfortableC) return "tight";
-	if (high > comfortableC) return "cannot tell";
-	if (beyond === "at the peak") return "tight";
+	if (high >= holdingBackC) return "cannot tell";
+	if (high > comfortableC || beyond === "at the peak") return "tight";
 	return high <= comfortableC - ampleK ? "ample" : "enough";
 }
 
-function meet(one: Interval, other: Interval): Interval {
+/** What two ranges have in common; null where they do not meet. */
+function meet(one: Interval, other: Interval): Interval | null {
 	const [low, high] = [Math.max(one.low, other.low), Math.min(one.high, other.high)];
-	return low <= high ? { low, high } : one;
+	return low <= high ? { low, high } : null;
 }
 
-/** Tests by how near their load is to what counts; of two as near the one under more load. */
-function nearestFirst(tests: readonly Measurement[], watts: number): readonly Measurement[] {
+/**
+ * The end of one range that is nearest to another that does not meet it: a test and the estimate may agree at the load
+ * that counts and not far from it, and there the test is right.
+ */
+function nearestPoint(one: Interval, other: Interval): Interval {
+	return exactly(other.low > one.high ? one.high : one.low);
+}
+
+/** Tests by how near their load is to what counts, the nearest last; of two as near the one under more load. */
+function nearestLast(tests: readonly Measurement[], watts: number): readonly Measurement[] {
 	return [...tests].sort(
-		(one, other) => Math.abs(one.loadW - watts) - Math.abs(other.loadW - watts) || other.loadW - one.loadW,
+		(one, other) => Math.abs(other.loadW - watts) - Math.abs(one.loadW - watts) || one.loadW - other.loadW,
 	);
 }
 

@@ -5,7 +5,7 @@ import { sinksWorth } from "../reference/heat-paths.ts";
 import { stageClasses } from "../reference/stage-classes.ts";
 import { heldWatts } from "./held-watts.ts";
 import type { Measurement } from "./measured-path.ts";
-import type { Delivery } from "./stage-range.ts";
+import { type Delivery, stageRangesOf } from "./stage-range.ts";
 import { type PowerInputs, type SteadyPower, steadyPowerOf } from "./steady-power.ts";
 
 /** Past this a temperature is past every limit, so that its width tells nothing, in degrees C (own convention). */
@@ -54,7 +54,7 @@ function candidatesOf(inputs: PowerInputs, steady: SteadyPower): readonly Candid
 	const isMaybe = (kind: NonNullable<Delivery["stageKind"]>) => (delivery.stageKind ?? kind) === kind;
 	const held = heldWatts(use);
 	return [
-		...ofBoard("coreStages", [6, 8, 12]),
+		...ofBoard("coreStages", ends(stagesIn(delivery)).map(Math.round)),
 		...ofBoard("stageKind", ["integrated", "separate switches"]),
 		...ofBoard("heatSink", Object.keys(sinksWorth) as (keyof typeof sinksWorth)[]),
 		...(isMaybe("integrated")
@@ -108,6 +108,11 @@ function candidatesOf(inputs: PowerInputs, steady: SteadyPower): readonly Candid
 					},
 				]),
 	];
+}
+
+/** How many stages there may be, by what is advertised or by what boards usually have. */
+function stagesIn(delivery: Delivery): Interval {
+	return stageRangesOf(delivery)[0]?.figures.stages ?? stageClasses.stages;
 }
 
 /** The test one may hope for: at the load that counts, on an open bench with a fan, seeing the middle of the range. */

@@ -105,11 +105,16 @@ export const testRiseK = {
 	unknown: { low: 0, high: 10 },
 } as const;
 
-/** How much hotter the inside of the hottest stage is than what a test measured, in K (from memory). */
+/**
+ * How much hotter the inside of the hottest stage is than what a test measured, in K. On top of a stage: a watt or less
+ * through the 4.4 K/W to its top (FDMS8570SDC, rev. C2, p. 3). On its heat sink: half a watt to three through 4.4 to 8
+ * K/W. Behind the board it is from memory.
+ */
 export const hotterInsideK = {
-	"top of a stage": { low: 0, high: 8 },
-	"back of the board": { low: 5, high: 20 },
-	unknown: { low: 0, high: 20 },
+	"top of a stage": { low: 0, high: 5 },
+	"heat sink": { low: 2, high: 24 },
+	"back of the board": { low: 3, high: 15 },
+	unknown: { low: 0, high: 24 },
 } as const;
 
 /** What a thermometer reads is right to so many kelvin (common practice, no source). */

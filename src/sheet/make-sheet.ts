@@ -139,6 +139,8 @@ function planDrawn(board: Board, facts: BuildFacts): Omit<SheetPlan, "boardName"
 
 function powerDrawn(board: Board, facts: BuildFacts): Omit<SheetPlan, "boardName"> {
 	const told = powerToldOf(board, facts);
+	// With several processors in mind, or none, there is nothing to draw yet, and the sheet lists that question anyway.
+	if (told.processor.state !== "have") return { picture: [], sections: [] };
 	return { picture: told.steady ? powerGauge(told.steady) : [], sections: powerWordsInShort(told, board.id) };
 }
 

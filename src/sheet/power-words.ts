@@ -57,7 +57,9 @@ export function powerSentence(steady: SteadyPower, sessionLength?: SessionLength
 		case "enough":
 			return `Feeds the ${wattsWords(steady.watts)} that count ${durations[sessionLength ?? "all-day"]}, with ${degreesWords(spareK)} to spare.`;
 		case "tight": {
-			if (hotSpotC.low <= comfortableC) return `Feeds ${feeding}, with ${degreesWords(spareK)} to spare.${peak}`;
+			if (hotSpotC.high <= comfortableC) return `Feeds ${feeding}, with ${degreesWords(spareK)} to spare.${peak}`;
+			if (hotSpotC.low <= comfortableC)
+				return `Feeds ${feeding} without holding back, but may get hot: it may have ${degreesWords(exactly(spareK.high))} to spare or lack ${bareDegrees(-spareK.low)}.${peak}`;
 			const past = { low: -spareK.high, high: -spareK.low };
 			const far = `from ${degreesWords(exactly(past.low))} to far`;
 			return `Gets hot feeding ${feeding}: ${isFar ? far : degreesWords(past)} past the comfortable line.${peak}`;

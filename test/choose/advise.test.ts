@@ -9,11 +9,17 @@ import type { GivenBuild } from "../rules/rule-subject.ts";
 import { notSure } from "./demo.ts";
 import { buildOf, countingOnly, goodBoard, goodBuild, smallMarket } from "./small-market.ts";
 
+/** Stages known to stay cool in any room and case, so that the rule of power and heat has nothing left to ask. */
+const coolStages: Partial<Board> = {
+	powerDelivery: { coreStages: 10, stageKind: "integrated", stageRatingA: 60, thermalResistanceKPerW: 1 },
+};
+
 /** A board that scores by its aids alone: 0 is worth nothing, 1 60, 2 90, 3 100 points. */
 const withAids = (aids: 0 | 1 | 2 | 3, minor: number | null, facts: Partial<Board> = {}): Partial<Board> => {
 	const { price: _, ...unpriced } = goodBoard;
 	return {
 		...unpriced,
+		...coolStages,
 		...(minor === null ? {} : { price: { minor, currency: "EUR" } }),
 		recovery: {
 			flashWithoutProcessor: aids >= 1,
@@ -24,17 +30,35 @@ const withAids = (aids: 0 | 1 | 2 | 3, minor: number | null, facts: Partial<Boar
 	};
 };
 const aidsOnly: GivenBuild["importance"] = { ...countingOnly("rescue"), rescue: "a-lot" };
-/** The criteria that the boards here differ in. */
-const threeCriteria = ["stage-load", "spare-sockets", "rescue"] as const;
 const { priceCap: _, ...uncapped } = goodBuild;
 const build: GivenBuild = { ...uncapped, importance: aidsOnly };
 
-/** A board that scores by its stages alone: 100 A over 9 or more are worth 100 points, 8 98.75, 7 94.29, 5 80. */
-const stages = (coreStages: number, minor: number) => withAids(0, minor, { powerDelivery: { coreStages } });
-const loadOnly: GivenBuild = {
+/** A board with all three aids, and so many sockets at the back for five things to plug in. */
+const withSockets = (count: number, minor: number, facts: Partial<Board> = {}) =>
+	withAids(3, minor, { rearUsb: [{ plug: "A", count }], ...facts });
+/** Of two criteria the first weighs 3/4, the other 1/4: 9 sockets make 100 points, 8 98.75, 7 97.5, 5 87.5. */
+const aidsThenSockets: GivenBuild = {
 	...uncapped,
-	processor: { ...(uncapped.processor as object), sustainedW: 120 },
-	importance: { ...countingOnly("stage-load"), "stage-load": "a-lot" },
+	rearDevices: 5,
+	importance: { ...countingOnly("rescue", "spare-sockets"), rescue: "a-lot", "spare-sockets": "a-little" },
+};
+/** The last of four criteria weighs 3/48. What weighs more is worth all here: 8 sockets make 99.6875, 7 99.375. */
+const socketsLast: GivenBuild = {
+	...uncapped,
+	rearDevices: 5,
+	yearsKept: 5,
+	importance: {
+		...countingOnly("rescue", "quiet", "backing", "spare-sockets"),
+		rescue: "a-lot",
+		quiet: "somewhat",
+		backing: "somewhat",
+		"spare-sockets": "a-little",
+	},
+};
+const bestElsewhere: Partial<Board> = {
+	chipsetFan: false,
+	headers: { fans: [{ name: "FAN_1", use: "case", control: ["4-pin PWM", "3-pin voltage"] }] },
+	warrantyYears: 5,
 };
 
 const adviceFor = (boards: readonly Partial<Board>[], given: Parameters<typeof buildOf> = [build]): Advice =>
@@ -180,13 +204,21 @@ describe("boards of one score", () => {
 		expect(order(adviceFor(twins.reverse()))).toEqual(["twin-a", "twin-b"]);
 	});
 
-	test("a score is compared in whole points: half a point is not worth money", () => {
-		expect(order(adviceFor([stages(5, 9000), stages(7, 20_000)], [loadOnly]))).toEqual(["board-2", "board-1"]);
-		expect(order(adviceFor([stages(10, 20_000), stages(9, 19_999)], [loadOnly]))).toEqual(["board-2", "board-1"]);
+	test("a score is compared in whole points: a third of a point is not worth money", () => {
+		const board = (count: number, minor: number) => withSockets(count, minor, bestElsewhere);
+		const exact = adviceFor([board(9, 9000), board(8, 9000), board(7, 9000)], [socketsLast]).ranking;
+		for (const [at, points] of [100, 99.6875, 99.375].entries()) expect(exact[at]?.score.mid).toBeCloseTo(points, 9);
+		// 99 points against 100, though 0.3125 apart.
+		expect(order(adviceFor([board(7, 9000), board(8, 20_000)], [socketsLast]))).toEqual(["board-2", "board-1"]);
+		// 100 against 100, though 0.3125 apart.
+		expect(order(adviceFor([board(9, 20_000), board(8, 19_999)], [socketsLast]))).toEqual(["board-2", "board-1"]);
+		// As good as each other.
+		expect(order(adviceFor([board(10, 20_000), board(9, 19_999)], [socketsLast]))).toEqual(["board-2", "board-1"]);
 	});
 
 	test("within two points the cheapest is the best match, though the ranking goes by points", () => {
-		const advice = adviceFor([stages(9, 20_000), stages(8, 15_000)], [loadOnly]);
+		// 100 and 98.75 points.
+		const advice = adviceFor([withSockets(9, 20_000), withSockets(8, 15_000)], [aidsThenSockets]);
 		expect(order(advice)).toEqual(["board-1", "board-2"]);
 		expect(roles(advice)).toEqual([
 			["board-2", "best-match"],
@@ -195,7 +227,8 @@ describe("boards of one score", () => {
 	});
 
 	test("beyond two points it is not", () => {
-		expect(roles(adviceFor([stages(8, 20_000), stages(7, 15_000)], [loadOnly]))).toEqual([
+		// 100 and 97.5 points.
+		expect(roles(adviceFor([withSockets(9, 20_000), withSockets(7, 15_000)], [aidsThenSockets]))).toEqual([
 			["board-1", "best-match"],
 			["board-2", "lowest-price"],
 		]);
@@ -252,29 +285,29 @@ describe("reasons", () => {
 	test("what is good speaks for it, what is weak against it, what lies between is not said", () => {
 		const all = {
 			...build,
-			processor: { ...(uncapped.processor as object), sustainedW: 120 },
 			rearDevices: 5,
+			yearsKept: 5,
 			importance: {
-				...countingOnly(...threeCriteria),
-				"stage-load": "a-lot",
+				...countingOnly("backing", "spare-sockets", "rescue"),
+				backing: "a-lot",
 				"spare-sockets": "somewhat",
 				rescue: "a-little",
 			} as const,
 		};
-		// 10 A a stage are worth 1, 7 sockets for 5 things 0.9, no aid nothing.
+		// A warranty for all five years is worth 1, 7 sockets for 5 things 0.9, no aid nothing.
 		const strong = entry(
 			{
-				powerDelivery: { coreStages: 10 },
+				warrantyYears: 5,
 				rearUsb: [{ plug: "A", count: 7 }],
 				recovery: { flashWithoutProcessor: false, faultDisplay: "none", resetAtBack: false },
 			},
 			all,
 		);
-		expect(kinds(strong.for)).toEqual(["stage-load", "spare-sockets"]);
+		expect(kinds(strong.for)).toEqual(["backing", "spare-sockets"]);
 		expect(kinds(strong.against)).toEqual(["rescue"]);
 		expect(strong.unknown).toEqual([]);
-		// 25 A a stage are worth 0.6, 6 sockets for 5 things 0.7.
-		const middling = entry({ powerDelivery: { coreStages: 4 } }, all);
+		// Two years of five without a warranty are worth 0.7, 6 sockets for 5 things 0.7.
+		const middling = entry({ warrantyYears: 3 }, all);
 		expect(kinds(middling.for)).toEqual(["rescue"]);
 		expect(kinds(middling.against)).toEqual([]);
 	});
@@ -316,6 +349,19 @@ describe("reasons", () => {
 		expect(kinds(unsure.for)).toEqual([]);
 		expect(kinds(unsure.against)).toEqual([]);
 		expect(kinds(unsure.unknown)).toEqual(["rescue"]);
+		expect(unsure.score).toMatchObject({ low: 0, mid: 50, high: 100 });
+	});
+
+	test("what nothing published tells of the stages speaks neither for a board nor against it", () => {
+		const heatOnly: GivenBuild = {
+			...build,
+			importance: { ...countingOnly("steady-power"), "steady-power": "a-lot" },
+		};
+		const unsure = entry({ powerDelivery: {} }, heatOnly);
+		expect(kinds(unsure.for)).toEqual([]);
+		expect(kinds(unsure.against)).toEqual([]);
+		expect(kinds(unsure.unknown)).toEqual(["steady-power", "also-unknown"]);
+		expect(unsure.unknown[1]).toMatchObject({ ruleIds: ["quality/steady-power"], criterionIds: [] });
 		expect(unsure.score).toMatchObject({ low: 0, mid: 50, high: 100 });
 	});
 
@@ -361,31 +407,36 @@ test("counts, findings about the build and the next question come along", () => 
 test("a board that is no better in anything and no cheaper never comes before the other", () => {
 	const quality = fc.record({
 		stages: fc.integer({ min: 2, max: 20 }),
+		warranty: fc.integer({ min: 0, max: 6 }),
 		sockets: fc.integer({ min: 0, max: 12 }),
 		aids: fc.constantFrom(0 as const, 1 as const, 2 as const, 3 as const),
 		minor: fc.integer({ min: 5000, max: 30_000 }),
 	});
-	const drop = fc.record({
+	const drops = {
 		stages: fc.nat({ max: 3 }),
+		warranty: fc.nat({ max: 3 }),
 		sockets: fc.nat({ max: 3 }),
 		aids: fc.nat({ max: 3 }),
 		minor: fc.constantFrom(0, 0, 1, 4000),
-	});
+	};
 	const tier = fc.constantFrom<ImportanceTier>(...importanceTiers);
-	const importance = fc.record({ "stage-load": tier, "spare-sockets": tier, rescue: tier }, { requiredKeys: [] });
-	const of = (
-		{ stages, sockets, aids, minor }: { stages: number; sockets: number; aids: number; minor: number },
-		name: string,
-	) =>
+	const differIn = ["steady-power", "spare-sockets", "rescue", "backing"] as const;
+	const importance = fc.record(
+		{ "steady-power": tier, "spare-sockets": tier, rescue: tier, backing: tier },
+		{ requiredKeys: [] },
+	);
+	const of = ({ stages, warranty, sockets, aids, minor }: Readonly<Record<keyof typeof drops, number>>, name: string) =>
 		withAids(aids as 0, minor, {
 			name,
 			powerDelivery: { coreStages: stages },
+			warrantyYears: warranty,
 			rearUsb: [{ plug: "A", count: sockets }],
 		});
 	fc.assert(
-		fc.property(quality, drop, importance, fc.boolean(), (better, less, tiers, isFirst) => {
+		fc.property(quality, fc.record(drops), importance, fc.boolean(), (better, less, tiers, isFirst) => {
 			const worse = {
 				stages: Math.max(1, better.stages - less.stages),
+				warranty: Math.max(0, better.warranty - less.warranty),
 				sockets: Math.max(0, better.sockets - less.sockets),
 				aids: Math.max(0, better.aids - less.aids),
 				minor: better.minor + less.minor,
@@ -396,7 +447,8 @@ test("a board that is no better in anything and no cheaper never comes before th
 				...build,
 				processor: { ...(uncapped.processor as object), sustainedW: 150 },
 				rearDevices: 5,
-				importance: { ...countingOnly(...threeCriteria), ...tiers },
+				yearsKept: 5,
+				importance: { ...countingOnly(...differIn), ...tiers },
 			};
 			const { ranking, shortlist } = adviceFor(isFirst ? boards : boards.reverse(), [given]);
 			const scores = ranking.map(({ score }) => score.mid);

@@ -14,7 +14,7 @@ const known = {
 	layers: 6,
 	copperOz: 2,
 } as const;
-const around = { summerRoom: "warm", case: { frontOpen: "mesh" }, cooler: { kind: "air" } } as const;
+const around = { summerRoom: "warm", case: { frontOpen: "mesh" }, cooler: { kind: "air" }, caseFans: 2 } as const;
 
 function measure(powerDelivery: object, build: GivenBuild) {
 	const { steady } = powerFactsOf(
@@ -55,10 +55,19 @@ describe("degrees to the comfortable line of 90 degrees C", () => {
 
 	test("watts that are a range are one more thing to find out", () => {
 		const found = measure(
-			{ ...known, heatSink: "both sides", measurements: [{ loadW: 120, airC: 22, stageC: 50 }] },
+			{ ...known, heatSink: "one side", measurements: [{ loadW: 120, airC: 22, stageC: 70 }] },
 			{ processor: { baseW: 65, peakW: 120 } },
 		);
 		expect(found?.missing).toEqual(["processor.sustainedW"]);
+	});
+
+	test("where all of the range is plenty, or all too hot, nothing is missing", () => {
+		const plenty = measure({ ...known, heatSink: "finned" }, { processor: { sustainedW: 65 } });
+		expect(plenty?.low).toBeGreaterThan(15);
+		expect(plenty?.missing).toEqual([]);
+		const tooHot = measure({ ...known, thermalResistanceKPerW: 20 }, { processor: { sustainedW: 180 } });
+		expect(tooHot?.high).toBeLessThan(0);
+		expect(tooHot?.missing).toEqual([]);
 	});
 
 	test.each([

@@ -2,7 +2,7 @@ import type { SessionLength } from "../../parts/wants.ts";
 import type { SteadyPower } from "../../power/steady-power.ts";
 import { comfortableC, holdingBackC } from "../../reference/activity-loads.ts";
 import { defineRule } from "../define-rule.ts";
-import { cannotTell, fail, type MessageData, type Outcome, pass, planAround } from "../outcome.ts";
+import { cannotTell, fail, goodToKnow, type MessageData, type Outcome, pass, planAround } from "../outcome.ts";
 
 /** What every message says: the load, how long it lasts, and whether a test was counted in. */
 interface Load extends MessageData {
@@ -49,6 +49,8 @@ export const steadyPower = defineRule({
 			hottest > hottestToldC
 				? `Feeding ${load.watts} W ${load.time}, its power stages reach ${coolest} degrees C or far more. Up to ${comfortableC} is comfortable.${tested(load)}`
 				: `Feeding ${load.watts} W ${load.time}, its power stages reach between ${coolest} and ${hottest} degrees C. Up to ${comfortableC} is comfortable.${tested(load)}`,
+		maybeHot: ({ hottest, coolest, ...load }: Load & { coolest: number; hottest: number }) =>
+			`Feeding ${load.watts} W ${load.time}, it does not hold the processor back, but may get hot: ${coolest} to ${hottest} degrees C. Up to ${comfortableC} is comfortable.${tested(load)}`,
 		tight: ({ past, ...load }: Load & { past: number }) =>
 			`It gets hot feeding ${load.watts} W ${load.time}: at least ${past} degrees past the comfortable line.${tested(load)}`,
 		peakPastRating: ({ ratingA, ...load }: Load & { ratingA: number }) =>
@@ -63,6 +65,7 @@ export const steadyPower = defineRule({
 	advice: {
 		wide: ({ watts }: Load) =>
 			`Look for a published test of this board at ${watts} W or more, with the temperature of its power stages.`,
+		maybeHot: () => "See that air from a case fan reaches the power stages. A published test would tell more.",
 		tight: () =>
 			"See that air from a case fan reaches the power stages, or set the processor's power limit lower in the firmware.",
 		peakPastRating: () =>
@@ -90,8 +93,9 @@ export const steadyPower = defineRule({
 					hottest: Math.round(Math.min(high, hottestToldC + 1)),
 				});
 			case "tight":
-				return low > comfortableC
-					? planAround("tight", { ...load, past: Math.floor(low - comfortableC) })
+				if (low > comfortableC) return planAround("tight", { ...load, past: Math.floor(low - comfortableC) });
+				return high > comfortableC
+					? goodToKnow("maybeHot", { ...load, coolest: Math.round(low), hottest: Math.round(high) })
 					: planAround("peakPastRating", { ...load, ratingA });
 			case "not enough":
 				return low >= holdingBackC ? fail("tooHot", load) : fail("pastRating", { ...load, ratingA });

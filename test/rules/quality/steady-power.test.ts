@@ -2,7 +2,7 @@ import { steadyPower } from "../../../src/rules/quality/steady-power.ts";
 import { testRule } from "../test-rule.ts";
 
 /** A room of 30 degrees behind an open front, 35 at the stages, and a cooler with a fan. */
-const around = { summerRoom: "warm", case: { frontOpen: "mesh" }, cooler: { kind: "air" } } as const;
+const around = { summerRoom: "warm", case: { frontOpen: "mesh" }, cooler: { kind: "air" }, caseFans: 2 } as const;
 /** A thermal resistance that a page gives, so that only the stages themselves leave a range. */
 const stages = (kelvinPerWatt: number, more: object = {}) => ({
 	...around,
@@ -50,13 +50,19 @@ testRule(steadyPower, {
 		],
 		"a test takes the doubt away": [
 			{ ...stages(5, test(50)), processor },
-			"enough",
-			{ ...steadily, isTested: true, least: 12, most: 28 },
+			"ample",
+			{ ...steadily, isTested: true, least: 16, most: 28 },
 		],
 		"no processor yet": [{ ...stages(1), processor: "open" }, "noProcessor"],
 		"there will be none": [{ ...stages(1), processor: "none" }, "noProcessor"],
 	},
 	cautions: {
+		"held back nowhere, but maybe past the comfortable line": [
+			{ ...stages(5), processor },
+			"good-to-know",
+			"maybeHot",
+			{ ...steadily, coolest: 62, hottest: 94 },
+		],
 		"hot for certain": [{ ...stages(10), processor }, "plan-around", "tight", { ...steadily, past: 1 }],
 		"cool, but past its rating at the processor's peak": [
 			{ ...stages(1, { stageRatingA: 20 }), processor: { sustainedW: 120, peakW: 300 } },
@@ -76,10 +82,10 @@ testRule(steadyPower, {
 	},
 	cannotTell: {
 		"both sides of the line": [
-			{ ...stages(5), processor },
+			{ ...stages(8), processor },
 			["board.powerDelivery.measurements"],
 			"wide",
-			{ ...steadily, coolest: 62, hottest: 94 },
+			{ ...steadily, coolest: 79, hottest: 136 },
 		],
 		"a test leaves it open": [
 			{ ...stages(6, test(85)), processor },
