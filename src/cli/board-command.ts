@@ -1,7 +1,7 @@
 import sample from "../../data/scenarios/quiet-desk.json" with { type: "json" };
 import { type BoardSubject, boardSubjects } from "../choose/findings-of-market.ts";
 import { stoppedBy } from "../choose/stopped-by.ts";
-import type { BuildFacts } from "../parts/build.ts";
+import type { Build } from "../parts/build.ts";
 import { foldAnswers } from "../questions/fold-answers.ts";
 import { listed } from "../sheet/listed.ts";
 import { wrapText } from "../sheet/wrap-text.ts";
@@ -19,7 +19,7 @@ const width = 78;
 /** The board that a command is about, and the build it is held against. */
 export interface BoardOfCommand {
 	readonly board: BoardSubject["board"];
-	readonly facts: BuildFacts;
+	readonly build: Build;
 	/** Labels of the rules that stop it. */
 	readonly stopped: readonly string[];
 	/** Behind what a page is of: "Chandelier (invented)". */
@@ -54,12 +54,12 @@ export function boardOfCommand(
 		throw new CommandError(exitCodes.usage, `There is no board "${id}".${near}`);
 	}
 	if (!taken) streams.err(`Without --answers FILE nothing about your build is known, so little can be ${little}.\n`);
-	const { facts } = foldAnswers(answers, { market: all, asOf: taken?.context.asOf ?? sample.asOf });
+	const build = foldAnswers(answers, { market: all, asOf: taken?.context.asOf ?? sample.asOf });
 	const { board } = subject;
 	return {
 		board,
-		facts,
-		stopped: stoppedBy({ ...subject, facts }),
+		build,
+		stopped: stoppedBy({ ...subject, facts: build.facts }),
 		name: `${board.name}${board.invented ? " (invented)" : ""}`,
 	};
 }

@@ -187,8 +187,18 @@ function pathWords(path: string): string {
 	const [root = "", ...keys] = path.split(".");
 	if (Object.hasOwn(wantTitles, path)) return `${path} (${wantTitles[path as keyof Wants]})`;
 	const fact = Object.hasOwn(partKinds, root) && keys.length > 0 ? factAt(root as PartKind, keys.join(".")) : undefined;
-	return fact ? `${path} (${fact.title.toLowerCase()})` : path;
+	if (fact) return `${path} (${fact.title.charAt(0).toLowerCase()}${fact.title.slice(1)})`;
+	const measured = measuredWords[root];
+	return measured === undefined ? path : `${path} (${measured})`;
 }
+
+/** What is worked out of a whole build, by the root of its path. */
+const measuredWords: Readonly<Record<string, string>> = {
+	plan: "worked out: what plugs in where",
+	headers: "worked out: what goes on which header",
+	power: "worked out: power and heat of the board",
+	load: "worked out: what the parts take",
+};
 
 /** `sources`: the bibliography. */
 export function sources({ json }: Arguments, { out }: Streams): void {

@@ -14,8 +14,8 @@ import type { Streams } from "./streams.ts";
  * @throws CommandError with code 64 where no board is named, or none has this id
  */
 export function plan(args: Arguments, streams: Streams): void {
-	const { board, facts, stopped, name } = boardOfCommand(args, streams, { command: "plan", little: "planned" });
-	const measure = measurePlan(board, facts);
+	const { board, build, stopped, name } = boardOfCommand(args, streams, { command: "plan", little: "planned" });
+	const measure = measurePlan(board, build.facts);
 	const title = `What plugs in where: ${name}`;
 	giveResult(args, streams, (ending) => {
 		switch (ending) {

@@ -14,8 +14,8 @@ import type { Streams } from "./streams.ts";
  * @throws CommandError with code 64 where no board is named, or none has this id
  */
 export function power(args: Arguments, streams: Streams): void {
-	const { board, facts, stopped, name } = boardOfCommand(args, streams, { command: "power", little: "told" });
-	const told = powerToldOf(board, facts);
+	const { board, build, stopped, name } = boardOfCommand(args, streams, { command: "power", little: "told" });
+	const told = powerToldOf(board, build.facts, build.worlds);
 	const { steady } = told;
 	const title = `Power and heat: ${name}`;
 	giveResult(args, streams, (ending) => {

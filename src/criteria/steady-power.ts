@@ -43,7 +43,7 @@ export const steadyPower = defineCriterion({
 			return from <= -furthestK
 				? `its power stages get ${-to} degrees or more too hot under your load`
 				: `its power stages get ${degrees(-to, -from)} too hot under your load`;
-		return `its power stages may have ${to} degrees to spare under your load, or be ${from <= -furthestK ? "far too hot" : `${-from} too hot`}`;
+		return `its power stages may have ${to} degrees to spare under your load, or be ${from <= -furthestK ? "far too hot" : `${degrees(-from, -from)} too hot`}`;
 	},
 });
 

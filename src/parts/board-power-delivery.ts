@@ -51,7 +51,7 @@ export const powerDelivery = z.strictObject({
 	efficiencyPercent: fact(amount(50, 99.5).optional(), {
 		title: "Efficiency of an integrated stage at 60 % of its rating",
 		unit: "%",
-		whereToFind: "The data sheet of the stage, efficiency curve at 12 V in and about 1.2 V out.",
+		whereToFind: "The efficiency curve in the stage's data sheet.",
 	}),
 	switchingKhz: fact(amount(50, 5000).optional(), { title: "Switching frequency", unit: "kHz", whereToFind: tests }),
 	coilMohm: fact(amount(0.01, 20).optional(), { title: "Coil resistance", unit: "mohm", whereToFind: tests }),
@@ -71,5 +71,8 @@ export const powerDelivery = z.strictObject({
 		unit: "oz",
 		whereToFind: "The maker's page or a test.",
 	}),
-	measurements: fact(z.array(measurement).max(20).optional(), { title: "Measured temperatures", whereToFind: tests }),
+	measurements: fact(z.array(measurement).max(20).optional(), {
+		title: "Measured temperatures",
+		whereToFind: "A published test that measures how hot the power stages get under load.",
+	}),
 });

@@ -1,5 +1,6 @@
 import type { Board } from "./board.ts";
 import { boardConnectorFaults } from "./board-connector-faults.ts";
+import { boardTestFaults } from "./board-test-faults.ts";
 import { type Checked, checkJson, type Fault } from "./check-json.ts";
 import { factAt, factsOf } from "./fact-list.ts";
 import { type PartsFile, partsFile } from "./market.ts";
@@ -12,7 +13,10 @@ export function checkParts(json: unknown): Checked<PartsFile> {
 	const file = checked.value;
 	const faults = [
 		...partKindNames.flatMap((kind) => [...twiceUsedIds(file, kind), ...strayEvidence(file, kind)]),
-		...(file.boards ?? []).flatMap((board, index) => boardConnectorFaults(board as Board, `boards[${index}]`)),
+		...(file.boards ?? []).flatMap((board, index) => [
+			...boardConnectorFaults(board as Board, `boards[${index}]`),
+			...boardTestFaults(board as Board, `boards[${index}]`),
+		]),
 	];
 	return faults.length > 0 ? { value: null, faults } : checked;
 }

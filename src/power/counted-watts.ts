@@ -50,11 +50,18 @@ export function countedWatts(use: UseOfProcessor): Interval | null {
 export function fullLoadWatts(use: UseOfProcessor): Interval | null {
 	const held = heldWatts(use);
 	if (!held) return null;
-	const peak = peakWatts(use);
+	const peak = peakOfUse(use);
 	if (use.raisesClock)
-		return { low: held.low * clockRaise.low, high: Math.max(held.high, peak?.high ?? 0) * clockRaise.high };
+		return { low: held.low * clockRaise.low, high: Math.max(held.high * clockRaise.high, peak?.high ?? 0) };
 	const share = boostShare(use, held, peak);
 	return { low: held.low, high: held.high + share * Math.max(0, (peak?.high ?? 0) - held.high) };
+}
+
+/** The most a processor takes as it will be used: raising its clock lifts that too. Null where nothing is known. */
+export function peakOfUse(use: UseOfProcessor): (Interval & { readonly guessed: boolean }) | null {
+	const peak = peakWatts(use);
+	if (!peak || !use.raisesClock) return peak;
+	return { ...peak, low: peak.low * clockRaise.low, high: peak.high * clockRaise.high };
 }
 
 /** The longest part of a session that a timed boost can take, 0 to 1. */

@@ -1,5 +1,6 @@
 import type { Interval } from "../maths/interval.ts";
 import { warmUpMinutes } from "../reference/activity-loads.ts";
+import type { HeatSink } from "../reference/heat-paths.ts";
 import { steadyTemperature, warmedUp } from "./heat-path.ts";
 import { type MovingAir, movingAirFactors, type StillAirPath } from "./heat-path-range.ts";
 import { type Measurement, measuredPath, provenResistance } from "./measured-path.ts";
@@ -30,6 +31,9 @@ const allAt = (end: "cool" | "hot"): Ends => ({
 	rise: end,
 });
 
+/** Groups of which either end may be the hotter, by load and temperature. */
+const eitherWay = ["rise", "rating"] as const satisfies readonly Group[];
+
 /**
  * The estimate. Every figure pushes the temperature one way, but for two of which both ends are tried: the rise of
  * resistance helps below the temperature a resistance is given for and harms above it, and a higher rating means less
@@ -42,14 +46,15 @@ export function estimatedCases(
 	path: StillAirPath,
 	moving: Interval,
 	minutes: number,
+	heatSink?: HeatSink | undefined,
 ): HeatCases {
-	const factors = path.isGiven ? { low: 1, high: 1 } : movingAirFactors(moving);
+	const factors = path.isGiven ? { low: 1, high: 1 } : movingAirFactors(moving, heatSink);
 	const casesAt = (end: "cool" | "hot") => {
 		const factor = end === "cool" ? factors.low : factors.high;
 		const warmed = warmedUp(minutes, end === "cool" ? warmUpMinutes.high : warmUpMinutes.low);
 		return ranges.flatMap((range) =>
 			cornersOf(
-				range.open.filter((group) => group === "rise" || group === "rating"),
+				range.open.filter((group) => eitherWay.some((one) => one === group)),
 				allAt(end),
 			).map((ends) => {
 				const stage = settleStage(range, ends);
@@ -62,15 +67,17 @@ export function estimatedCases(
 
 /**
  * What a test proves. The same stages were in the test and are in the build, so each way the figures may be is carried
- * from the one to the other by itself; the bounds lie at the corners, since every figure enters along a line.
+ * from the one to the other by itself. The bounds lie at the corners: every figure enters along a line, but for voltage and
+ * number of stages, which leave the bounds by less than a tenth of a kelvin at like loads (a test holds that).
  */
 export function measuredCases(
 	ranges: readonly StageRange[],
 	test: Measurement,
 	moving: MovingAir,
 	minutes: number,
+	heatSink?: HeatSink | undefined,
 ): HeatCases {
-	const path = measuredPath(test, moving, minutes);
+	const path = measuredPath(test, moving, minutes, heatSink);
 	const corners = ranges.flatMap((range) =>
 		cornersOf(range.open, allAt("cool")).map((ends) => {
 			const stage = settleStage(range, ends);

@@ -5,6 +5,7 @@ import { caseRiseK, roomC } from "../reference/activity-loads.ts";
 import {
 	airOverStages,
 	copperShare,
+	type HeatSink,
 	largeSinkStill,
 	movingAirFactor,
 	sinksWorth,
@@ -76,8 +77,9 @@ export function airMoving({ coolerKind, caseFans }: AirOfBuild): MovingAir {
 const [airCoolerAlone, liquidAlone] = [0.7, 0.3];
 
 /** What moving air makes of a thermal resistance in still air, as a range of factors. */
-export function movingAirFactors(moving: Interval): Interval {
-	return { low: movingAirFactor.low ** moving.high, high: movingAirFactor.high ** moving.low };
+export function movingAirFactors(moving: Interval, heatSink?: HeatSink | undefined): Interval {
+	const factor = movingAirFactor(heatSink);
+	return { low: factor.low ** moving.high, high: factor.high ** moving.low };
 }
 
 /** Thermal resistance from all stages together to still air: as a function, since it depends on how many there are. */

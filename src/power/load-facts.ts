@@ -1,7 +1,7 @@
 import type { Interval } from "../maths/interval.ts";
 import type { BuildFacts } from "../parts/build.ts";
-import { countedWatts, processorUseOf } from "./counted-watts.ts";
-import { heldWatts, peakWatts } from "./held-watts.ts";
+import { countedWatts, peakOfUse, processorUseOf } from "./counted-watts.ts";
+import { heldWatts } from "./held-watts.ts";
 import { type SupplyDemand, supplyDemandOf } from "./supply-demand.ts";
 
 declare module "../parts/fact-path.ts" {
@@ -16,7 +16,7 @@ export interface LoadFacts {
 	readonly counted: Interval | undefined;
 	/** For hours at full load, in W. */
 	readonly held: Interval | undefined;
-	/** At the most, in W. */
+	/** At the most, in W; with its clock raised, if it will be. */
 	readonly peak: (Interval & { readonly guessed: boolean }) | undefined;
 	/** Of the supply, by all parts together. */
 	readonly supply: SupplyDemand;
@@ -28,7 +28,7 @@ export function loadFactsOf(facts: BuildFacts): LoadFacts {
 	return {
 		counted: countedWatts(use) ?? undefined,
 		held: heldWatts(use) ?? undefined,
-		peak: peakWatts(use) ?? undefined,
+		peak: peakOfUse(use) ?? undefined,
 		supply: supplyDemandOf(facts),
 	};
 }

@@ -2,6 +2,7 @@ import type { Interval } from "../maths/interval.ts";
 import { warmUpMinutes } from "../reference/activity-loads.ts";
 import {
 	airOverStages,
+	type HeatSink,
 	hotterInsideK,
 	likeAir,
 	movingAirFactor,
@@ -31,8 +32,14 @@ export interface MeasuredPath {
  *
  * @param moving how the air moves in the build
  * @param minutes how long the build's load lasts
+ * @param heatSink that of the board, which decides what moving air does
  */
-export function measuredPath(test: Measurement, moving: MovingAir, minutes: number): MeasuredPath {
+export function measuredPath(
+	test: Measurement,
+	moving: MovingAir,
+	minutes: number,
+	heatSink?: HeatSink | undefined,
+): MeasuredPath {
 	const air = test.airflow ?? "unknown";
 	const inside = hotterInsideK[placeOf(test.measuredAt)];
 	const insideC = { low: test.stageC - readingK + inside.low, high: test.stageC + readingK + inside.high };
@@ -41,15 +48,11 @@ export function measuredPath(test: Measurement, moving: MovingAir, minutes: numb
 	// More air here than in the test cools better, at most as the stronger factor says.
 	const more =
 		moving.called === test.airflow ? likeAir : { low: moving.low - inTest.high, high: moving.high - inTest.low };
-	const factors = [more.low, more.high].flatMap((exponent) => [
-		movingAirFactor.low ** exponent,
-		movingAirFactor.high ** exponent,
-	]);
+	const factor = movingAirFactor(heatSink);
+	const factors = [more.low, more.high].flatMap((exponent) => [factor.low ** exponent, factor.high ** exponent]);
 	const tested = test.minutes === undefined ? usualTestMinutes : { low: test.minutes, high: test.minutes };
 	const lengths = [warmUpMinutes.low, warmUpMinutes.high].flatMap((constant) =>
-		[tested.low, tested.high].map(
-			(time) => warmedUp(minutes, constant) / Math.max(leastWarmed, warmedUp(time, constant)),
-		),
+		[tested.low, tested.high].map((time) => warmedUp(minutes, constant) / warmedUp(time, constant)),
 	);
 	return {
 		insideC,
@@ -66,8 +69,6 @@ export function measuredPath(test: Measurement, moving: MovingAir, minutes: numb
 
 /** A stage under load is never as cool as the air; a reading that says so is only not exact. In K (own convention). */
 const leastRiseK = 0.5;
-/** A test of no minutes tells nothing of where the heat goes (own convention). */
-const leastWarmed = 0.05;
 
 /** What a test measured, from the words it uses. */
 function placeOf(words = ""): keyof typeof hotterInsideK {

@@ -135,7 +135,7 @@ function stagesOf({ coreStages, advertised }: Delivery, assume: Assume): Interva
 	const first = Number(/\d+/.exec(advertised ?? "")?.[0] ?? 0);
 	if (first < 1 || first > 64) return assume("number of stages", "coreStages", stageClasses.stages);
 	const { low, high, ...words } = stageClasses.advertisedStages;
-	const range = { low: Math.max(1, Math.ceil(first * low)), high: first * high };
+	const range = { low: Math.max(Math.min(first, stageClasses.stages.low), Math.ceil(first * low)), high: first * high };
 	return assume("number of stages", "coreStages", { ...words, ...range, unit: "stages" });
 }
 
@@ -173,7 +173,7 @@ function curveOf(
 		high: worse.fixed,
 		unit: "of its rated output",
 		source,
-		because: "stages of this kind are at best 93 to 95 % efficient",
+		because: "as stages that are at best 95 and 93 % efficient, and 91 and 89 % at 60 % of their rating",
 	});
 	if (percent === undefined) {
 		assume("efficiency of a stage at 60 % of its rating", "efficiencyPercent", {
@@ -181,7 +181,7 @@ function curveOf(
 			high: 100 * integratedEfficiency.better.atLoad,
 			unit: "%",
 			source,
-			because: "no curve of a stage was read",
+			because: "as above; no curve of a stage was read",
 		});
 		return { curveFixed: fixed, curveOhm: { low: better.ohm, high: worse.ohm } };
 	}

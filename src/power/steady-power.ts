@@ -1,6 +1,6 @@
 import { exactly, type Interval } from "../maths/interval.ts";
 import { once } from "../maths/once.ts";
-import { ampleK, comfortableC, holdingBackC, sessionMinutes } from "../reference/activity-loads.ts";
+import { ampleK, clockRaise, comfortableC, holdingBackC, sessionMinutes } from "../reference/activity-loads.ts";
 import { type Boost, boostOf } from "./boost-of-processor.ts";
 import { countedWatts, type UseOfProcessor } from "./counted-watts.ts";
 import { estimatedCases, type HeatCases, hotSpotOf, loadToReach, measuredCases } from "./heat-cases.ts";
@@ -33,9 +33,14 @@ export interface SteadyPower {
 	readonly holdingBackW: Interval;
 	/** Air at the stages, in degrees C. */
 	readonly airC: Interval;
-	/** Thermal resistance of all stages to that air, as far as they warm up in the time, in K/W. */
+	/** What all stages are rated for together, in watts of the processor; null where no rating is known. */
+	readonly ratedW: Interval | null;
+	/**
+	 * The terms of the estimate, without any test. Thermal resistance of all stages to the air, as far as they warm up in the
+	 * time, in K/W.
+	 */
 	readonly kelvinPerWatt: Interval;
-	/** Heat in all stages, and all that is lost between the plug and the cores, in W. */
+	/** Heat in all stages, and what is lost between the plug and the cores where that heat is least and most, in W. */
 	readonly heatW: Interval;
 	readonly lossW: Interval;
 	/** Of what goes in, the part that comes out, 0 to 1. */
@@ -66,11 +71,11 @@ export function steadyPowerOf(inputs: PowerInputs): SteadyPower | null {
 	const airC = airAtStages(air);
 	const moving = airMoving(air);
 	const minutes = sessionMinutes[use.sessionLength ?? "all-day"];
-	const estimate = once(() => estimatedCases(ranges, path, moving, minutes));
+	const estimate = once(() => estimatedCases(ranges, path, moving, minutes, delivery.heatSink));
 	const proven = once(() =>
 		nearestLast(delivery.measurements ?? [], watts.high).map((test) => ({
 			test,
-			cases: measuredCases(ranges, test, moving, minutes),
+			cases: measuredCases(ranges, test, moving, minutes, delivery.heatSink),
 		})),
 	);
 	// Evidence overrules the estimate. Where they meet, the range is what both allow; where not, the test is right. Which it
@@ -91,8 +96,9 @@ export function steadyPowerOf(inputs: PowerInputs): SteadyPower | null {
 			return hotSpots().agreeing[index] ? (meet(measured, range) ?? nearestPoint(measured, range)) : measured;
 		}, measure(estimate()));
 	const hotSpotC = () => hotSpots().range;
-	const coolest = once(() => endOf(estimate().cool, watts.low, hotSpotC().low, "least"));
-	const hottest = once(() => endOf(estimate().hot, watts.high, hotSpotC().high, "most"));
+	const estimateC = once(() => hotSpotOf(estimate(), watts, airC));
+	const coolest = once(() => endOf(estimate().cool, watts.low, estimateC().low, "least"));
+	const hottest = once(() => endOf(estimate().hot, watts.high, estimateC().high, "most"));
 	const beyond = once(() => beyondRating(inputs, watts));
 	return {
 		watts,
@@ -112,11 +118,13 @@ export function steadyPowerOf(inputs: PowerInputs): SteadyPower | null {
 			return narrowed((cases) => loadToReach(cases, holdingBackC, airC));
 		},
 		airC: { low: airC.low, high: airC.high },
+		ratedW: ratedWatts(inputs),
 		get kelvinPerWatt() {
-			return narrowed(({ cool, hot }) => ({
+			const { cool, hot } = estimate();
+			return {
 				low: Math.min(...cool.map((one) => one.kelvinPerWatt)),
 				high: Math.max(...hot.map((one) => one.kelvinPerWatt)),
-			}));
+			};
 		},
 		get heatW() {
 			return { low: coolest().heatW, high: hottest().heatW };
@@ -141,12 +149,11 @@ export function steadyPowerOf(inputs: PowerInputs): SteadyPower | null {
 		get measured() {
 			const nearest = proven().at(-1);
 			if (!nearest) return null;
-			const estimateC = hotSpotOf(estimate(), watts, airC);
 			const measuredC = hotSpotOf(nearest.cases, watts, airC);
 			return {
 				test: nearest.test,
-				estimateC,
-				agrees: measuredC.low <= estimateC.high && measuredC.high >= estimateC.low,
+				estimateC: estimateC(),
+				agrees: meet(measuredC, estimateC()) !== null,
 			};
 		},
 		missing: missingOf(inputs, watts),
@@ -187,9 +194,18 @@ function nearestPoint(one: Interval, other: Interval): Interval {
 	return exactly(other.low > one.high ? one.high : one.low);
 }
 
+/** A test of fewer minutes ends before it tells where the heat goes, and one of fewer watts heats nothing. Own convention. */
+const [leastTestMinutes, leastTestW] = [5, 10];
+
+/** Whether a test can be right: a stage under load is warmer than its room. */
+function canBeRight({ minutes = leastTestMinutes, loadW, stageC, airC }: Measurement): boolean {
+	return minutes >= leastTestMinutes && loadW >= leastTestW && stageC > airC;
+}
+
 /** Tests by how near their load is to what counts, the nearest last; of two as near the one under more load. */
 function nearestLast(tests: readonly Measurement[], watts: number): readonly Measurement[] {
-	return [...tests].sort(
+	const long = tests.filter(canBeRight);
+	return [...long].sort(
 		(one, other) => Math.abs(other.loadW - watts) - Math.abs(one.loadW - watts) || one.loadW - other.loadW,
 	);
 }
@@ -209,18 +225,23 @@ function endOf(cases: HeatCases["cool"], load: number, stageC: number, which: "l
 	return all.reduce((best, one) => (isFurther(one, best) ? one : best));
 }
 
-/** Only what is certain counts: the fewest amperes against the rating that is stated. */
-function beyondRating({ delivery, use }: PowerInputs, watts: Interval): SteadyPower["beyondRating"] {
+/** Where the rating of a stage is known: all stages at it, at the voltages the cores may have. */
+function ratedWatts({ delivery }: PowerInputs): Interval | null {
 	const { stageRatingA } = delivery;
 	if (stageRatingA === undefined) return null;
 	const figures = stageRangesOf(delivery).map((range) => range.figures);
-	const [stages = 1, volts = 1] = [
-		Math.max(...figures.map((one) => one.stages.high)),
-		Math.max(...figures.map((one) => one.coreVolts.high)),
-	];
-	const amps = (load: number) => load / volts / stages;
-	if (amps(watts.low) > stageRatingA) return "steadily";
-	return amps(use.peakW ?? 0) > stageRatingA ? "at the peak" : null;
+	return {
+		low: Math.min(...figures.map(({ stages, coreVolts }) => stages.low * coreVolts.low)) * stageRatingA,
+		high: Math.max(...figures.map(({ stages, coreVolts }) => stages.high * coreVolts.high)) * stageRatingA,
+	};
+}
+
+/** Only what is certain counts: the least load against the most that the stages may be rated for. */
+function beyondRating(inputs: PowerInputs, watts: Interval): SteadyPower["beyondRating"] {
+	const most = ratedWatts(inputs)?.high ?? Number.POSITIVE_INFINITY;
+	if (watts.low > most) return "steadily";
+	const { peakW = 0, raisesClock } = inputs.use;
+	return peakW * (raisesClock ? clockRaise.low : 1) > most ? "at the peak" : null;
 }
 
 /** Without these a range is wide, whatever else is known. */
@@ -228,7 +249,9 @@ const mainFacts = ["coreStages", "stageKind", "heatSink", "measurements"] as con
 
 function missingOf({ delivery, use }: PowerInputs, watts: Interval): readonly string[] {
 	const missing = [
-		...mainFacts.filter((fact) => delivery[fact] === undefined).map((fact) => `board.powerDelivery.${fact}`),
+		...mainFacts
+			.filter((fact) => delivery[fact] === undefined || (fact === "measurements" && delivery[fact].length === 0))
+			.map((fact) => `board.powerDelivery.${fact}`),
 		...(watts.low < watts.high && use.sustainedW === undefined ? ["processor.sustainedW"] : []),
 	];
 	// Where all is given, another test may still tell more.

@@ -6,7 +6,7 @@ import {
 	restOfPlatform,
 	stagesPassOn,
 } from "../reference/supply-budget.ts";
-import { type ProcessorWatts, peakWatts } from "./held-watts.ts";
+import { peakOfUse, type UseOfProcessor } from "./counted-watts.ts";
 
 /** What hangs on the 12 V output of a supply. */
 export interface SupplyLoad {
@@ -26,8 +26,8 @@ export function budgetAmps({ processorA, cardW, restA }: SupplyLoad): number {
  *
  * @returns A as a range, and whether it is guessed from the label; null where the page gives no watts at all
  */
-export function processorAmps(processor: ProcessorWatts): (Interval & { readonly guessed: boolean }) | null {
-	const peak = peakWatts(processor);
+export function processorAmps(use: UseOfProcessor): (Interval & { readonly guessed: boolean }) | null {
+	const peak = peakOfUse(use);
 	if (!peak) return null;
 	return { ...scaleInterval(peak, 1 / (stagesPassOn.share * processorInput.volts)), guessed: peak.guessed };
 }

@@ -1,6 +1,6 @@
 import type { BuildFacts } from "../parts/build.ts";
 import type { Supply } from "../parts/supply.ts";
-import type { ProcessorWatts } from "./held-watts.ts";
+import { processorUseOf } from "./counted-watts.ts";
 import { peakShare, type ShortPeak, shortPeaks } from "./power-excursions.ts";
 import { budgetAmps, processorAmps, restAmps, type SupplyLoad } from "./supply-budget.ts";
 
@@ -21,9 +21,10 @@ export interface SupplyDemand {
 }
 
 /** The 12 V budget of a build: processor, graphics card and the rest. */
-export function supplyDemandOf({ processor, graphicsCard, supply }: BuildFacts): SupplyDemand {
-	const part: ProcessorWatts = processor.state === "have" ? processor.part : {};
-	const amps = processorAmps(part);
+export function supplyDemandOf(facts: BuildFacts): SupplyDemand {
+	const { graphicsCard, supply } = facts;
+	const use = processorUseOf(facts);
+	const amps = processorAmps(use);
 	const load = (processorA: number): SupplyLoad => ({
 		processorA,
 		cardW: (graphicsCard.state === "have" ? graphicsCard.part.watts : undefined) ?? 0,
@@ -39,7 +40,7 @@ export function supplyDemandOf({ processor, graphicsCard, supply }: BuildFacts):
 		outputW,
 		peaks:
 			amps && outputW !== null && supply.state === "have"
-				? shortPeaks(load(amps.high), part.baseW).map((peak) => ({
+				? shortPeaks(load(amps.high), use.baseW).map((peak) => ({
 						...peak,
 						standsW: roundedWatts(outputW * shareStood(supply.part, peak)),
 					}))

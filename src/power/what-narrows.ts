@@ -42,7 +42,7 @@ interface Candidate {
 function candidatesOf(inputs: PowerInputs, steady: SteadyPower): readonly Candidate[] {
 	const { delivery, use, air } = inputs;
 	const ofBoard = <K extends keyof Delivery>(fact: K, values: readonly NonNullable<Delivery[K]>[]): Candidate[] =>
-		delivery[fact] === undefined
+		delivery[fact] === undefined || (fact === "measurements" && delivery.measurements?.length === 0)
 			? [
 					{
 						fact: `board.powerDelivery.${fact}`,

@@ -40,9 +40,9 @@ export const largeSinkStill = (() => {
 	return { low: Math.min(...ends), high: Math.max(...ends) };
 })();
 
-/** What 200 ft/min of air makes of the resistance in still air: from the six rows of the same table. */
-export const movingAirFactor: Assumed = (() => {
-	const factors = switchMountings.flatMap((mounting) => {
+/** What 200 ft/min of air makes of the resistance in still air, by the rows of the same table. */
+function movingAirIn(mountings: readonly SwitchMounting[]): Assumed {
+	const factors = mountings.flatMap((mounting) => {
 		const [still, moving] = [switchToAir.still[mounting], switchToAir.moving[mounting]];
 		return [moving.copper / still.copper, moving.least / still.least];
 	});
@@ -51,9 +51,17 @@ export const movingAirFactor: Assumed = (() => {
 		high: Math.max(...factors),
 		unit: "times the resistance in still air",
 		source: switchToAir.source,
-		because: "bare, with a small and with a large sink, in 200 ft/min of air (1 m/s)",
+		because: `${mountings.join(", ")}, in 200 ft/min of air (1 m/s)`,
 	};
-})();
+}
+
+const anyMounting = movingAirIn(switchMountings);
+const bareOrLarge = movingAirIn(["bare", "large sink"]);
+
+/** What moving air makes of the resistance of a board. The sinks of boards are more like the large one of the table. */
+export function movingAirFactor(heatSink: HeatSink | undefined): Assumed {
+	return heatSink === undefined ? anyMounting : bareOrLarge;
+}
 
 export type HeatSink = NonNullable<NonNullable<Board["powerDelivery"]>["heatSink"]>;
 

@@ -42,8 +42,8 @@ export const stageClasses = {
 		because: "the first advertised number can count pairs",
 	},
 	stages: {
-		low: 4,
-		high: 16,
+		low: 3,
+		high: 24,
 		unit: "stages",
 		source: "common-practice",
 		because: "few boards have fewer or more",
@@ -104,7 +104,7 @@ export const stageClasses = {
 		high: 90,
 		unit: "A",
 		source: "sic533",
-		because: "from 35 A (this data sheet) to 90 A (from memory)",
+		because: "from 35 A to 90 A, the latter from memory",
 	},
 	integratedSwitchNs: {
 		low: 4,
@@ -140,7 +140,10 @@ export const stageClasses = {
 /** Gate voltage of separate switches (AEK59 and ADP1872 drive with 5 V). */
 export const gateVolts = 5;
 
-/** A class of integrated stages by two points of its efficiency curve, in 0 to 1. From memory; no curve was read. */
+/**
+ * The better and the worse end of integrated stages, each by two points of its efficiency curve, in 0 to 1. From memory;
+ * no curve was read. What lies between the two, in standing loss and in resistance, counts as possible.
+ */
 export const integratedEfficiency = {
 	better: { peak: 0.95, atLoad: 0.91 },
 	worse: { peak: 0.93, atLoad: 0.89 },

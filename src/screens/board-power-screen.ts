@@ -8,7 +8,7 @@ import type { WalkView } from "./walk-view.ts";
 export function boardPowerScreen(view: WalkView, boardId: string): Screen {
 	const judged = view.judgement().boards.find(({ board }) => board.id === boardId);
 	const board = judged && (judged.subject.board ?? judged.board);
-	const told = board && powerToldOf(board, view.judgement().build.facts);
+	const told = board && powerToldOf(board, view.judgement().build.facts, view.judgement().build.worlds);
 	return plainScreen(view, {
 		id: `board-power:${boardId}`,
 		title: `Power and heat: ${judged?.board.name ?? boardId}`,

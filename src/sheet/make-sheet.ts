@@ -120,16 +120,16 @@ function boardOf(entry: ShortlistEntry, judgement: Judgement, { asOf }: Question
 function drawn(
 	{ shortlist }: Pick<Advice, "shortlist">,
 	judgement: Judgement,
-	draw: (board: Board, facts: BuildFacts) => Omit<SheetPlan, "boardName">,
+	draw: (board: Board, build: Build) => Omit<SheetPlan, "boardName">,
 ): SheetPlan | null {
 	const [first] = shortlist;
 	const judged = first && judgedOf(first.boardId, judgement);
 	if (!judged) return null;
 	const board = judged.subject.board ?? judged.board;
-	return { boardName: board.name, ...draw(board, judgement.build.facts) };
+	return { boardName: board.name, ...draw(board, judgement.build) };
 }
 
-function planDrawn(board: Board, facts: BuildFacts): Omit<SheetPlan, "boardName"> {
+function planDrawn(board: Board, { facts }: Build): Omit<SheetPlan, "boardName"> {
 	const measure = measurePlan(board, facts);
 	return {
 		picture: measure.plan.ends.length > 0 ? planPicture(measure.plan, pictureShape(board, measure)) : [],
@@ -137,10 +137,10 @@ function planDrawn(board: Board, facts: BuildFacts): Omit<SheetPlan, "boardName"
 	};
 }
 
-function powerDrawn(board: Board, facts: BuildFacts): Omit<SheetPlan, "boardName"> {
-	const told = powerToldOf(board, facts);
-	// With several processors in mind, or none, there is nothing to draw yet, and the sheet lists that question anyway.
-	if (told.processor.state !== "have") return { picture: [], sections: [] };
+function powerDrawn(board: Board, build: Build): Omit<SheetPlan, "boardName"> {
+	const told = powerToldOf(board, build.facts, build.worlds);
+	// Without any processor in mind there is nothing to tell yet, and the sheet lists that question anyway.
+	if (told.processor.state !== "have" && told.candidates.length === 0) return { picture: [], sections: [] };
 	return { picture: told.steady ? powerGauge(told.steady) : [], sections: powerWordsInShort(told, board.id) };
 }
 

@@ -8,7 +8,7 @@ import { type PowerTold, powerWords } from "./power-words.ts";
  * no limit is null, and `isEndless` says so; what is not known is null by itself.
  */
 export function powerJson(boardId: string, told: PowerTold): object {
-	const { inputs, steady, narrowing, processor } = told;
+	const { inputs, steady, narrowing, processor, candidates } = told;
 	const { delivery, use, air } = inputs;
 	const ranges = steady && {
 		watts: rangeJson(steady.watts),
@@ -21,6 +21,7 @@ export function powerJson(boardId: string, told: PowerTold): object {
 		heatW: rangeJson(steady.heatW),
 		lossW: rangeJson(steady.lossW),
 		efficiency: rangeJson(steady.efficiency),
+		ratedW: steady.ratedW && rangeJson(steady.ratedW),
 	};
 	return {
 		schema: "boardwalk/power@1",
@@ -47,6 +48,7 @@ export function powerJson(boardId: string, told: PowerTold): object {
 			},
 			powerDelivery: delivery,
 		},
+		candidates,
 		linesC: { comfortable: comfortableC, holdingBack: holdingBackC },
 		ranges,
 		beyondRating: steady?.beyondRating ?? null,

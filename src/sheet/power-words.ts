@@ -1,6 +1,7 @@
 import { exactly, type Interval } from "../maths/interval.ts";
 import type { Board } from "../parts/board.ts";
-import type { BuildFacts, Have } from "../parts/build.ts";
+import type { BuildFacts, Have, World } from "../parts/build.ts";
+import { canonicalSocket } from "../parts/canonical-name.ts";
 import type { Processor } from "../parts/processor.ts";
 import { type Activity, type SessionLength, type Wants, wantTitles } from "../parts/wants.ts";
 import type { Boost } from "../power/boost-of-processor.ts";
@@ -24,6 +25,8 @@ export interface PowerTold {
 	/** Facts that would narrow the temperature, the one that narrows it most first. */
 	readonly narrowing: readonly string[];
 	readonly processor: Have<Processor>;
+	/** Where several processors are in question: with each of them, in a sentence. */
+	readonly candidates: readonly { readonly name: string; readonly sentence: string }[];
 }
 
 export interface PowerSection {
@@ -31,15 +34,35 @@ export interface PowerSection {
 	readonly lines: readonly string[];
 }
 
-/** What there is to tell of a board's power and heat for a build. */
-export function powerToldOf(board: Board, facts: BuildFacts): PowerTold {
+/** What there is to tell of a board's power and heat for a build. @param worlds every way its open answers may turn out */
+export function powerToldOf(board: Board, facts: BuildFacts, worlds: readonly World[] = []): PowerTold {
 	const { steady, narrowing } = powerFactsOf(board, facts);
 	return {
 		inputs: { delivery: board.powerDelivery ?? {}, ...powerOfBuild(facts) },
 		steady: steady ?? null,
 		narrowing,
 		processor: facts.processor,
+		candidates: facts.processor.state === "have" ? [] : candidatesOf(board, worlds),
 	};
+}
+
+/** Each processor that the open answers leave, with what the board makes of it; the first of several alike worlds. */
+function candidatesOf(board: Board, worlds: readonly World[]): PowerTold["candidates"] {
+	const byId = new Map<string, { readonly name: string; readonly sentence: string }>();
+	for (const { facts } of worlds) {
+		if (facts.processor.state !== "have" || byId.has(facts.processor.part.id)) continue;
+		const { id, name, socket } = facts.processor.part;
+		const isOther =
+			socket !== undefined && board.socket !== undefined && canonicalSocket(socket) !== canonicalSocket(board.socket);
+		const { steady } = powerFactsOf(board, facts);
+		const sentence = isOther
+			? "it does not go into this board's socket."
+			: steady
+				? powerSentence(steady, facts.sessionLength)
+				: "how many watts it takes is not known.";
+		byId.set(id, { name, sentence });
+	}
+	return [...byId.values()];
 }
 
 /** Hotter than this is past every line, so that how much tells nothing, in degrees C (own convention). */
@@ -55,14 +78,14 @@ export function powerSentence(steady: SteadyPower, sessionLength?: SessionLength
 	switch (verdict) {
 		case "ample":
 		case "enough":
-			return `Feeds the ${wattsWords(steady.watts)} that count ${durations[sessionLength ?? "all-day"]}, with ${degreesWords(spareK)} to spare.`;
+			return `Feeds the ${wattsWords(steady.watts)} that count ${durations[sessionLength ?? "all-day"]}, with ${spareDegrees(spareK)} to spare.`;
 		case "tight": {
-			if (hotSpotC.high <= comfortableC) return `Feeds ${feeding}, with ${degreesWords(spareK)} to spare.${peak}`;
+			if (hotSpotC.high <= comfortableC) return `Feeds ${feeding}, with ${spareDegrees(spareK)} to spare.${peak}`;
 			if (hotSpotC.low <= comfortableC)
-				return `Feeds ${feeding} without holding back, but may get hot: it may have ${degreesWords(exactly(spareK.high))} to spare or lack ${bareDegrees(-spareK.low)}.${peak}`;
-			const past = { low: -spareK.high, high: -spareK.low };
-			const far = `from ${degreesWords(exactly(past.low))} to far`;
-			return `Gets hot feeding ${feeding}: ${isFar ? far : degreesWords(past)} past the comfortable line.${peak}`;
+				return `Feeds ${feeding} without holding back, but may get hot: it may have ${spareDegrees(exactly(spareK.high))} to spare or lack ${bareDegrees(-spareK.low)}.${peak}`;
+			const past = spareK.high > -1 ? "" : `at least ${spareDegrees(exactly(-spareK.high))} `;
+			const far = hotSpotC.high >= holdingBackC ? " It may hold the processor back." : "";
+			return `Gets hot feeding ${feeding}: ${past}past the comfortable line.${far}${peak}`;
 		}
 		case "not enough": {
 			const rating = beyondRating === "steadily" ? "Each stage would carry more than it is rated for." : "";
@@ -71,10 +94,10 @@ export function powerSentence(steady: SteadyPower, sessionLength?: SessionLength
 		}
 		case "cannot tell": {
 			const lack = isFar ? "be far past the comfortable line" : `lack ${bareDegrees(-spareK.low)}`;
-			const may = `it may have ${degreesWords(exactly(spareK.high))} to spare or ${lack}`;
+			const may = `it may have ${spareDegrees(exactly(spareK.high))} to spare or ${lack}`;
 			return isCounted(steady)
 				? `Feeding ${feeding}, ${may}: nobody can tell.${peak}`
-				: `Nobody has counted its stages, so the range is wide: ${may}.${peak}`;
+				: `Nobody has counted its stages, so the range is wide. ${capital(may)}.${peak}`;
 		}
 	}
 }
@@ -84,6 +107,11 @@ const durations: Readonly<Record<SessionLength, string>> = {
 	"an-hour": "for an hour",
 	"all-day": "for hours",
 };
+
+/** Degrees to spare, rounded down: what is promised is there. */
+function spareDegrees({ low, high }: Interval): string {
+	return degreesWords({ low: Math.floor(low), high: Math.floor(high) });
+}
 
 function isCounted({ assumptions }: SteadyPower): boolean {
 	return !assumptions.some(({ fact }) => fact === "board.powerDelivery.coreStages");
@@ -120,7 +148,7 @@ export function powerWordsInShort(told: PowerTold, boardId: string): readonly Po
 	const rest = `An estimate for choosing, no design calculation. What was assumed, term by term: boardwalk power ${boardId}`;
 	return [
 		...powerWords(told).filter(({ heading }) => headingsInShort.has(heading)),
-		...(told.steady ? [{ heading: "How this was worked out", lines: [rest] }] : []),
+		...(told.steady || told.candidates.length > 0 ? [{ heading: "How this was worked out", lines: [rest] }] : []),
 	];
 }
 
@@ -134,7 +162,19 @@ const cautionWords: readonly string[] = [
 ];
 
 /** Where no watts are known: what is missing, and where to find it. */
-function unknownWords({ processor }: PowerTold): readonly PowerSection[] {
+function unknownWords({ processor, candidates }: PowerTold): readonly PowerSection[] {
+	if (candidates.length > 0)
+		return [
+			{
+				heading: "In short",
+				lines: [...candidates.map(({ name, sentence }) => `With ${name}: ${sentence}`), stageWords],
+			},
+			{
+				heading: "What would tell more",
+				lines: ["Settle on one processor: then every figure can be told."],
+			},
+			{ heading: "Keep in mind", lines: cautionWords },
+		];
 	const has = processor.state === "have";
 	const lines = has
 		? ["processor.baseW", "processor.peakW", "processor.sustainedW"].flatMap(narrowingWords)
@@ -155,15 +195,37 @@ function unknownWords({ processor }: PowerTold): readonly PowerSection[] {
 }
 
 function warmWords(steady: SteadyPower, { sessionLength }: UseOfProcessor): readonly string[] {
-	const { airC, hotSpotC, spareK, comfortableW, holdingBackW, watts } = steady;
+	const { airC, hotSpotC, spareK, watts } = steady;
 	const duration = capital(durations[sessionLength ?? "all-day"]);
 	return [
 		`Air at the stages, on a hot evening under load: ${celsiusWords(airC)}.`,
 		`Hottest stage, feeding ${wattsWords(watts)}: ${celsiusWords(hotSpotC)}.`,
 		`Up to ${comfortableC} degrees C a stage is at ease for years (common practice, no source).`,
 		`At ${holdingBackC} degrees C boards hold the processor back (common practice, no source).`,
+		...(hotSpotC.high >= holdingBackC
+			? ["From there on boards slow the processor down, to protect themselves (common practice, no source)."]
+			: []),
 		`Up to the ${comfortableC} degrees: ${spareWords(spareK, hotSpotC)}.`,
-		`${duration} it surely feeds ${surelyWords(comfortableW)} below ${comfortableC} degrees, and ${surelyWords(holdingBackW)} below ${holdingBackC}.`,
+		...holdWords(steady, duration),
+	];
+}
+
+/** A range whose ends lie further apart than this tells a person nothing (own convention). */
+const mostSpread = 6;
+
+/** "For hours it surely feeds 94 W, perhaps 263 below 90 degrees", never past what the stages are rated for. */
+function holdWords({ comfortableW, holdingBackW, ratedW }: SteadyPower, duration: string): readonly string[] {
+	const rated = (range: Interval): Interval => ({
+		low: Math.min(range.low, ratedW?.low ?? Number.POSITIVE_INFINITY),
+		high: Math.min(range.high, ratedW?.high ?? Number.POSITIVE_INFINITY),
+	});
+	const [below, back] = [rated(comfortableW), rated(holdingBackW)];
+	if (below.high > mostSpread * below.low)
+		return [`${duration} it surely feeds ${Math.floor(below.low)} W. How much more is not known.`];
+	const isCapped = ratedW !== null && ratedW.high < holdingBackW.high;
+	return [
+		`${duration} it surely feeds ${surelyWords(below)} below ${comfortableC} degrees, and ${surelyWords(back)} below ${holdingBackC}.`,
+		...(isCapped ? ["More is past what its stages are rated for."] : []),
 	];
 }
 
@@ -174,15 +236,12 @@ function surelyWords({ low, high }: Interval): string {
 }
 
 function spareWords({ low, high }: Interval, hotSpotC: Interval): string {
-	const [isFar, isAllFar] = [hotSpotC.high > hottestToldC, hotSpotC.low > hottestToldC];
-	if (low >= 0) return `${degreesWords({ low, high })} to spare`;
-	if (isAllFar) return "none to spare, it is far past them";
+	const isFar = hotSpotC.high > hottestToldC;
+	if (low >= 0) return `${spareDegrees({ low, high })} to spare`;
+	if (hotSpotC.low > hottestToldC) return "none to spare, and far past them";
 	if (high < 0)
-		return isFar
-			? `it is past them by ${degreesWords(exactly(-high))} at least`
-			: `it is past them by ${degreesWords({ low: -high, high: -low })}`;
-	const worst = isFar ? "far past them" : `${degreesWords(exactly(-low))} past them`;
-	return `from ${degreesWords(exactly(high))} to spare to ${worst}`;
+		return high > -1 ? "none to spare" : `none to spare, and ${spareDegrees(exactly(-high))} past them at least`;
+	return `from ${spareDegrees(exactly(high))} to spare to ${isFar ? "far" : degreesWords(exactly(Math.ceil(-low)))} past them`;
 }
 
 /** A fact that would tell more, and where to find it. */
@@ -190,7 +249,7 @@ function narrowingWords(path: string): readonly string[] {
 	const found = howToFindOut(path);
 	if (found) return [`${found.what}: ${found.how}`];
 	return Object.hasOwn(wantTitles, path)
-		? [`${capital(wantTitles[path as keyof Wants])}: answer the question about it.`]
+		? [`${capital(wantTitles[path as keyof Wants])}: the long walk asks for it.`]
 		: [];
 }
 
@@ -219,7 +278,7 @@ function countedWords({ watts, boost }: SteadyPower, use: UseOfProcessor): reado
 		...activityShareWords(use),
 		...(sustainedW === undefined
 			? []
-			: [`Published for hours of full load: ${Math.round(sustainedW)} W. That goes before the label.`]),
+			: [`Published for hours of full load: ${Math.round(sustainedW)} W. It counts more than the label.`]),
 		...(raisesClock ? raisedWords : limitWords(use, boost)),
 	];
 }
@@ -231,7 +290,9 @@ const raisedWords: readonly string[] = [
 
 /** How the power limit behaves, and the boost at the start of heavy work. */
 function limitWords({ sustainedW, limitPolicy }: UseOfProcessor, boost: Boost | null): readonly string[] {
-	if (limitPolicy) return [policyWords[limitPolicy], ...(boost ? [boostWords(boost)] : [])];
+	// Beside a figure for hours, a peak that is held without end would contradict it.
+	const tellsBoost = boost !== null && (sustainedW === undefined || boost.seconds !== null);
+	if (limitPolicy) return [policyWords[limitPolicy], ...(tellsBoost ? [boostWords(boost)] : [])];
 	return sustainedW === undefined
 		? ["How its power limit behaves is not known. So all from its label to its most counts."]
 		: [];
@@ -296,7 +357,7 @@ const longTestMinutes = 30;
 
 function testWords({ watts }: SteadyPower): readonly string[] {
 	return [
-		`A load of at least ${Math.ceil(watts.high)} W: that is the most that counts here.`,
+		`A load of at least ${Math.round(watts.high)} W: that is the most that counts here.`,
 		`At least ${longTestMinutes} minutes of load, since heat sinks warm up slowly.`,
 		"The temperature of the room.",
 		"Where the thermometer sat: on top of a stage is best. The back of the board reads lower.",
@@ -320,6 +381,8 @@ function assumedWords(assumptions: readonly Assumption[]): readonly string[] {
 const unitWords: Readonly<Record<string, string>> = {
 	"K/W a stage, bare, in still air": " degrees a watt, for one bare stage in still air",
 	"of 200 ft/min, in the exponent": ", where 0 is still air and 1 is air at 1 m/s",
+	"large sinks of a data sheet": " times the large heat sink that a data sheet shows",
+	"low switches a stage": "",
 };
 
 /** What kind of ground a figure stands on. */
@@ -330,20 +393,30 @@ function groundOf(id: SourceId): string {
 	return kind === "from memory" ? "from memory" : `data sheet ${number ?? title}`;
 }
 
-function termWords({ coolest, hottest, heatW, lossW, efficiency, kelvinPerWatt }: SteadyPower): readonly string[] {
+function termWords(steady: SteadyPower): readonly string[] {
+	const { coolest, hottest, heatW, lossW, efficiency, kelvinPerWatt, measured, airC } = steady;
+	const estimateC = measured?.estimateC ?? steady.hotSpotC;
 	const hundred = ({ low, high }: Interval) => figureRange({ low: 100 * low, high: 100 * high });
+	const isFar = estimateC.high > hottestToldC;
+	const rests = !Number.isInteger(coolest.working) || (!isFar && !Number.isInteger(hottest.working));
+	const ends = (range: Interval) => (isFar ? `${figure(range.low)} W or more` : `${figureRange(range)} W`);
 	return [
+		...(measured ? ["These terms are of the estimate alone, without the test."] : []),
 		...oneStageWords("At the cool end", coolest),
-		...oneStageWords("At the hot end", hottest),
-		`Heat in all stages: ${figureRange(heatW)} W. Lost from the plug to the processor: ${figureRange(lossW)} W.`,
-		`Of every 100 W that go in, ${hundred(efficiency)} W come out.`,
-		`Each watt of heat makes the stages ${figureRange(kelvinPerWatt)} degrees warmer than the air.`,
+		...(isFar
+			? ["At the hot end it would be past every limit, so its terms tell nothing."]
+			: oneStageWords("At the hot end", hottest)),
+		...(rests ? ["Boards let some stages rest while little is asked for."] : []),
+		`Heat in all stages: ${ends(heatW)}. Lost from the plug to the processor: ${ends(lossW)}.`,
+		...(isFar ? [] : [`Of every 100 W that go in, ${hundred(efficiency)} W come out.`]),
+		`Each watt of heat makes the stages ${figureRange(kelvinPerWatt)} degrees warmer than the air of ${celsiusWords(airC)}.`,
 	];
 }
 
 function oneStageWords(end: string, { amps, working, watts }: StageLosses): readonly string[] {
+	const many = figure(working) === "1" ? "1 stage works" : `${figure(working)} stages work`;
 	return [
-		`${end} ${figure(working)} stages work${Number.isInteger(working) ? "" : " on average"}, with ${figure(amps)} A in each.`,
+		`${end} ${many}${Number.isInteger(working) ? "" : " on average"}, with ${figure(amps)} A in each.`,
 		`Watts each loses there: ${watts.map(({ name, watts: lost }) => `${name} ${figure(lost)}`).join("; ")}.`,
 	];
 }
@@ -365,8 +438,9 @@ function degreesWords(range: Interval): string {
 	return countWords(range, "degree");
 }
 
+/** What lacks, rounded up. */
 function bareDegrees(value: number): string {
-	return Math.round(value) < 1 ? "less than 1" : String(Math.round(value));
+	return String(Math.max(1, Math.ceil(value)));
 }
 
 /** "30 to 50 seconds", "1 second", "less than 1 second". */

@@ -97,6 +97,17 @@ describe("boardwalk power", () => {
 		expect(readFileSync(to, "utf8")).toContain("Not known: how many watts the processor takes.");
 	});
 
+	test("with several processors in question tells of each, and draws no gauge", () => {
+		const three = ["--answers", scenarioFile("three-candidates")];
+		const { out } = run(board, ...three);
+		// The third fits no board of this socket, so that whether it is named is left open here.
+		for (const name of ["Tallowfinch Muralist", "Tallowfinch Deckhand"])
+			expect(flat(out)).toMatch(new RegExp(`- With ${name}: Feeds the \\d+ W that count for an hour, `));
+		expect(out).not.toMatch(/^hottest stage/m);
+		expect(out).not.toContain("It is not settled which processor");
+		expect(flat(out)).toContain(JSON.parse(run(board, ...three, "--json").out).words[0].lines[1]);
+	});
+
 	test("says what was wrong and what was expected", () => {
 		const none = refusal("--answers", showpiece);
 		expect([none.code, none.message]).toEqual([64, "Of which board? Such as: boardwalk power BOARD --answers my.json"]);

@@ -98,7 +98,7 @@ test.each([
 	[25.2, 44.8, "its power stages have 25 to 45 degrees to spare under your load"],
 	[1, 1, "its power stages have 1 degree to spare under your load"],
 	[0, 12, "its power stages have 0 to 12 degrees to spare under your load"],
-	[-12, 20, "its power stages may have 20 degrees to spare under your load, or be 12 too hot"],
+	[-12, 20, "its power stages may have 20 degrees to spare under your load, or be 12 degrees too hot"],
 	[-60, 20, "its power stages may have 20 degrees to spare under your load, or be far too hot"],
 	[-20, -5, "its power stages get 5 to 20 degrees too hot under your load"],
 	[-60, -5, "its power stages get 5 degrees or more too hot under your load"],

@@ -155,13 +155,14 @@ function truePath(tilt: Tilt) {
 			sinksAt: at,
 			stageToSinkKPerW: at.map((hot) => between(stageToSink, hot)),
 			largeSinkKPerW: at.map((hot) => between(largeSinkStill, hot)),
-			airFactor: at.map((hot) => between(movingAirFactor, hot)),
+			airFactorAt: at,
 			warmUpMinutes: at.map((hot) => between(turned(warmUpMinutes), hot)),
 		})
-		.map(({ heatSink, layers, copperOz, copperAt, sinksAt, ...drawn }) => ({
+		.map(({ heatSink, layers, copperOz, copperAt, sinksAt, airFactorAt, ...drawn }) => ({
 			told: { heatSink, layers, copperOz },
 			path: {
 				...drawn,
+				airFactor: between(movingAirFactor(heatSink), airFactorAt),
 				sinks: between(turned(sinksWorth[heatSink]), sinksAt),
 				copperKPerW: between(
 					{ low: switchToAir.still.bare.least, high: switchToAir.still.bare.copper },

@@ -62,7 +62,7 @@ describe("verdict", () => {
 });
 
 describe("a stage beyond its rating", () => {
-	// Only what is certain: most stages, most volts. 4 x 30 A x 1.3 V = 156 W; 16 stages make 624 W.
+	// Only what is certain: most stages, most volts. 4 x 30 A x 1.3 V = 156 W; 24 stages make 936 W.
 	const four: Delivery = { coreStages: 4, stageRatingA: 30 };
 
 	test.each<[Delivery, UseOfProcessor, SteadyPower["beyondRating"]]>([
@@ -76,8 +76,8 @@ describe("a stage beyond its rating", () => {
 		[four, { baseW: 156.1, limitPolicy: "timed-boost" }, "steadily"],
 		[{ advertised: "8+2", stageRatingA: 15 }, { sustainedW: 155.9 }, null],
 		[{ advertised: "8+2", stageRatingA: 15 }, { sustainedW: 156.1 }, "steadily"],
-		[{ stageRatingA: 30 }, { sustainedW: 623.9 }, null],
-		[{ stageRatingA: 30 }, { sustainedW: 624.1 }, "steadily"],
+		[{ stageRatingA: 30 }, { sustainedW: 935.9 }, null],
+		[{ stageRatingA: 30 }, { sustainedW: 936.1 }, "steadily"],
 		[{ coreStages: 1 }, { sustainedW: 400 }, null],
 	])("%o with %o: %s", (delivery, use, beyond) => {
 		expect(powerOf(delivery, use).beyondRating).toBe(beyond);
@@ -106,10 +106,29 @@ describe("figures of a board", () => {
 		expect(power.spareK.high).toBeCloseTo(90 - power.hotSpotC.low, 12);
 	});
 
-	// 4.4 / 8 + 20.42258 / 6 beside 46.6 / 8 is 2.35520 K/W, at best 0.592593 of it; 4.08521 and 0.892767 at worst.
+	// 4.4 / 8 + 20.42258 / 6 beside 46.6 / 8 is 2.35520 K/W, at best 0.684211 of it; 4.08521 and 0.892767 at worst.
 	test("lead the heat away by copper and sinks, in moving air", () => {
-		expect(power.kelvinPerWatt.low).toBeCloseTo(2.3552 * 0.592593, 4);
+		expect(power.kelvinPerWatt.low).toBeCloseTo(2.3552 * 0.684211, 4);
 		expect(power.kelvinPerWatt.high).toBeCloseTo(4.08521 * 0.892767, 4);
+	});
+
+	// 8 stages of a rating of 60 A at 1.1 to 1.3 V, as the board says.
+	test("name what all stages are rated for, where a page tells it", () => {
+		const { coreStages = 0, stageRatingA = 0 } = board;
+		expect(power.ratedW?.low).toBeCloseTo(coreStages * stageRatingA * 1.1, 9);
+		expect(power.ratedW?.high).toBeCloseTo(coreStages * stageRatingA * 1.3, 9);
+		const { stageRatingA: _, ...unrated } = board;
+		expect(powerOf(unrated, { sustainedW: 120 }).ratedW).toBeNull();
+	});
+
+	test("count a test only where it can be right, and lasts, and heats", () => {
+		const counted = (change: object) =>
+			powerOf({ ...board, measurements: [{ loadW: 120, airC: 22, stageC: 50, ...change }] }, { sustainedW: 120 })
+				.measured;
+		expect(counted({})).not.toBeNull();
+		for (const change of [{ stageC: 22 }, { stageC: 15 }, { minutes: 4.9 }, { loadW: 9.9 }])
+			expect(counted(change)).toBeNull();
+		for (const change of [{ stageC: 22.1 }, { minutes: 5 }, { loadW: 10 }]) expect(counted(change)).not.toBeNull();
 	});
 
 	test("are even: the rise over the air is resistance times heat, at both ends", () => {
@@ -212,7 +231,7 @@ describe("with tests", () => {
 
 	test("one that does not agree goes before the estimate", () => {
 		for (const [loadW, stageC] of [
-			[2000, 20],
+			[2000, 24],
 			[60, 190],
 		]) {
 			const power = withTests([{ ...bench, loadW: loadW ?? 0, stageC: stageC ?? 0 }]);

@@ -138,7 +138,7 @@ describe("facts that narrow", () => {
 	test("count a range that has no end as one up to 150 degrees C", () => {
 		const inputs: PowerInputs = { delivery: { stageKind: "separate switches" }, use: { sustainedW: 60 }, air };
 		expect(steadyOf(inputs).hotSpotC.high).toBe(Number.POSITIVE_INFINITY);
-		expect(narrowing(inputs)).toContain("board.powerDelivery.heatSink");
+		expect(narrowing(inputs)).toContain("board.powerDelivery.coreStages");
 	});
 
 	test("of no use past every limit: a range from 150 degrees C up has no width", () => {

@@ -35,10 +35,16 @@ describe("one switch to the air", () => {
 	});
 
 	// Bare 26 / 38 and 61 / 81, small sink 16 / 27 and 23 / 34, large sink 11 / 16 and 13 / 19.
-	test("moving air makes 0.593 to 0.753 of the resistance", () => {
-		expect(movingAirFactor.low).toBe(16 / 27);
-		expect(movingAirFactor.high).toBe(61 / 81);
+	test("moving air makes 0.593 to 0.753 of the resistance, where the heat sink is not known", () => {
+		expect(movingAirFactor(undefined)).toMatchObject({ low: 16 / 27, high: 61 / 81 });
 	});
+
+	test.each(["none", "one side", "both sides", "both sides with heat pipe", "finned"] as const)(
+		"moving air makes 0.684 to 0.753 of the resistance of bare stages and of large sinks, heat sink: %s",
+		(heatSink) => {
+			expect(movingAirFactor(heatSink)).toMatchObject({ low: 13 / 19, high: 61 / 81 });
+		},
+	);
 
 	// With 2 oz: 1 / (1 / 16 - 1 / 38) = 27.63636, less 4.4 to the top = 23.23636. On the least copper: 1 / (1 / 19 - 1 / 81)
 	// = 24.82258, less 4.4 = 20.42258.

@@ -37,6 +37,18 @@ describe("power and heat of a board", () => {
 		expect(listsOf(body)[0]?.[0]).toContain("It is not settled which processor this board will feed.");
 	});
 
+	test("with several processors in question each is told of by itself", () => {
+		const { "fit/processor": _, ...others } = quietAnswers;
+		const candidates = ["tallowfinch-deckhand", "tallowfinch-helmswoman"];
+		const { body } = screenAt(demo, walkWith({ ...others, "fit/candidates": candidates }), at(id));
+		expect(body.some(({ kind }) => kind === "picture")).toBe(false);
+		const [short] = listsOf(body);
+		// The label of the one is 65 W and of the other 125 W, so that the same board cannot say the same of both.
+		const sentences = short?.slice(0, 2).map((line) => /^With (Tallowfinch \S+): (.+)$/.exec(line) ?? []);
+		expect(sentences?.map(([, name]) => name)).toEqual(["Tallowfinch Deckhand", "Tallowfinch Helmswoman"]);
+		expect(new Set(sentences?.map(([, , words]) => words)).size).toBe(2);
+	});
+
 	test("a board that does not fit says so first", () => {
 		const first = (boardId: string) => screenAt(demo, quiet, at(boardId)).body[0];
 		expect(first("oddment-button")).toMatchObject({

@@ -120,3 +120,17 @@ test("terms of one stage, assumptions, the test, and what would narrow", () => {
 	expect(narrowing.length).toBeGreaterThan(0);
 	expect(words).toEqual(powerWords(told));
 });
+
+test("with several processors in question no figure is told as settled, and the words name each", () => {
+	const worlds = ["Piccolo", "Bassoon"].map((name, index) => ({
+		facts: withProcessor({ id: name.toLowerCase(), name, sustainedW: 60 + 100 * index }),
+		choices: [{ questionId: "fit/candidates", label: name }],
+	}));
+	const open = powerToldOf(board, { ...facts, processor: { state: "open" } }, worlds);
+	const json = read(open);
+	expect(Object.keys(json)).toEqual(Object.keys(read(told)));
+	expect(json).toMatchObject({ verdict: "cannot-tell", ranges: null, inputs: { processor: null } });
+	expect(json.words).toEqual(powerWords(open));
+	expect(json.words[0].lines[0]).toMatch(/^With Piccolo: /);
+	expect(json.words[0].lines[1]).toMatch(/^With Bassoon: /);
+});

@@ -1,11 +1,18 @@
 import { describe, expect, test } from "vitest";
 import { boardSubjects } from "../../src/choose/findings-of-market.ts";
 import type { Board } from "../../src/parts/board.ts";
-import { type BuildFacts, emptyBuildFacts } from "../../src/parts/build.ts";
+import { type BuildFacts, emptyBuildFacts, type World } from "../../src/parts/build.ts";
 import type { Processor } from "../../src/parts/processor.ts";
 import { activities } from "../../src/parts/wants.ts";
 import type { SteadyPower } from "../../src/power/steady-power.ts";
-import { celsiusWords, type PowerTold, powerSentence, powerToldOf, powerWords } from "../../src/sheet/power-words.ts";
+import {
+	celsiusWords,
+	type PowerTold,
+	powerSentence,
+	powerToldOf,
+	powerWords,
+	powerWordsInShort,
+} from "../../src/sheet/power-words.ts";
 import { demo } from "../walk/walk-in-demo.ts";
 
 const board: Board = {
@@ -61,6 +68,11 @@ describe("one sentence", () => {
 			"Feeds the 140 W that count for hours, with 1 to 20 degrees to spare.",
 		],
 		[
+			"enough, and half a degree is no degree",
+			at(70.6, 88.4, { verdict: "enough" }),
+			"Feeds the 140 W that count for hours, with 1 to 19 degrees to spare.",
+		],
+		[
 			"enough, up to the line",
 			at(70, 90, { verdict: "enough", watts: { low: 120.4, high: 160 } }),
 			"Feeds the 120 to 160 W that count for hours, with up to 20 degrees to spare.",
@@ -68,12 +80,32 @@ describe("one sentence", () => {
 		[
 			"tight",
 			at(95, 102, { verdict: "tight" }),
-			"Gets hot feeding 140 W for hours: 5 to 12 degrees past the comfortable line.",
+			"Gets hot feeding 140 W for hours: at least 5 degrees past the comfortable line.",
 		],
 		[
-			"tight, nobody knows how far",
-			at(91, endless, { verdict: "tight" }),
-			"Gets hot feeding 140 W for hours: from 1 degree to far past the comfortable line.",
+			"tight by a hair",
+			at(90.9, 91.4, { verdict: "tight" }),
+			"Gets hot feeding 140 W for hours: past the comfortable line.",
+		],
+		[
+			"tight by a whole degree",
+			at(91, 104.9, { verdict: "tight" }),
+			"Gets hot feeding 140 W for hours: at least 1 degree past the comfortable line.",
+		],
+		[
+			"tight, and it may hold back",
+			at(93.7, 105, { verdict: "tight" }),
+			"Gets hot feeding 140 W for hours: at least 3 degrees past the comfortable line. It may hold the processor back.",
+		],
+		[
+			"tight, nobody knows how far, and past its rating at the peak",
+			at(91, endless, { verdict: "tight", beyondRating: "at the peak" }),
+			"Gets hot feeding 140 W for hours: at least 1 degree past the comfortable line. It may hold the processor back. At the processor's peak each stage would carry more than its rating.",
+		],
+		[
+			"tight, on either side of the line",
+			at(80.5, 96.1, { verdict: "tight" }),
+			"Feeds 140 W for hours without holding back, but may get hot: it may have 9 degrees to spare or lack 7.",
 		],
 		[
 			"tight for its peak alone",
@@ -103,7 +135,7 @@ describe("one sentence", () => {
 		[
 			"cannot tell by a hair",
 			at(89.7, 90.2, { verdict: "cannot tell" }),
-			"Feeding 140 W for hours, it may have less than 1 degree to spare or lack less than 1: nobody can tell.",
+			"Feeding 140 W for hours, it may have less than 1 degree to spare or lack 1: nobody can tell.",
 		],
 		[
 			"cannot tell at all",
@@ -113,7 +145,7 @@ describe("one sentence", () => {
 		[
 			"nothing published",
 			at(30, 130, { verdict: "cannot tell", ...nobodyCounted }),
-			"Nobody has counted its stages, so the range is wide: it may have 60 degrees to spare or lack 40.",
+			"Nobody has counted its stages, so the range is wide. It may have 60 degrees to spare or lack 40.",
 		],
 	])("%s", (_, of, words) => {
 		expect(powerSentence(of)).toBe(words);
@@ -176,11 +208,82 @@ describe("how warm it gets", () => {
 	test.each([
 		[53, 97, "from 37 degrees to spare to 7 degrees past them"],
 		[53, endless, "from 37 degrees to spare to far past them"],
-		[95, 102, "it is past them by 5 to 12 degrees"],
-		[95, endless, "it is past them by 5 degrees at least"],
-		[160, endless, "none to spare, it is far past them"],
+		[95, 102, "none to spare, and 5 degrees past them at least"],
+		[95, endless, "none to spare, and 5 degrees past them at least"],
+		[90.4, 91, "none to spare"],
+		[160, endless, "none to spare, and far past them"],
 	])("from %d to %d", (low, high, words) => {
-		expect(warm(at(low, high))[4]).toBe(`Up to the 90 degrees: ${words}.`);
+		expect(warm(at(low, high))).toContain(`Up to the 90 degrees: ${words}.`);
+	});
+
+	test("what is to spare is rounded down, and what lacks up", () => {
+		expect(warm(at(53.4, 77.6))).toContain("Up to the 90 degrees: 12 to 36 degrees to spare.");
+		expect(warm(at(53.4, 97.2))).toContain("Up to the 90 degrees: from 36 degrees to spare to 8 degrees past them.");
+		expect(warm(at(95.9, 102))).toContain("Up to the 90 degrees: none to spare, and 5 degrees past them at least.");
+	});
+
+	test("that the board slows the processor down is said only where it may get so hot", () => {
+		const slows = (high: number) => warm(at(85, high)).filter((line) => line.includes("slow the processor down"));
+		expect([slows(104.9), slows(105), slows(endless)].map(({ length }) => length)).toEqual([0, 1, 1]);
+	});
+});
+
+describe("how much it feeds", () => {
+	const [comfortableW, holdingBackW] = [
+		{ low: 160, high: 240 },
+		{ low: 190, high: 280 },
+	];
+	const holds = (more: Partial<SteadyPower>, sessionLength: BuildFacts["sessionLength"] = "an-hour") =>
+		linesOf(
+			{
+				...powerToldOf(board, { ...facts, sessionLength }),
+				steady: steady({ comfortableW, holdingBackW, ratedW: null, ...more }),
+			},
+			"How warm it gets",
+		).find((line) => line.includes("surely feeds"));
+
+	test("is never more than the stages are rated for", () => {
+		const cool = "For an hour it surely feeds 160 W, perhaps 240 below 90 degrees, and 190 W, perhaps 280 below 105.";
+		expect(holds({})).toBe(cool);
+		expect(holds({ ratedW: { low: 280, high: 280 } })).toBe(cool);
+		expect(holds({ ratedW: { low: 180, high: 200 } })).toBe(
+			"For an hour it surely feeds 160 W, perhaps 200 below 90 degrees, and 180 W, perhaps 200 below 105.",
+		);
+		expect(holds({ ratedW: { low: 120.7, high: 120.7 } })).toBe(
+			"For an hour it surely feeds 120 W below 90 degrees, and 120 W below 105.",
+		);
+		const lines = (ratedW: SteadyPower["ratedW"]) =>
+			linesOf(
+				{ ...powerToldOf(board, facts), steady: steady({ comfortableW, holdingBackW, ratedW }) },
+				"How warm it gets",
+			);
+		const reason = "More is past what its stages are rated for.";
+		expect(lines({ low: 180, high: 200 })).toContain(reason);
+		expect(lines({ low: 280, high: 280 })).not.toContain(reason);
+		expect(lines(null)).not.toContain(reason);
+	});
+
+	test("is told up to six times what is sure, and past that only what is sure", () => {
+		const wide = "For an hour it surely feeds 40 W. How much more is not known.";
+		expect(holds({ comfortableW: { low: 40, high: 240 } })).toContain("surely feeds 40 W, perhaps 240 below 90");
+		expect(holds({ comfortableW: { low: 40, high: 240.1 } })).toBe(wide);
+		expect(holds({ comfortableW: { low: 40, high: endless } })).toBe(wide);
+		expect(holds({ comfortableW: { low: 40, high: endless } }, "all-day")).toBe(wide.replace("an hour", "hours"));
+		// A rating brings the far end back to what tells something.
+		const rated = holds({ comfortableW: { low: 40, high: endless }, ratedW: { low: 150, high: 200 } });
+		expect(rated).toContain("surely feeds 40 W, perhaps 200 below 90 degrees");
+	});
+
+	test("is capped by the rating of a real board's stages", () => {
+		const few = { ...board, powerDelivery: { ...board.powerDelivery, coreStages: 2, stageRatingA: 20 } };
+		const told = powerToldOf(few, withProcessor({ sustainedW: 30 }, { sessionLength: "minutes" }));
+		const { ratedW, comfortableW: ofHeat } = steadyOf(told);
+		if (!ratedW) throw new Error("its stages have a rating");
+		expect(ofHeat.high).toBeGreaterThan(ratedW.high);
+		const most = Math.floor(ratedW.high);
+		expect(linesOf(told, "How warm it gets").join(" ")).toMatch(
+			new RegExp(`perhaps ${most} below 90 degrees, and \\d+ W, perhaps ${most} below 105`),
+		);
 	});
 });
 
@@ -189,7 +292,7 @@ test("what would tell more: each fact with where to find it, answers as answers,
 	expect(linesOf({ ...powerToldOf(board, facts), narrowing }, "What would tell more")).toEqual([
 		"Heat sink on the stages: Pictures of the board.",
 		"Power held for hours of your processor: A published test of hours of full load; the label watts are not it.",
-		"Room on a hot evening: answer the question about it.",
+		"Room on a hot evening: the long walk asks for it.",
 	]);
 });
 
@@ -204,7 +307,7 @@ describe("what counts", () => {
 			"140 W count: what your processor takes for hours in your heaviest use.",
 			"How long heavy work lasts is not known, so many hours count.",
 			"Nobody has said what the computer is for, so full load counts.",
-			"Published for hours of full load: 140 W. That goes before the label.",
+			"Published for hours of full load: 140 W. It counts more than the label.",
 		]);
 	});
 
@@ -242,6 +345,12 @@ describe("what counts", () => {
 		const lines = counts({ ...boosting, limitPolicy });
 		expect(lines.at(-2)).toContain(policy);
 		expect(lines.at(-1)).toMatch(boost);
+	});
+
+	test("beside a figure for hours no peak is held without end", () => {
+		const lines = counts({ ...boosting, sustainedW: 200, limitPolicy: "lifted-by-board" });
+		expect(lines.join(" ")).not.toContain("hold that without end");
+		expect(counts({ ...boosting, sustainedW: 200, limitPolicy: "timed-boost" }).at(-1)).toContain("for the first");
 	});
 
 	test("seconds of the boost are those that were worked out", () => {
@@ -306,10 +415,11 @@ describe("a published test", () => {
 	});
 });
 
-test("what to look for in a test: no less load than what counts", () => {
+test("what to look for in a test: the load that counts, as it is told elsewhere", () => {
 	const told = { ...powerToldOf(board, facts), steady: steady({ watts: { low: 120, high: 160.2 } }) };
 	const lines = linesOf(told, "What to look for in a published test");
-	expect(lines[0]).toContain("at least 161 W");
+	expect(lines[0]).toContain("at least 160 W");
+	expect(linesOf(told, "What counts")[0]).toContain("120 to 160 W count");
 	for (const about of [/30 minutes/, /room/, /thermometer/, /air/i, /heat sinks off/])
 		expect(lines.some((line) => about.test(line))).toBe(true);
 });
@@ -353,7 +463,7 @@ describe("what was assumed", () => {
 	});
 });
 
-test("one stage: every cause at both ends, to two digits", () => {
+describe("one stage", () => {
 	const end = (amps: number, working: number, lost: number) => ({
 		amps,
 		working,
@@ -362,7 +472,8 @@ test("one stage: every cause at both ends, to two digits", () => {
 			{ name: "coil", watts: 0.0286 },
 		],
 	});
-	const of = steady({
+	const of = at(50, 80, {
+		airC: { low: 35, high: 45 },
 		coolest: end(9.474, 10.574, 0.2456),
 		hottest: end(12.68, 12, 0.664),
 		heatW: { low: 6.16, high: 17.6 },
@@ -370,15 +481,58 @@ test("one stage: every cause at both ends, to two digits", () => {
 		efficiency: { low: 0.899, high: 0.953 },
 		kelvinPerWatt: { low: 1.26, high: 2.95 },
 	});
-	expect(linesOf({ ...powerToldOf(board, facts), steady: of }, "One stage, term by term")).toEqual([
-		"At the cool end 11 stages work on average, with 9.5 A in each.",
-		"Watts each loses there: conduction 0.25; coil 0.029.",
-		"At the hot end 12 stages work, with 13 A in each.",
-		"Watts each loses there: conduction 0.66; coil 0.029.",
-		"Heat in all stages: 6.2 to 18 W. Lost from the plug to the processor: 6.5 to 18 W.",
-		"Of every 100 W that go in, 90 to 95 W come out.",
-		"Each watt of heat makes the stages 1.3 to 3 degrees warmer than the air.",
-	]);
+	const terms = (more: Partial<SteadyPower> = {}) =>
+		linesOf({ ...powerToldOf(board, facts), steady: { ...of, ...more } }, "One stage, term by term");
+	const rest = "Boards let some stages rest while little is asked for.";
+	const ofEstimate = "These terms are of the estimate alone, without the test.";
+	const test140 = { loadW: 140, airC: 22, stageC: 60 };
+
+	test("every cause at both ends, to two digits", () => {
+		expect(terms()).toEqual([
+			"At the cool end 11 stages work on average, with 9.5 A in each.",
+			"Watts each loses there: conduction 0.25; coil 0.029.",
+			"At the hot end 12 stages work, with 13 A in each.",
+			"Watts each loses there: conduction 0.66; coil 0.029.",
+			rest,
+			"Heat in all stages: 6.2 to 18 W. Lost from the plug to the processor: 6.5 to 18 W.",
+			"Of every 100 W that go in, 90 to 95 W come out.",
+			"Each watt of heat makes the stages 1.3 to 3 degrees warmer than the air of 35 to 45 degrees C.",
+		]);
+	});
+
+	test("one stage is one, and where none rests none is said to", () => {
+		const lines = terms({ coolest: end(9, 1, 0.2), hottest: end(9, 2, 0.2) });
+		expect(lines[0]).toMatch(/^At the cool end 1 stage works, /);
+		expect(lines[2]).toMatch(/^At the hot end 2 stages work, /);
+		expect(lines).not.toContain(rest);
+	});
+
+	test("far past every limit the hot end has no terms", () => {
+		const lines = terms({ hotSpotC: { low: 50, high: endless } });
+		expect(lines.slice(0, 2)).toEqual(terms().slice(0, 2));
+		expect(lines[2]).toBe("At the hot end it would be past every limit, so its terms tell nothing.");
+		const all = lines.join(" ");
+		for (const hot of ["13 A in each", "0.66", "18 W", "come out"]) expect(all).not.toContain(hot);
+		for (const cool of ["6.2", "6.5"]) expect(all).toContain(cool);
+		expect(all.match(/or more/g)).toHaveLength(2);
+	});
+
+	test("beside a test they are those of the estimate, which may be far past what the test says", () => {
+		expect(terms()).not.toContain(ofEstimate);
+		const measured = { test: test140, agrees: true };
+		const near = terms({ measured: { ...measured, estimateC: { low: 45, high: 110 } } });
+		expect(near).toEqual([ofEstimate, ...terms()]);
+		const far = terms({ measured: { ...measured, estimateC: { low: 45, high: 151 } } });
+		expect(far[0]).toBe(ofEstimate);
+		expect(far.join(" ")).not.toContain("13 A in each");
+	});
+
+	test("a real test leaves the terms as they are", () => {
+		const tested = { ...board, powerDelivery: { ...board.powerDelivery, measurements: [test140] } };
+		const [first, ...others] = linesFor("One stage, term by term", facts, tested);
+		expect(first).toBe(ofEstimate);
+		expect(others).toEqual(linesFor("One stage, term by term", facts));
+	});
 });
 
 describe("without watts", () => {
@@ -399,6 +553,59 @@ describe("without watts", () => {
 			"Highest power of your processor",
 			"Power held for hours of your processor",
 		]);
+	});
+});
+
+describe("several processors in question", () => {
+	const open = { ...emptyBuildFacts, processor: { state: "open" }, sessionLength: "an-hour" } as const;
+	const world = (part: Partial<Processor> & { readonly name: string }): World => ({
+		facts: { ...withProcessor(part), sessionLength: "an-hour" },
+		choices: [{ questionId: "fit/candidates", label: part.name }],
+	});
+	const [piccolo, bassoon] = [
+		world({ id: "piccolo", name: "Piccolo", sustainedW: 60 }),
+		world({ id: "bassoon", name: "Bassoon", sustainedW: 240 }),
+	];
+	const without: World = { facts: open, choices: [] };
+	const sentenceIn = ({ facts: of }: World) => powerSentence(steadyOf(powerToldOf(board, of)), of.sessionLength);
+
+	test("each has its sentence, in the order of the worlds", () => {
+		const told = powerToldOf(board, open, [piccolo, bassoon, without]);
+		expect(told.steady).toBeNull();
+		expect(sentenceIn(piccolo)).not.toBe(sentenceIn(bassoon));
+		expect(told.candidates).toEqual([
+			{ name: "Piccolo", sentence: sentenceIn(piccolo) },
+			{ name: "Bassoon", sentence: sentenceIn(bassoon) },
+		]);
+		const [short, more, keep] = powerWords(told);
+		expect(short?.lines.slice(0, 2)).toEqual([
+			`With Piccolo: ${sentenceIn(piccolo)}`,
+			`With Bassoon: ${sentenceIn(bassoon)}`,
+		]);
+		expect(short?.lines[0]).toContain("60 W that count for an hour");
+		expect(short?.lines[2]).toContain("small chips beside the socket");
+		expect(more?.lines.join(" ")).toContain("Settle on one processor");
+		expect(keep?.lines.join(" ")).toContain("no design calculation");
+		expect(powerWordsInShort(told, "a-board")[0]).toEqual(short);
+	});
+
+	test("one that stands in several worlds is told once", () => {
+		const told = powerToldOf(board, open, [piccolo, bassoon, piccolo, bassoon]);
+		expect(told.candidates.map(({ name }) => name)).toEqual(["Piccolo", "Bassoon"]);
+	});
+
+	test("worlds without any processor leave what is missing", () => {
+		for (const worlds of [[without], [without, without], []]) {
+			const told = powerToldOf(board, open, worlds);
+			expect(told.candidates).toEqual([]);
+			expect(powerWords(told)[0]?.lines[0]).toContain("not settled which processor");
+		}
+	});
+
+	test("a processor that is settled has no others beside it", () => {
+		const told = powerToldOf(board, facts, [piccolo, bassoon]);
+		expect(told.candidates).toEqual([]);
+		expect(powerWords(told)).toEqual(powerWords(powerToldOf(board, facts)));
 	});
 });
 

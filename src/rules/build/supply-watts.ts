@@ -105,7 +105,9 @@ export const supplyWatts = defineRule({
 		if (demand.mostW === null) return pass("noProcessor");
 
 		const sum = sumOf(mostW);
-		if (mostW > limitW) return cannotTell(["processor.peakW"], "onlyLabel", { ...sum, leastW: Math.ceil(leastW) });
+		// With a raised clock the watts are a range too, and no page would settle them.
+		if (mostW > limitW && guessed)
+			return cannotTell(["processor.peakW"], "onlyLabel", { ...sum, leastW: Math.ceil(leastW) });
 		if (limitW < withReserve(mostW)) return planAround("tight", sum);
 		if (facts.graphicsCard === "open") return roomForCard(limitW, mostW + demand.besideCardW, sum);
 		return otherCautions(facts, demand) ?? pass("enough", sum);

@@ -1,4 +1,5 @@
 import type { ProcessorPlug } from "../../parts/vocabulary.ts";
+import type { LoadFacts } from "../../power/load-facts.ts";
 import { atProcessorPlugs, processorPlugsCarry } from "../../reference/power-plugs.ts";
 import { defineRule } from "../define-rule.ts";
 import { cannotTell, fail, goodToKnow, type MessageData, type Outcome, pass, planAround } from "../outcome.ts";
@@ -34,7 +35,7 @@ export const powerPlugs = defineRule({
 	source: "atx-3.0-guide-2.01",
 	severity: "stops",
 	reads: ["board.power.processorPlugs", "supply.processorPlugs"],
-	mayRead: ["board.power.mainPlug", "supply.mainPlug", "processor.peakW"],
+	mayRead: ["board.power.mainPlug", "supply.mainPlug", "load.peak"],
 	messages: {
 		fed: ({ count }: { count: number }) =>
 			count === 1
@@ -86,7 +87,7 @@ export const powerPlugs = defineRule({
 		if (!first) return pass("noPlug");
 		const plugs = facts["supply.processorPlugs"];
 		if (plugs.length === 0) return fail("firstUnfed", { plug: first });
-		const peakW = facts["processor.peakW"];
+		const peakW = statedPeak(facts["load.peak"]);
 		const eightPins = plugs.filter((plug) => plug === "8-pin").length;
 		if (first === "8-pin" && eightPins === 0) return halfFed(peakW);
 		const eightPinSockets = sockets.filter((plug) => plug === "8-pin").length;
@@ -97,14 +98,19 @@ export const powerPlugs = defineRule({
 		if (carried.loadW <= one.budgetW) return pass("secondUnfed", { budgetW: one.budgetW });
 		return carried.loadW <= one.mostW ? goodToKnow("secondHelps", carried) : planAround("secondNeeded", carried);
 	},
-	needs({ "supply.processorPlugs": plugs, "processor.peakW": peakW }) {
+	needs({ "supply.processorPlugs": plugs, "load.peak": peak }) {
 		const { budgetW } = processorPlugsCarry(["4-pin"]);
-		const loadW = atProcessorPlugs(peakW ?? 0);
+		const loadW = atProcessorPlugs(statedPeak(peak) ?? 0);
 		if (loadW > budgetW) return { messageId: "needEightPin", data: { loadW, budgetW } };
 		if (!plugs || plugs.length === 0) return null;
 		return { messageId: plugs.includes("8-pin") ? "needAny" : "needFourPin", data: {} };
 	},
 });
+
+/** The most the processor takes, where a page gives it: a guess from the label is no ground for other plugs. */
+function statedPeak(peak: LoadFacts["peak"]): number | undefined {
+	return peak && !peak.guessed ? peak.high : undefined;
+}
 
 /** A 4-pin plug in the board's 8-pin socket: it starts, and how much it carries is half as much. */
 function halfFed(peakW: number | undefined): Outcome {

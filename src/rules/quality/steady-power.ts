@@ -34,7 +34,7 @@ export const steadyPower = defineRule({
 	label: "Power and heat",
 	wayOut: "a board that gets hot",
 	asks: "Can the board feed this processor for as long as you work, and stay cool?",
-	why: "The power stages beside the socket feed the processor. When they get too hot, the board holds it back.",
+	why: `The power stages beside the socket feed the processor. Up to about ${comfortableC} degrees C they last for years. From about ${holdingBackC} on the board holds the processor back.`,
 	source: "common-practice",
 	severity: "plan-around",
 	reads: ["processor"],
@@ -50,9 +50,9 @@ export const steadyPower = defineRule({
 				? `Feeding ${load.watts} W ${load.time}, its power stages reach ${coolest} degrees C or far more. Up to ${comfortableC} is comfortable.${tested(load)}`
 				: `Feeding ${load.watts} W ${load.time}, its power stages reach between ${coolest} and ${hottest} degrees C. Up to ${comfortableC} is comfortable.${tested(load)}`,
 		maybeHot: ({ hottest, coolest, ...load }: Load & { coolest: number; hottest: number }) =>
-			`Feeding ${load.watts} W ${load.time}, it does not hold the processor back, but may get hot: ${coolest} to ${hottest} degrees C. Up to ${comfortableC} is comfortable.${tested(load)}`,
-		tight: ({ past, ...load }: Load & { past: number }) =>
-			`It gets hot feeding ${load.watts} W ${load.time}: at least ${past} degrees past the comfortable line.${tested(load)}`,
+			`It feeds ${load.watts} W ${load.time} and does not hold the processor back. Its power stages may get hot: ${coolest} to ${hottest} degrees C, and up to ${comfortableC} is comfortable.${tested(load)}`,
+		tight: ({ past, mayHoldBack, ...load }: Load & { past: number; mayHoldBack: boolean }) =>
+			`It gets hot feeding ${load.watts} W ${load.time}: ${past < 1 ? "" : `at least ${past} ${past === 1 ? "degree" : "degrees"} `}past the comfortable line.${mayHoldBack ? " It may hold the processor back." : ""}${tested(load)}`,
 		peakPastRating: ({ ratingA, ...load }: Load & { ratingA: number }) =>
 			`It feeds ${load.watts} W ${load.time}, but at the processor's peak each power stage carries more than its ${ratingA} A.`,
 		tooHot: (load: Load) =>
@@ -64,7 +64,7 @@ export const steadyPower = defineRule({
 	},
 	advice: {
 		wide: ({ watts }: Load) =>
-			`Look for a published test of this board at ${watts} W or more, with the temperature of its power stages.`,
+			`Look for a published test of this board at ${watts.split(" ").at(-1)} W or more, with the temperature of its power stages.`,
 		maybeHot: () => "See that air from a case fan reaches the power stages. A published test would tell more.",
 		tight: () =>
 			"See that air from a case fan reaches the power stages, or set the processor's power limit lower in the firmware.",
@@ -93,7 +93,12 @@ export const steadyPower = defineRule({
 					hottest: Math.round(Math.min(high, hottestToldC + 1)),
 				});
 			case "tight":
-				if (low > comfortableC) return planAround("tight", { ...load, past: Math.floor(low - comfortableC) });
+				if (low > comfortableC)
+					return planAround("tight", {
+						...load,
+						past: Math.floor(low - comfortableC),
+						mayHoldBack: high >= holdingBackC,
+					});
 				return high > comfortableC
 					? goodToKnow("maybeHot", { ...load, coolest: Math.round(low), hottest: Math.round(high) })
 					: planAround("peakPastRating", { ...load, ratingA });

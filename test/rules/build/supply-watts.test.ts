@@ -96,6 +96,13 @@ testRule(supplyWatts, {
 			"tight",
 			sum(577, 576, { guessed: true, mostW: 576.17 }),
 		],
+		// 1.1 to 1.35 times 121.8 W with the clock raised (from memory): 165 to 202.5 W at 12 V, with card and rest 461 to 498.5.
+		"too little for a raised clock, should it take the most": [
+			{ supply: { watts: 480 }, processor, graphicsCard: card, clockPlan: "done-before" },
+			"plan-around",
+			"tight",
+			sum(499, 480, { mostW: 498.5 }),
+		],
 		"tight without a card, and one will come": [
 			{ supply: { watts: 247 }, processor, graphicsCard: "open" },
 			"plan-around",
@@ -170,6 +177,11 @@ testRule(supplyWatts, {
 			{ supply: { watts: 500, twelveVoltA: 37 }, processor, graphicsCard: card },
 			"tooWeak",
 			sum(446, 444, { twelveVoltA: 37 }),
+		],
+		"too little for a raised clock, whatever it takes": [
+			{ supply: { watts: 460 }, processor, graphicsCard: card, clockPlan: "done-before" },
+			"tooWeak",
+			sum(461, 460, { mostW: 498.5 }),
 		],
 		"an ampere less than the guide budgets": [
 			{ supply: { watts: 750, twelveVoltA: 58 }, processor: processorOf(26, 125), graphicsCard: { watts: 300 } },

@@ -65,6 +65,13 @@ testRule(powerPlugs, {
 			"plugsBusy",
 			{ loadW: 289, ...eightPin },
 		],
+		// 270 W by itself, and up to 1.35 times as much with the clock raised (from memory).
+		"its only plug fed, and the clock will be raised": [
+			{ board: board("8-pin"), supply: supply("8-pin"), processor: drawing(270), clockPlan: "done-before" },
+			"good-to-know",
+			"plugsBusy",
+			{ loadW: 365, ...eightPin },
+		],
 		"its only plug fed, at the most it carries": [
 			{ board: board("8-pin"), supply: supply("8-pin"), processor: drawing(384) },
 			"good-to-know",
