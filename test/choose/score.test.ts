@@ -12,6 +12,7 @@ import { powerFactsOf } from "../../src/power/power-facts.ts";
 import { caseRiseK, peakOverBase } from "../../src/reference/activity-loads.ts";
 import { sinksWorth } from "../../src/reference/heat-paths.ts";
 import { integratedEfficiency, stageClasses } from "../../src/reference/stage-classes.ts";
+import { knownAir, knownStages } from "../power/known-stages.ts";
 import { buildFacts, type GivenBuild, subjectOf } from "../rules/rule-subject.ts";
 import { demo } from "./demo.ts";
 import { buildOf, countingOnly } from "./small-market.ts";
@@ -156,24 +157,14 @@ describe("known values, worked out by hand", () => {
 });
 
 describe("degrees to spare: a range, even where all is told", () => {
-	/** 35 degrees at the stages, and a cooler with a fan. */
-	const around = { summerRoom: "warm", case: { frontOpen: "mesh" }, cooler: { kind: "air" }, caseFans: 2 } as const;
 	const importance = { ...countingOnly("steady-power"), "steady-power": "a-lot" } as const;
 	const stages = (kelvinPerWatt?: number): Partial<Board> => ({
 		powerDelivery: {
-			coreStages: 10,
-			stageKind: "integrated",
-			stageRatingA: 60,
-			switchingKhz: 500,
-			coilMohm: 0.3,
-			coilNh: 220,
-			heatSink: "both sides",
-			layers: 6,
-			copperOz: 2,
+			...knownStages,
 			...(kelvinPerWatt === undefined ? {} : { thermalResistanceKPerW: kelvinPerWatt }),
 		},
 	});
-	const at = (sustainedW: number): GivenBuild => ({ ...around, importance, processor: { sustainedW } });
+	const at = (sustainedW: number): GivenBuild => ({ ...knownAir, importance, processor: { sustainedW } });
 	/** What the criterion itself measures. */
 	const degrees = (facts: Partial<Board>, given: GivenBuild) => {
 		const { steady } = powerFactsOf({ id: "a-board", name: "A board", ...facts }, buildFacts(given));

@@ -2,24 +2,15 @@ import { describe, expect, test } from "vitest";
 import { steadyPower } from "../../src/criteria/steady-power.ts";
 import { piecewiseLinear } from "../../src/maths/piecewise-linear.ts";
 import { powerFactsOf } from "../../src/power/power-facts.ts";
+import { knownAir, knownStages } from "../power/known-stages.ts";
 import { buildFacts, type GivenBuild } from "../rules/rule-subject.ts";
 
-const known = {
-	coreStages: 12,
-	stageKind: "integrated",
-	stageRatingA: 60,
-	switchingKhz: 500,
-	coilMohm: 0.3,
-	coilNh: 220,
-	layers: 6,
-	copperOz: 2,
-} as const;
-const around = { summerRoom: "warm", case: { frontOpen: "mesh" }, cooler: { kind: "air" }, caseFans: 2 } as const;
+const { heatSink: _, ...known } = { ...knownStages, coreStages: 12 };
 
 function measure(powerDelivery: object, build: GivenBuild) {
 	const { steady } = powerFactsOf(
 		{ id: "a-board", name: "A board", powerDelivery },
-		buildFacts({ ...around, ...build }),
+		buildFacts({ ...knownAir, ...build }),
 	);
 	return steadyPower.measure(steady ? { "power.steady": steady } : {});
 }
@@ -28,7 +19,7 @@ describe("degrees to the comfortable line of 90 degrees C", () => {
 	test("the same as the temperature of the hottest stage tells", () => {
 		const { steady } = powerFactsOf(
 			{ id: "a-board", name: "A board", powerDelivery: { ...known, heatSink: "both sides" } },
-			buildFacts({ ...around, processor: { sustainedW: 120 } }),
+			buildFacts({ ...knownAir, processor: { sustainedW: 120 } }),
 		);
 		expect(steady).toBeDefined();
 		const found = steadyPower.measure({ "power.steady": steady as NonNullable<typeof steady> });

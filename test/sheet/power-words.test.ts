@@ -13,23 +13,10 @@ import {
 	powerWords,
 	powerWordsInShort,
 } from "../../src/sheet/power-words.ts";
+import { knownStages } from "../power/known-stages.ts";
 import { demo } from "../walk/walk-in-demo.ts";
 
-const board: Board = {
-	id: "a-board",
-	name: "A board",
-	powerDelivery: {
-		coreStages: 10,
-		stageKind: "integrated",
-		stageRatingA: 60,
-		switchingKhz: 500,
-		coilMohm: 0.3,
-		coilNh: 220,
-		heatSink: "both sides",
-		layers: 6,
-		copperOz: 2,
-	},
-};
+const board: Board = { id: "a-board", name: "A board", powerDelivery: knownStages };
 const withProcessor = (part: Partial<Processor>, more: Partial<BuildFacts> = {}): BuildFacts => ({
 	...emptyBuildFacts,
 	processor: { state: "have", ownership: "bought", part: { id: "piccolo", name: "Piccolo", ...part } },

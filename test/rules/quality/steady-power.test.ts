@@ -1,22 +1,13 @@
 import { steadyPower } from "../../../src/rules/quality/steady-power.ts";
+import { knownAir, knownStages } from "../../power/known-stages.ts";
 import { testRule } from "../test-rule.ts";
 
-/** A room of 30 degrees behind an open front, 35 at the stages, and a cooler with a fan. */
-const around = { summerRoom: "warm", case: { frontOpen: "mesh" }, cooler: { kind: "air" }, caseFans: 2 } as const;
 /** A thermal resistance that a page gives, so that only the stages themselves leave a range. */
 const stages = (kelvinPerWatt: number, more: object = {}) => ({
-	...around,
+	...knownAir,
 	board: {
 		powerDelivery: {
-			coreStages: 10,
-			stageKind: "integrated",
-			stageRatingA: 60,
-			switchingKhz: 500,
-			coilMohm: 0.3,
-			coilNh: 220,
-			heatSink: "both sides",
-			layers: 6,
-			copperOz: 2,
+			...knownStages,
 			thermalResistanceKPerW: kelvinPerWatt,
 			...more,
 		},
