@@ -33,7 +33,7 @@ export const powerDelivery = z.strictObject({
 		title: "Kind of stage",
 		whereToFind: tests,
 	}),
-	stageRatingA: fact(amount(5, 300).optional(), { title: "Rating a stage", unit: "A", whereToFind: tests }),
+	stageRatingA: fact(amount(5, 300).optional(), { title: "Rating of a stage", unit: "A", whereToFind: tests }),
 	highSwitchMohm: fact(amount(0.1, 50).optional(), {
 		title: "High switch resistance",
 		unit: "mohm",

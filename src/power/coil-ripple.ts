@@ -13,6 +13,21 @@ export function coilRippleAmps(converter: {
 	return (outputVolts * (1 - outputVolts / inputVolts)) / (henry * hertz);
 }
 
+/** Steps in which the voltage of the cores is gone through; ripple at the output has a low between every two phases. */
+const dutySteps = 200;
+
+/**
+ * The least and the most of one coil's ripple that is left at the output, over a range of duties. See outputRippleShare.
+ *
+ * @param low @param high duties between 0 and 1
+ */
+export function outputRippleShares(phases: number, low: number, high: number): { low: number; high: number } {
+	const shares = Array.from({ length: dutySteps + 1 }, (_, step) =>
+		Math.max(0, outputRippleShare(phases, low + ((high - low) * step) / dutySteps)),
+	);
+	return { low: Math.min(...shares), high: Math.max(...shares) };
+}
+
 /**
  * How much of one coil's ripple is left at the output when phases take turns, 0 to 1. All of it cancels where the duty
  * times the number of phases is whole. Phases of the controller count: paired stages switch together.

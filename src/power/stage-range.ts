@@ -286,14 +286,23 @@ function inStage(name: string, fixedW: number, wattsPerAmp: number, ohm: number,
 	return { name, fixedW, wattsPerAmp, ohm, warms: ohm > 0, ripples, intoStage: 1 };
 }
 
+/** Peak-to-peak ripple in one coil, in A. */
+export function coilRippleOf({ figures }: Pick<StageRange, "figures">): Interval {
+	return { low: rippleAmpsOf(figures, "cool"), high: rippleAmpsOf(figures, "hot") };
+}
+
+/** The mean square of a triangle is a twelfth of its height squared. */
+function rippleSquaredOf(figures: StageRange["figures"], end: "cool" | "hot"): number {
+	return rippleAmpsOf(figures, end) ** 2 / 12;
+}
+
 /** The ripple's ends by themselves: more voltage means more ripple but less current, so the two are kept apart. */
-function rippleSquaredOf({ coreVolts, coilNh, kilohertz }: StageRange["figures"], end: "cool" | "hot"): number {
+function rippleAmpsOf({ coreVolts, coilNh, kilohertz }: StageRange["figures"], end: "cool" | "hot"): number {
 	const isHot = end === "hot";
-	const amps = coilRippleAmps({
+	return coilRippleAmps({
 		inputVolts,
 		outputVolts: isHot ? coreVolts.high : coreVolts.low,
 		henry: (isHot ? coilNh.low : coilNh.high) * 1e-9,
 		hertz: (isHot ? kilohertz.low : kilohertz.high) * 1000,
 	});
-	return (amps * amps) / 12;
 }

@@ -2,12 +2,13 @@ import { exactly, type Interval } from "../maths/interval.ts";
 import { once } from "../maths/once.ts";
 import { ampleK, clockRaise, comfortableC, holdingBackC, sessionMinutes } from "../reference/activity-loads.ts";
 import { type Boost, boostOf } from "./boost-of-processor.ts";
+import { outputRippleShares } from "./coil-ripple.ts";
 import { countedWatts, type UseOfProcessor } from "./counted-watts.ts";
 import { estimatedCases, type HeatCases, hotSpotOf, loadToReach, measuredCases } from "./heat-cases.ts";
 import { type AirOfBuild, airAtStages, airMoving, stillAirPath } from "./heat-path-range.ts";
 import type { Measurement } from "./measured-path.ts";
-import { type StageLosses, stageLosses } from "./settled-stage.ts";
-import { type Assumption, type Delivery, stageRangesOf } from "./stage-range.ts";
+import { dutyOf, type StageLosses, stageLosses } from "./settled-stage.ts";
+import { type Assumption, coilRippleOf, type Delivery, stageRangesOf } from "./stage-range.ts";
 
 /** How a board feeds a processor for hours. */
 export type PowerVerdict = "ample" | "enough" | "tight" | "not enough" | "cannot tell";
@@ -45,6 +46,11 @@ export interface SteadyPower {
 	readonly lossW: Interval;
 	/** Of what goes in, the part that comes out, 0 to 1. */
 	readonly efficiency: Interval;
+	/**
+	 * Peak-to-peak ripple in one coil, in A, and the part of it left at the output, where the controller's phases are known:
+	 * they matter for nothing else.
+	 */
+	readonly ripple: { readonly coilA: Interval; readonly leftAtOutput: Interval | null };
 	/** One stage at the two ends: as cool and as hot as it may be. */
 	readonly coolest: StageLosses;
 	readonly hottest: StageLosses;
@@ -142,6 +148,9 @@ export function steadyPowerOf(inputs: PowerInputs): SteadyPower | null {
 		get hottest() {
 			return hottest().losses;
 		},
+		get ripple() {
+			return rippleOf(inputs);
+		},
 		get beyondRating() {
 			return beyond();
 		},
@@ -223,6 +232,19 @@ function endOf(cases: HeatCases["cool"], load: number, stageC: number, which: "l
 	const isFurther = (one: { heatW: number }, other: { heatW: number }) =>
 		which === "least" ? one.heatW < other.heatW : one.heatW > other.heatW;
 	return all.reduce((best, one) => (isFurther(one, best) ? one : best));
+}
+
+function rippleOf({ delivery }: PowerInputs): SteadyPower["ripple"] {
+	const ranges = stageRangesOf(delivery);
+	const coils = ranges.map(coilRippleOf);
+	const volts = ranges.map(({ figures }) => figures.coreVolts);
+	const [low, high] = [Math.min(...volts.map((one) => one.low)), Math.max(...volts.map((one) => one.high))];
+	const { controllerPhases } = delivery;
+	return {
+		coilA: { low: Math.min(...coils.map((one) => one.low)), high: Math.max(...coils.map((one) => one.high)) },
+		leftAtOutput:
+			controllerPhases === undefined ? null : outputRippleShares(controllerPhases, dutyOf(low), dutyOf(high)),
+	};
 }
 
 /** Where the rating of a stage is known: all stages at it, at the voltages the cores may have. */

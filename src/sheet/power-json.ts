@@ -21,6 +21,8 @@ export function powerJson(boardId: string, told: PowerTold): object {
 		heatW: rangeJson(steady.heatW),
 		lossW: rangeJson(steady.lossW),
 		efficiency: rangeJson(steady.efficiency),
+		coilRippleA: rangeJson(steady.ripple.coilA),
+		rippleLeftAtOutput: steady.ripple.leftAtOutput && rangeJson(steady.ripple.leftAtOutput),
 		ratedW: steady.ratedW && rangeJson(steady.ratedW),
 	};
 	return {

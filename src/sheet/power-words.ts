@@ -409,8 +409,16 @@ function termWords(steady: SteadyPower): readonly string[] {
 		...(rests ? ["Boards let some stages rest while little is asked for."] : []),
 		`Heat in all stages: ${ends(heatW)}. Lost from the plug to the processor: ${ends(lossW)}.`,
 		...(isFar ? [] : [`Of every 100 W that go in, ${hundred(efficiency)} W come out.`]),
+		...rippleWords(steady.ripple),
 		`Each watt of heat makes the stages ${figureRange(kelvinPerWatt)} degrees warmer than the air of ${celsiusWords(airC)}.`,
 	];
+}
+
+/** The phases of the controller matter for what ripple is left, and for nothing else. */
+function rippleWords({ coilA, leftAtOutput }: SteadyPower["ripple"]): readonly string[] {
+	const coil = `The current in one coil goes up and down by ${figureRange(coilA)} A.`;
+	if (leftAtOutput === null) return [coil];
+	return [`${coil} At the output at most ${figure(Math.max(1, 100 * leftAtOutput.high))} percent of that is left.`];
 }
 
 function oneStageWords(end: string, { amps, working, watts }: StageLosses): readonly string[] {

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { coilRippleAmps, outputRippleShare } from "../../src/power/coil-ripple.ts";
+import { coilRippleAmps, outputRippleShare, outputRippleShares } from "../../src/power/coil-ripple.ts";
 
 const converter = fc.record({
 	inputVolts: fc.constantFrom(5, 12, 19),
@@ -83,6 +83,27 @@ describe("ripple at the output of phases that take turns", () => {
 				expect(share).toBeGreaterThan(-1e-12);
 				expect(share).toBeLessThan(1 + 1e-12);
 				expect(outputRippleShare(count, 1 - on)).toBeCloseTo(share, 9);
+			}),
+		);
+	});
+});
+
+describe("what is left over a range of duties", () => {
+	// 12 phases at a duty of 1 / 12 cancel fully; between 1 / 12 and 1.3 / 12 of a period the most is at its upper end.
+	test("has its least where ripple cancels fully, and its most where one share says", () => {
+		const { low, high } = outputRippleShares(12, 1 / 12, 1.3 / 12);
+		expect(low).toBeCloseTo(0, 9);
+		expect(high).toBeCloseTo(outputRippleShare(12, 1.3 / 12), 9);
+		expect(outputRippleShares(1, 0.09, 0.11)).toEqual({ low: expect.closeTo(1, 12), high: expect.closeTo(1, 12) });
+	});
+
+	test("holds every duty between the ends, to a hundredth", () => {
+		fc.assert(
+			fc.property(fc.integer({ min: 1, max: 24 }), fc.double({ min: 0, max: 1, noNaN: true }), (phases, at) => {
+				const { low, high } = outputRippleShares(phases, 1.1 / 12, 1.3 / 12);
+				const share = outputRippleShare(phases, (1.1 + 0.2 * at) / 12);
+				expect(share).toBeGreaterThanOrEqual(low - 0.01);
+				expect(share).toBeLessThanOrEqual(high + 0.01);
 			}),
 		);
 	});

@@ -112,6 +112,24 @@ describe("figures of a board", () => {
 		expect(power.kelvinPerWatt.high).toBeCloseTo(4.08521 * 0.892767, 4);
 	});
 
+	// 1.1 V x (1 - 1.1 / 12) / (220 nH x 500 kHz) and the same at 1.3 V, if the board says 220 nH and 500 kHz.
+	test("tell the ripple of a coil, and what the controller's phases leave of it", () => {
+		const { ripple } = powerOf({ ...board, coilNh: 220, switchingKhz: 500, controllerPhases: 8 }, { sustainedW: 120 });
+		expect(ripple.coilA.low).toBeCloseTo((1.1 * (1 - 1.1 / 12)) / 0.11, 9);
+		expect(ripple.coilA.high).toBeCloseTo((1.3 * (1 - 1.3 / 12)) / 0.11, 9);
+		// 8 phases: 8 x 1.1 / 12 = 0.733 and 0.867 of the way to the first cancellation; the share falls on that way.
+		expect(ripple.leftAtOutput?.high).toBeCloseTo(
+			(8 * (1.1 / 12) * (1 / 8 - 1.1 / 12)) / ((1.1 / 12) * (1 - 1.1 / 12)),
+			9,
+		);
+		expect(ripple.leftAtOutput?.low).toBeCloseTo(
+			(8 * (1.3 / 12) * (1 / 8 - 1.3 / 12)) / ((1.3 / 12) * (1 - 1.3 / 12)),
+			9,
+		);
+		const { controllerPhases: _, ...silent } = { ...board, controllerPhases: 8 };
+		expect(powerOf(silent, { sustainedW: 120 }).ripple.leftAtOutput).toBeNull();
+	});
+
 	// 8 stages of a rating of 60 A at 1.1 to 1.3 V, as the board says.
 	test("name what all stages are rated for, where a page tells it", () => {
 		const { coreStages = 0, stageRatingA = 0 } = board;

@@ -483,8 +483,19 @@ describe("one stage", () => {
 			rest,
 			"Heat in all stages: 6.2 to 18 W. Lost from the plug to the processor: 6.5 to 18 W.",
 			"Of every 100 W that go in, 90 to 95 W come out.",
+			"The current in one coil goes up and down by 9.1 to 11 A.",
 			"Each watt of heat makes the stages 1.3 to 3 degrees warmer than the air of 35 to 45 degrees C.",
 		]);
+	});
+
+	test("what the controller's phases leave of the ripple", () => {
+		const coilA = { low: 9.1, high: 10.6 };
+		expect(terms({ ripple: { coilA, leftAtOutput: { low: 0.05, high: 0.291 } } })).toContain(
+			"The current in one coil goes up and down by 9.1 to 11 A. At the output at most 29 percent of that is left.",
+		);
+		expect(terms({ ripple: { coilA, leftAtOutput: { low: 0, high: 0.0001 } } }).join(" ")).toContain(
+			"at most 1 percent",
+		);
 	});
 
 	test("one stage is one, and where none rests none is said to", () => {
