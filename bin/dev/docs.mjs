@@ -1,4 +1,4 @@
-// Remakes every generated page: the reviewed sheets in test/golden and the screen in README.md. CI fails when one lags.
+// Remakes every generated page: the reviewed sheets in test/golden, the rule book and the screen in README.md. CI fails when one lags.
 import { spawnSync } from "node:child_process";
 import { mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
@@ -28,6 +28,7 @@ writeFileSync(
 	boardwalk(["sheet", "--answers", "data/scenarios/before-any-board.json", "--parts", "test/golden/no-parts.json"])
 		.stdout,
 );
+writeFileSync(join(root, "src", "rules", "README.md"), boardwalk(["why", "all"]).stdout);
 const home = mkdtempSync(join(tmpdir(), "boardwalk-docs-"));
 try {
 	writeReadme(home);

@@ -5,10 +5,8 @@ import { readJson } from "../files/read-json.ts";
 import { type AnswersFile, answersFile } from "../parts/answers-file.ts";
 import { checkJson, type Fault } from "../parts/check-json.ts";
 import { checkParts } from "../parts/check-parts.ts";
-import { factAt } from "../parts/fact-list.ts";
 import { partsFile } from "../parts/market.ts";
-import { type PartKind, partKindNames, partKinds } from "../parts/part-kinds.ts";
-import { type Wants, wantTitles } from "../parts/wants.ts";
+import { partKindNames, partKinds } from "../parts/part-kinds.ts";
 import { allSources, sourceById } from "../reference/sources.ts";
 import { allRules, ruleById } from "../rules/all-rules.ts";
 import { blockLines } from "../screens/block-lines.ts";
@@ -16,6 +14,8 @@ import type { Screen } from "../screens/screen.ts";
 import { screenOf } from "../screens/screen-of.ts";
 import { viewWalk } from "../screens/walk-view.ts";
 import { adviceJson } from "../sheet/advice-json.ts";
+import { readWords } from "../sheet/read-words.ts";
+import { ruleBook, severityWords } from "../sheet/rule-book.ts";
 import { sourceWords } from "../sheet/source-words.ts";
 import { wrapText } from "../sheet/wrap-text.ts";
 import { takeUpWalk } from "../walk/saved-walk.ts";
@@ -122,7 +122,7 @@ export function schema({ operands: [kind] }: Arguments, { out }: Streams): void 
 	out(`${JSON.stringify(z.toJSONSchema(found), null, "\t")}\n`);
 }
 
-/** `why`: a rule, a criterion, or a board held against a file of answers. */
+/** `why`: a rule, a criterion, the whole rule book, or a board held against a file of answers. */
 export function why(args: Arguments, streams: Streams): void {
 	const [name] = args.operands;
 	const rules = allRules.map(({ id }) => id);
@@ -132,6 +132,10 @@ export function why(args: Arguments, streams: Streams): void {
 			exitCodes.usage,
 			`Of what? A rule (${rules.join(", ")}), a criterion (${criteria.join(", ")}) or a board's id.`,
 		);
+	if (name === "all") {
+		streams.out(ruleBook());
+		return;
+	}
 	const text = ruleText(name) ?? criterionText(name);
 	if (text !== null) {
 		streams.out(text);
@@ -158,13 +162,12 @@ export function why(args: Arguments, streams: Streams): void {
 function ruleText(id: string): string | null {
 	const rule = ruleById(id);
 	if (!rule) return null;
-	const severities = { stops: "stops it", "plan-around": "plan around it", "good-to-know": "good to know" };
 	return textOf([
 		`${rule.id}: ${rule.label}`,
 		rule.asks,
 		`Why: ${rule.why}`,
-		`If not: ${severities[rule.severity]}.${rule.scope === "build" ? " It is about your parts among themselves, and takes no board out." : ""}`,
-		`It reads: ${[...rule.reads, ...rule.mayRead].map(pathWords).join("; ")}.`,
+		`If not: ${severityWords[rule.severity]}.${rule.scope === "build" ? " It is about your parts among themselves, and takes no board out." : ""}`,
+		`It reads: ${[...rule.reads, ...rule.mayRead].map(readWords).join("; ")}.`,
 		`Source: ${sourceWords(sourceById(rule.source))}`,
 	]);
 }
@@ -177,28 +180,10 @@ function criterionText(id: string): string | null {
 		`Why: ${criterion.why}`,
 		`Scale: ${criterion.scale.map(([measure, value]) => `${measure} ${criterion.unit} = ${Math.round(value * 100)} points`).join(", ")}; straight lines between, level outside.`,
 		`Grounds: ${criterion.grounds}`,
-		`It reads: ${criterion.reads.map(pathWords).join("; ")}.`,
+		`It reads: ${criterion.reads.map(readWords).join("; ")}.`,
 		`Source: ${sourceWords(sourceById(criterion.source))}`,
 	]);
 }
-
-/** A fact path with its title, where it is a fact of a part. */
-function pathWords(path: string): string {
-	const [root = "", ...keys] = path.split(".");
-	if (Object.hasOwn(wantTitles, path)) return `${path} (${wantTitles[path as keyof Wants]})`;
-	const fact = Object.hasOwn(partKinds, root) && keys.length > 0 ? factAt(root as PartKind, keys.join(".")) : undefined;
-	if (fact) return `${path} (${fact.title.charAt(0).toLowerCase()}${fact.title.slice(1)})`;
-	const measured = measuredWords[root];
-	return measured === undefined ? path : `${path} (${measured})`;
-}
-
-/** What is worked out of a whole build, by the root of its path. */
-const measuredWords: Readonly<Record<string, string>> = {
-	plan: "worked out: what plugs in where",
-	headers: "worked out: what goes on which header",
-	power: "worked out: power and heat of the board",
-	load: "worked out: what the parts take",
-};
 
 /** `sources`: the bibliography. */
 export function sources({ json }: Arguments, { out }: Streams): void {

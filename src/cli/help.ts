@@ -7,7 +7,7 @@ const commands: readonly (readonly [CommandName | "", string, string])[] = [
 	["sheet", "--answers FILE [--to FILE.md]", "the requirement sheet for shop and bench"],
 	["plan", "BOARD --answers FILE", "what plugs in where on one board; --to FILE.svg draws it"],
 	["power", "BOARD --answers FILE", "how warm one board's power stages get, and why; --to FILE.svg draws it"],
-	["why", "RULE | CRITERION | BOARD", "what a rule checks and why; what was found for a board"],
+	["why", "RULE | CRITERION | BOARD | all", "what a rule checks and why; what was found for a board"],
 	["check", "FILE", "look through a file of parts or answers for mistakes"],
 	["schema", "KIND", "the JSON Schema of a part kind, of parts files or of answers files"],
 	["sources", "", "where facts and figures come from"],
