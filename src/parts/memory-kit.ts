@@ -17,7 +17,7 @@ export const memoryKit = z.strictObject({
 	mtPerS: fact(count(400, 20000).optional(), {
 		title: "Rate on the label",
 		unit: "MT/s",
-		whereToFind: `${label}, often called MHz; it may be a profile above the standard rate.`,
+		whereToFind: `${label}, often as MHz. It may be a profile above the standard rate.`,
 	}),
 	standardMtPerS: fact(count(400, 20000).optional(), {
 		title: "Rate without a profile",

@@ -26,6 +26,7 @@ import { driveSpeed } from "./features/drive-speed.ts";
 import { errorCorrection } from "./features/error-correction.ts";
 import { graphicsLanes } from "./features/graphics-lanes.ts";
 import { lighting } from "./features/lighting.ts";
+import { memoryRate } from "./features/memory-rate.ts";
 import { oldConnectors } from "./features/old-connectors.ts";
 import { raiseClock } from "./features/raise-clock.ts";
 import { rearUsbC } from "./features/rear-usb-c.ts";
@@ -73,6 +74,7 @@ export const allRules: readonly Rule[] = [
 	driveSpeed,
 	chipsetLink,
 	buriedDrives,
+	memoryRate,
 	raiseClock,
 	errorCorrection,
 	rescueMusts,

@@ -32,7 +32,7 @@ export const goodBoard: Partial<Board> = {
 	socket: "Kettle 7",
 	form: "ATX",
 	supportList: { rows: [{ processor: "Piccolo" }] },
-	memory: { type: "DDR5", slots: 2 },
+	memory: { type: "DDR5", slots: 2, channels: 2 },
 	power: { processorPlugs: ["8-pin"] },
 	pictureSockets: ["HDMI"],
 	rearUsb: [{ plug: "A", count: 6 }],
@@ -41,10 +41,16 @@ export const goodBoard: Partial<Board> = {
 
 /** Everything a rule asks for. */
 export const goodBuild: GivenBuild = {
-	processor: { socket: "Kettle 7", graphics: true, baseW: 60, peakW: 90 },
+	processor: {
+		socket: "Kettle 7",
+		graphics: true,
+		baseW: 60,
+		peakW: 90,
+		memory: { channels: 2, rates: [{ modulesPerChannel: 1, mtPerS: 4800 }] },
+	},
 	case: { boardForms: ["ATX"], frontPlugs: [] },
 	graphicsCard: "none",
-	memory: { type: "DDR5", modules: 2 },
+	memory: { type: "DDR5", modules: 2, mtPerS: 4800 },
 	cooler: "none",
 	supply: { processorPlugs: ["8-pin"] },
 	priceCap: { minor: 18_000, currency: "EUR" },
