@@ -1,3 +1,4 @@
+import { titleInSentence } from "../parts/title-in-sentence.ts";
 import { allRules } from "../rules/all-rules.ts";
 import { type RuleSubject, runRule } from "../rules/run-rule.ts";
 
@@ -6,10 +7,5 @@ export function stoppedBy(subject: RuleSubject): readonly string[] {
 	return allRules
 		.filter(({ scope }) => scope === "board")
 		.filter((rule) => runRule(rule, subject).verdict === "does-not-fit")
-		.map(({ label }) => withinSentence(label));
-}
-
-/** "Socket" becomes "socket"; "USB-C at the back" and "M.2 drives" stay. */
-function withinSentence(label: string): string {
-	return /^[A-Z][a-z]/.test(label) ? label.charAt(0).toLowerCase() + label.slice(1) : label;
+		.map(({ label }) => titleInSentence(label));
 }

@@ -1,6 +1,13 @@
 import { exactly, type Interval } from "../maths/interval.ts";
 import { once } from "../maths/once.ts";
-import { ampleK, clockRaise, comfortableC, holdingBackC, sessionMinutes } from "../reference/activity-loads.ts";
+import {
+	ampleK,
+	clockRaise,
+	comfortableC,
+	holdingBackC,
+	hottestToldC,
+	sessionMinutes,
+} from "../reference/activity-loads.ts";
 import { type Boost, boostOf } from "./boost-of-processor.ts";
 import { outputRippleShares } from "./coil-ripple.ts";
 import { countedWatts, type UseOfProcessor } from "./counted-watts.ts";
@@ -63,9 +70,6 @@ export interface SteadyPower {
 	/** The facts nobody gives that matter most; what each is worth is told by factsThatNarrow. */
 	readonly missing: readonly string[];
 }
-
-/** A stage hotter than this is past every limit, so how much does not matter, in degrees C. */
-const hottestToldC = 150;
 
 /** Null where nothing is known of the processor's watts. Each part is worked out when it is first read, and then kept. */
 export function steadyPowerOf(inputs: PowerInputs): SteadyPower | null {

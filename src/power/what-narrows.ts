@@ -1,6 +1,6 @@
 import type { Interval } from "../maths/interval.ts";
 import { summerRooms } from "../parts/wants.ts";
-import { caseRiseK } from "../reference/activity-loads.ts";
+import { caseRiseK, hottestToldC } from "../reference/activity-loads.ts";
 import { sinksWorth } from "../reference/heat-paths.ts";
 import { stageClasses } from "../reference/stage-classes.ts";
 import { heldWatts } from "./held-watts.ts";
@@ -8,8 +8,6 @@ import type { Measurement } from "./measured-path.ts";
 import { type Delivery, stageRangesOf } from "./stage-range.ts";
 import { type PowerInputs, type SteadyPower, steadyPowerOf } from "./steady-power.ts";
 
-/** Past this a temperature is past every limit, so that its width tells nothing, in degrees C (own convention). */
-const hottestCountedC = 150;
 /** A fact that narrows the range by less than this is not worth looking up, in K (own convention). */
 const leastWorthK = 2;
 
@@ -30,7 +28,7 @@ export function factsThatNarrow(inputs: PowerInputs, steady: SteadyPower): reado
 }
 
 function widthOf({ low, high }: Interval): number {
-	return Math.min(high, hottestCountedC) - Math.min(low, hottestCountedC);
+	return Math.min(high, hottestToldC) - Math.min(low, hottestToldC);
 }
 
 interface Candidate {
@@ -117,7 +115,7 @@ function stagesIn(delivery: Delivery): Interval {
 
 /** The test one may hope for: at the load that counts, on an open bench with a fan, seeing the middle of the range. */
 function likelyTest({ watts, hotSpotC, airC }: SteadyPower): Measurement {
-	const middle = ({ low, high }: Interval) => (Math.min(low, hottestCountedC) + Math.min(high, hottestCountedC)) / 2;
+	const middle = ({ low, high }: Interval) => (Math.min(low, hottestToldC) + Math.min(high, hottestToldC)) / 2;
 	return {
 		loadW: Math.max(1, watts.high),
 		airC: usualTestRoomC,

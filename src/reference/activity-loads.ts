@@ -19,6 +19,13 @@ export const sessionMinutes: Readonly<Record<SessionLength, number>> = {
 	"all-day": Number.POSITIVE_INFINITY,
 };
 
+/** How long heavy work lasts, within a sentence. */
+export const sessionWords: Readonly<Record<SessionLength, string>> = {
+	minutes: "for some minutes",
+	"an-hour": "for an hour",
+	"all-day": "for hours",
+};
+
 /** Time constant with which stages, heat sinks and board warm up, in minutes (from memory). */
 export const warmUpMinutes = { low: 5, high: 15 } as const;
 
@@ -33,6 +40,9 @@ export const comfortableC = 90;
 
 /** Hot spot of the stages at which boards hold the processor back, in degrees C (common practice: 105 to 110). */
 export const holdingBackC = 105;
+
+/** A stage hotter than this is past every limit, so how much hotter does not matter, in degrees C (own convention). */
+export const hottestToldC = 150;
 
 /** So far below the comfortable line there is plenty to spare, in K (own convention). */
 export const ampleK = 15;

@@ -3,6 +3,7 @@ import { boardFactWords } from "./board-fact-words.ts";
 import { plainScreen } from "./plain-screen.ts";
 import { pairs, type Screen } from "./screen.ts";
 import type { WalkView } from "./walk-view.ts";
+import { waysFromBoardPage } from "./ways-from-board-page.ts";
 
 /** Every fact that is known of a board. */
 export function boardFactsScreen(view: WalkView, boardId: string): Screen {
@@ -14,10 +15,6 @@ export function boardFactsScreen(view: WalkView, boardId: string): Screen {
 		body: judged
 			? [pairs(boardFactWords(judged.subject.board ?? judged.board, judged.subject.assumed, factsOf("board")))]
 			: [],
-		choices: [
-			{ label: "Back to what was checked", event: { type: "back" } },
-			{ label: "Back to the shortlist", event: { type: "shortlist" } },
-		],
-		enter: { words: "back to what was checked", event: { type: "back" } },
+		...waysFromBoardPage,
 	});
 }

@@ -4,6 +4,7 @@ import { notInThePlan, planWords } from "../sheet/plan-words.ts";
 import { plainScreen } from "./plain-screen.ts";
 import { heading, list, type Screen, text } from "./screen.ts";
 import type { WalkView } from "./walk-view.ts";
+import { waysFromBoardPage } from "./ways-from-board-page.ts";
 
 /** What plugs in where on a board: a picture, and the same in words. */
 export function boardPlanScreen(view: WalkView, boardId: string): Screen {
@@ -31,10 +32,6 @@ export function boardPlanScreen(view: WalkView, boardId: string): Screen {
 					text(notInThePlan),
 				]
 			: [],
-		choices: [
-			{ label: "Back to what was checked", event: { type: "back" } },
-			{ label: "Back to the shortlist", event: { type: "shortlist" } },
-		],
-		enter: { words: "back to what was checked", event: { type: "back" } },
+		...waysFromBoardPage,
 	});
 }

@@ -3,6 +3,7 @@ import { powerToldOf, powerWords } from "../sheet/power-words.ts";
 import { plainScreen } from "./plain-screen.ts";
 import { heading, list, type Screen, text } from "./screen.ts";
 import type { WalkView } from "./walk-view.ts";
+import { waysFromBoardPage } from "./ways-from-board-page.ts";
 
 /** How warm a board's power stages get: a gauge, and the same in words. */
 export function boardPowerScreen(view: WalkView, boardId: string): Screen {
@@ -21,10 +22,6 @@ export function boardPowerScreen(view: WalkView, boardId: string): Screen {
 					...powerWords(told).flatMap(({ heading: words, lines }) => [heading(words), list(lines)]),
 				]
 			: [],
-		choices: [
-			{ label: "Back to what was checked", event: { type: "back" } },
-			{ label: "Back to the shortlist", event: { type: "shortlist" } },
-		],
-		enter: { words: "back to what was checked", event: { type: "back" } },
+		...waysFromBoardPage,
 	});
 }

@@ -10,7 +10,14 @@ import { powerFactsOf, powerOfBuild } from "../power/power-facts.ts";
 import type { StageLosses } from "../power/settled-stage.ts";
 import type { Assumption } from "../power/stage-range.ts";
 import type { PowerInputs, SteadyPower } from "../power/steady-power.ts";
-import { activityLoad, clockRaise, comfortableC, holdingBackC } from "../reference/activity-loads.ts";
+import {
+	activityLoad,
+	clockRaise,
+	comfortableC,
+	holdingBackC,
+	hottestToldC,
+	sessionWords,
+} from "../reference/activity-loads.ts";
 import { cautions } from "../reference/cautions.ts";
 import { type SourceId, sourceById } from "../reference/sources.ts";
 import { roundToTenth } from "../rules/round-to-tenth.ts";
@@ -65,20 +72,17 @@ function candidatesOf(board: Board, worlds: readonly World[]): PowerTold["candid
 	return [...byId.values()];
 }
 
-/** Hotter than this is past every line, so that how much tells nothing, in degrees C (own convention). */
-const hottestToldC = 150;
-
 /** The verdict as one sentence or two. @param sessionLength how long heavy work lasts; unknown counts as all day */
 export function powerSentence(steady: SteadyPower, sessionLength?: SessionLength | null): string {
 	const { verdict, spareK, hotSpotC, beyondRating } = steady;
-	const feeding = `${wattsWords(steady.watts)} ${durations[sessionLength ?? "all-day"]}`;
+	const feeding = `${wattsWords(steady.watts)} ${sessionWords[sessionLength ?? "all-day"]}`;
 	const isFar = hotSpotC.high > hottestToldC;
 	const peak =
 		beyondRating === "at the peak" ? " At the processor's peak each stage would carry more than its rating." : "";
 	switch (verdict) {
 		case "ample":
 		case "enough":
-			return `Feeds the ${wattsWords(steady.watts)} that count ${durations[sessionLength ?? "all-day"]}, with ${spareDegrees(spareK)} to spare.`;
+			return `Feeds the ${wattsWords(steady.watts)} that count ${sessionWords[sessionLength ?? "all-day"]}, with ${spareDegrees(spareK)} to spare.`;
 		case "tight": {
 			if (hotSpotC.high <= comfortableC) return `Feeds ${feeding}, with ${spareDegrees(spareK)} to spare.${peak}`;
 			if (hotSpotC.low <= comfortableC)
@@ -101,12 +105,6 @@ export function powerSentence(steady: SteadyPower, sessionLength?: SessionLength
 		}
 	}
 }
-
-const durations: Readonly<Record<SessionLength, string>> = {
-	minutes: "for some minutes",
-	"an-hour": "for an hour",
-	"all-day": "for hours",
-};
 
 /** Degrees to spare, rounded down: what is promised is there. */
 function spareDegrees({ low, high }: Interval): string {
@@ -196,7 +194,7 @@ function unknownWords({ processor, candidates }: PowerTold): readonly PowerSecti
 
 function warmWords(steady: SteadyPower, { sessionLength }: UseOfProcessor): readonly string[] {
 	const { airC, hotSpotC, spareK, watts } = steady;
-	const duration = capital(durations[sessionLength ?? "all-day"]);
+	const duration = capital(sessionWords[sessionLength ?? "all-day"]);
 	return [
 		`Air at the stages, on a hot evening under load: ${celsiusWords(airC)}.`,
 		`Hottest stage, feeding ${wattsWords(watts)}: ${celsiusWords(hotSpotC)}.`,
@@ -273,7 +271,7 @@ const policyWords: Readonly<Record<NonNullable<UseOfProcessor["limitPolicy"]>, s
 function countedWords({ watts, boost }: SteadyPower, use: UseOfProcessor): readonly string[] {
 	const { sustainedW, raisesClock, sessionLength } = use;
 	return [
-		`${wattsWords(watts)} count: what your processor takes ${durations[sessionLength ?? "all-day"]} in your heaviest use.`,
+		`${wattsWords(watts)} count: what your processor takes ${sessionWords[sessionLength ?? "all-day"]} in your heaviest use.`,
 		...(sessionLength ? [] : ["How long heavy work lasts is not known, so many hours count."]),
 		...activityShareWords(use),
 		...(sustainedW === undefined

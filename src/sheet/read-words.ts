@@ -1,5 +1,6 @@
 import { factAt } from "../parts/fact-list.ts";
 import { type PartKind, partKinds } from "../parts/part-kinds.ts";
+import { titleInSentence } from "../parts/title-in-sentence.ts";
 import { type Wants, wantTitles } from "../parts/wants.ts";
 
 /** A fact path with its title, where it is a fact of a part. */
@@ -7,7 +8,7 @@ export function readWords(path: string): string {
 	const [root = "", ...keys] = path.split(".");
 	if (Object.hasOwn(wantTitles, path)) return `${path} (${wantTitles[path as keyof Wants]})`;
 	const fact = Object.hasOwn(partKinds, root) && keys.length > 0 ? factAt(root as PartKind, keys.join(".")) : undefined;
-	if (fact) return `${path} (${fact.title.charAt(0).toLowerCase()}${fact.title.slice(1)})`;
+	if (fact) return `${path} (${titleInSentence(fact.title)})`;
 	const measured = measuredWords[root];
 	return measured === undefined ? path : `${path} (${measured})`;
 }

@@ -2,6 +2,7 @@ import { criterionWords, type Reason, type Role, type ShortlistEntry } from "../
 import type { Depending } from "../choose/judge.ts";
 import { criterionById } from "../criteria/all-criteria.ts";
 import { partWords } from "../parts/part-words.ts";
+import { titleInSentence } from "../parts/title-in-sentence.ts";
 import { questionById } from "../questions/all-questions.ts";
 import { ruleById } from "../rules/all-rules.ts";
 import { findingWords } from "../rules/finding-words.ts";
@@ -23,7 +24,7 @@ export function reasonWords(reason: Reason): string {
 
 /** "Board size: hangs on your case. Yes: a case for ATX and smaller. No: a case for Mini-ITX only." */
 export function dependingWords({ ruleId, questionId, fitsWith, notWith }: Depending): string {
-	const label = lowerFirst(questionById(questionId)?.label) ?? questionId;
+	const label = inSentence(questionById(questionId)?.label) ?? questionId;
 	return `${ruleById(ruleId)?.label ?? ruleId}: hangs on your ${label}. Yes: ${few(fitsWith)}. No: ${few(notWith)}.`;
 }
 
@@ -34,7 +35,7 @@ function few(words: readonly string[]): string {
 
 /** "Of less weight: front plugs, lights." Stands under what is not known. */
 function alsoUnknownWords({ ruleIds, criterionIds }: Extract<Reason, { kind: "also-unknown" }>): string {
-	const rules = ruleIds.map((id) => lowerFirst(ruleById(id)?.label) ?? id);
+	const rules = ruleIds.map((id) => inSentence(ruleById(id)?.label) ?? id);
 	return `Of less weight: ${few([...rules, ...criterionIds.map((id) => criterionById(id)?.name ?? id)])}.`;
 }
 
@@ -51,7 +52,7 @@ function findingReasonWords(finding: Finding, certain: boolean): string {
 /** "not known: ...", with the missing facts named; null where the finding says it in its own words. */
 export function missingWords({ messageId, missing }: Pick<Finding, "messageId" | "missing">): string | null {
 	if (messageId !== "missing") return null;
-	const facts = missing.map((path) => lowerFirst(howToFindOut(path)?.what) ?? `your ${partWords[path] ?? path}`);
+	const facts = missing.map((path) => inSentence(howToFindOut(path)?.what) ?? `your ${partWords[path] ?? path}`);
 	return `not known: ${facts.join(", ")}.`;
 }
 
@@ -99,11 +100,10 @@ export function verdictWords({
 }: Pick<ShortlistEntry, "verdict" | "dependsOn"> & { readonly planAround?: boolean }): string {
 	if (verdict === "fits") return planAround ? "Fits, with something to plan around" : "Fits";
 	if (dependsOn.length === 1 && dependsOn[0] === "fit/candidates") return "Depends on which processor you take";
-	const labels = dependsOn.map((id) => lowerFirst(questionById(id)?.label) ?? id);
+	const labels = dependsOn.map((id) => inSentence(questionById(id)?.label) ?? id);
 	return labels.length > 0 ? `Can't tell: depends on your ${labels.join(" and your ")}` : "Can't tell yet";
 }
 
-/** A title inside a sentence: its first letter small, unless it begins an abbreviation such as USB. */
-function lowerFirst(title: string | undefined): string | undefined {
-	return title?.replace(/^[A-Z](?![A-Z0-9])/, (letter) => letter.toLowerCase());
+function inSentence(title: string | undefined): string | undefined {
+	return title === undefined ? undefined : titleInSentence(title);
 }

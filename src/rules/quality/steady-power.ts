@@ -1,6 +1,6 @@
 import type { SessionLength } from "../../parts/wants.ts";
 import type { SteadyPower } from "../../power/steady-power.ts";
-import { comfortableC, holdingBackC } from "../../reference/activity-loads.ts";
+import { comfortableC, holdingBackC, hottestToldC, sessionWords } from "../../reference/activity-loads.ts";
 import { defineRule } from "../define-rule.ts";
 import { cannotTell, fail, goodToKnow, type MessageData, type Outcome, pass, planAround } from "../outcome.ts";
 
@@ -19,9 +19,6 @@ interface Spare extends Load {
 }
 
 const tested = ({ isTested }: Load) => (isTested ? " A published test is counted in." : "");
-
-/** Hotter than this is past every limit, so the figure says nothing, in degrees C (own convention). */
-const hottestToldC = 150;
 
 /**
  * What the stages of the board can feed for as long as the heaviest use lasts, by an estimate from published figures;
@@ -108,7 +105,10 @@ export const steadyPower = defineRule({
 	},
 	needs({ "load.counted": watts, sessionLength }) {
 		return watts
-			? { messageId: "need", data: { wattsHigh: Math.round(watts.high), time: timeWords(sessionLength) } }
+			? {
+					messageId: "need",
+					data: { wattsHigh: Math.round(watts.high), time: sessionWords[sessionLength ?? "all-day"] },
+				}
 			: null;
 	},
 });
@@ -117,12 +117,7 @@ function loadOf({ watts, measured }: SteadyPower, sessionLength: SessionLength |
 	const [low, high] = [Math.round(watts.low), Math.round(watts.high)];
 	return {
 		watts: low === high ? String(low) : `${low} to ${high}`,
-		time: timeWords(sessionLength),
+		time: sessionWords[sessionLength ?? "all-day"],
 		isTested: measured !== null,
 	};
-}
-
-/** How long the heaviest work lasts, as words; unknown counts as hours. */
-function timeWords(sessionLength: SessionLength = "all-day"): string {
-	return { minutes: "for some minutes", "an-hour": "for an hour", "all-day": "for hours" }[sessionLength];
 }
