@@ -26,11 +26,17 @@ const currencies = new Set(Intl.supportedValuesOf("currency"));
 
 /** Digits after the point that a currency prints, by the runtime's own table (2 for EUR, 0 for JPY). */
 export function minorDigits(currency: string): number {
-	return (
+	const known = digitsOf.get(currency);
+	if (known !== undefined) return known;
+	const digits =
 		new Intl.NumberFormat("en", { style: "currency", currency, currencyDisplay: "code" }).resolvedOptions()
-			.maximumFractionDigits ?? 2
-	);
+			.maximumFractionDigits ?? 2;
+	digitsOf.set(currency, digits);
+	return digits;
 }
+
+/** Making a formatter takes far longer than using what it knows, and every price of a market asks. */
+const digitsOf = new Map<string, number>();
 
 /** "EUR 189.00" with the code in front, the same in every terminal and on paper. */
 export function moneyText({ minor, currency }: Money): string {

@@ -23,13 +23,14 @@ export type SessionLength = (typeof sessionLengths)[number];
 export const summerRooms = ["cool", "warm", "fan-on"] as const;
 export type SummerRoom = (typeof summerRooms)[number];
 
-/** Things a person may own whose plugs few new boards have. */
+/** Things a person may bring along: plugs that few new boards have, and a system installed elsewhere. */
 export const oldThings = [
 	"PS/2 keyboard or mouse",
 	"serial device",
 	"parallel printer",
 	"IDE drive",
 	"PCI card",
+	"installed system",
 ] as const;
 export type OldThing = (typeof oldThings)[number];
 
@@ -110,6 +111,8 @@ export interface Wants {
 	readonly colourTaste: ColourTaste | null;
 	readonly laterThings: readonly LaterThing[] | null;
 	readonly yearsKept: number | null;
+	/** The day on which all this is judged, as an ISO date; from the clock outside, never asked. */
+	readonly asOf: string | null;
 }
 
 export const noWants: Wants = {
@@ -140,6 +143,7 @@ export const noWants: Wants = {
 	colourTaste: null,
 	laterThings: null,
 	yearsKept: null,
+	asOf: null,
 };
 
 /** What each want is called where facts are listed. */
@@ -171,6 +175,7 @@ export const wantTitles: Readonly<Record<keyof Wants, string>> = {
 	colourTaste: "colour wished",
 	laterThings: "things to be added later",
 	yearsKept: "years to keep the board",
+	asOf: "day of looking",
 };
 
 export const wantNames = Object.keys(noWants) as (keyof Wants)[];

@@ -26,7 +26,7 @@ export function foldAnswers(answers: Answers, context: QuestionContext): Build {
 			open.push({ id: question.id, possibilities: question.alternatives?.(answer.value, context) ?? [] });
 		} else open.push({ id: question.id, possibilities: question.possibilities?.(context) ?? [] });
 	}
-	facts = withPlannedMoney(facts, answers);
+	facts = { ...withPlannedMoney(facts, answers), asOf: context.asOf };
 	return { facts, worlds: worldsOf(facts, open), reached };
 }
 

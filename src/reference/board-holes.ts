@@ -114,6 +114,23 @@ export function edgesOfForm(form: BoardFormName): BoardEdges {
 	};
 }
 
+/** How far a board reaches, in mm from the right and from the rear edge. */
+export type BoardReach = {
+	readonly widthMm: number;
+	readonly depthMm: number;
+};
+
+/** Whether this hole's centre lies on a board that reaches so far. */
+export function isHoleWithin(letter: HoleLetter, { widthMm, depthMm }: BoardReach): boolean {
+	const fromRightMm = mmOfInches(sharedEdges.rightIn) - positions[letter].xMm;
+	return fromRightMm <= widthMm && fromRearEdgeMm(letter) <= depthMm;
+}
+
+/** From the rear edge of any board to the centre of this hole, in mm. */
+export function fromRearEdgeMm(letter: HoleLetter): number {
+	return positions[letter].yMm - mmOfInches(sharedEdges.rearIn);
+}
+
 /** Whether the centre of this hole lies on the largest board of this form. */
 export function isHoleOnBoard(letter: HoleLetter, form: BoardFormName): boolean {
 	const { xMm, yMm } = positions[letter];

@@ -23,6 +23,8 @@ export interface RuleWords {
 	readonly severity: Severity;
 	/** Short name of the requirement on the sheet, such as "Socket". */
 	readonly label: string;
+	/** Ids of messages that tell nothing of this board in this build; left out where findings are listed. */
+	readonly saysNothing?: readonly string[];
 	/** What the person would change to do without it, behind "with": "another case". */
 	readonly wayOut: string;
 }

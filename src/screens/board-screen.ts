@@ -56,17 +56,14 @@ export function boardScreen(view: WalkView, boardId: string): Screen {
 function ordered(findings: readonly Finding[]): readonly Finding[] {
 	const weight = ({ verdict, severity }: Finding) =>
 		verdict === "does-not-fit" ? 0 : verdict === "cannot-tell" ? 1 : severity === "plan-around" ? 2 : severity ? 3 : 4;
-	return findings
-		.filter(
-			({ messageId }) =>
-				messageId !== "open" &&
-				messageId !== "notAsked" &&
-				messageId !== "noCap" &&
-				messageId !== "notTheBoard" &&
-				messageId !== "notMeasured" &&
-				messageId !== "noLoad",
-		)
-		.toSorted((one, other) => weight(one) - weight(other));
+	return findings.filter((finding) => !saysNothing(finding)).toSorted((one, other) => weight(one) - weight(other));
+}
+
+/** Messages that tell nothing of a board, of whatever rule. */
+const alwaysNothing: readonly string[] = ["open", "notAsked"];
+
+function saysNothing({ ruleId, messageId }: Finding): boolean {
+	return alwaysNothing.includes(messageId) || (ruleById(ruleId)?.saysNothing?.includes(messageId) ?? false);
 }
 
 function findingLine(finding: Finding, all: readonly Depending[]): string {
@@ -78,7 +75,7 @@ function findingLine(finding: Finding, all: readonly Depending[]): string {
 	const words = missingWords(finding) ?? findingWords(finding);
 	return [
 		`${findingMark(finding)} - ${label}: ${words}`,
-		assumed.length > 0 ? ` (Partly assumed: ${because}.)` : "",
+		assumed.length > 0 ? ` (Partly assumed${because ? `: ${because}` : ""}.)` : "",
 		findingAdvice(finding) ? ` ${findingAdvice(finding)}` : "",
 	].join("");
 }

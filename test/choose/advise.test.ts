@@ -5,6 +5,7 @@ import { judge } from "../../src/choose/judge.ts";
 import type { Board } from "../../src/parts/board.ts";
 import { type ImportanceTier, importanceTiers } from "../../src/parts/build.ts";
 import { allQuestions } from "../../src/questions/all-questions.ts";
+import { holesOfForm } from "../../src/reference/board-holes.ts";
 import type { GivenBuild } from "../rules/rule-subject.ts";
 import { notSure } from "./demo.ts";
 import { buildOf, countingOnly, goodBoard, goodBuild, smallMarket } from "./small-market.ts";
@@ -317,20 +318,22 @@ describe("reasons", () => {
 			form: "microATX",
 			recovery: { flashWithoutProcessor: false, faultDisplay: "none", resetAtBack: false },
 		});
-		expect(kinds(cautioned.against)).toEqual(["smallerHoles", "rescue"]);
+		expect(kinds(cautioned.against)).toEqual(["bareHoles", "rescue"]);
 	});
 
 	test("a caution that holds only if an open answer turns out so is not held against it", () => {
-		const inCase = (form: "ATX" | "microATX") => ({ case: { boardForms: [form], frontPlugs: [] } });
+		const inCase = (form: "ATX" | "microATX") => ({
+			case: { boardForms: [form], standoffs: [...(holesOfForm(form)?.letters ?? [])], frontPlugs: [] },
+		});
 		const board = withAids(3, 9000, { form: "microATX" });
 		const open = { ...build, case: "unknown" as const };
 		const [fitsAnyway] = adviceFor([board], [open, { large: inCase("ATX"), small: inCase("microATX") }]).shortlist;
 		expect(fitsAnyway).toMatchObject({ verdict: "fits", against: [] });
 		expect(fitsAnyway?.unknown).toMatchObject([
-			{ kind: "finding", finding: { messageId: "smallerHoles" }, certain: false },
+			{ kind: "finding", finding: { messageId: "bareHoles" }, certain: false },
 		]);
 		const [always] = adviceFor([board], [open, { large: inCase("ATX") }]).shortlist;
-		expect(always?.against).toMatchObject([{ kind: "finding", finding: { messageId: "smallerHoles" }, certain: true }]);
+		expect(always?.against).toMatchObject([{ kind: "finding", finding: { messageId: "bareHoles" }, certain: true }]);
 		expect(always?.unknown).toEqual([]);
 	});
 
@@ -366,7 +369,7 @@ describe("reasons", () => {
 	});
 
 	test("facts that a rule needs which can stop the board stand alone, those of all others on one line", () => {
-		const { supportList: __, rearUsb: ___, ...silent } = withAids(3, 9000) as Board;
+		const { supportList: __, rearUsb: ___, headers: ____, ...silent } = withAids(3, 9000) as Board;
 		const asked: GivenBuild = {
 			...build,
 			caseFans: 3,
@@ -378,7 +381,10 @@ describe("reasons", () => {
 		expect(unsure?.unknown).toMatchObject([
 			{ kind: "finding", finding: { ruleId: "fit/generation", verdict: "cannot-tell" }, certain: true },
 			{ kind: "finding", finding: { ruleId: "features/rear-usb-c", verdict: "cannot-tell" }, certain: true },
-			{ kind: "also-unknown", ruleIds: ["features/case-fans", "features/lighting"] },
+			{
+				kind: "also-unknown",
+				ruleIds: ["fit/cooler-headers", "features/case-fans", "features/fan-control", "features/lighting"],
+			},
 		]);
 	});
 

@@ -61,7 +61,7 @@ describe("what sets nothing", () => {
 		["a question there is not", { "fit/nothing": answered("must"), constructor: answered("must") }],
 		["a sum in no currency", { "about/budget": answered({ minor: 100, currency: "QQQ" }) }],
 	])("%s", (_, answers) => {
-		expect(fold(answers).facts).toEqual(emptyBuildFacts);
+		expect(fold(answers).facts).toEqual({ ...emptyBuildFacts, asOf: demoContext.asOf });
 	});
 });
 

@@ -82,6 +82,9 @@ export function tableFaults(rule: Rule, table: RuleTable): readonly string[] {
 		...Object.keys(rule.messages)
 			.filter((id) => !used.has(id))
 			.map((id) => `no case says "${id}"`),
+		...(rule.saysNothing ?? [])
+			.filter((id) => ![...Object.values(fits)].some(([, messageId]) => messageId === id))
+			.map((id) => `"${id}" is to say nothing, but no case fits with it`),
 		...[...used]
 			.filter((id) => !Object.hasOwn(rule.messages, id) && !runnerMessageIds.includes(id))
 			.map((id) => `"${id}" is no message of the rule`),

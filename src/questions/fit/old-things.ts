@@ -14,8 +14,10 @@ export const oldThings = manyQuestion({
 		"Serial: nine pins in two rows, with screws. Parallel: twenty-five pins.",
 		"IDE: a drive with a flat grey cable, 5 cm wide, with forty holes.",
 		"PCI: a card whose edge has one or two notches, and no short piece in front.",
+		"An installed system: you take the drive out of another computer and want to go on as before.",
 	],
-	changes: "A board without the socket is marked, with the adapter that would help.",
+	changes:
+		"A board without the socket is marked, with the adapter that would help. For a system there is a list of what to do first.",
 	notSure: "No old thing is counted for or against any board.",
 	howToFindOut: "Look at the plugs of the things you want to keep.",
 	lines: [
@@ -24,6 +26,11 @@ export const oldThings = manyQuestion({
 		{ value: "parallel printer", label: "Parallel printer", explanation: "A very wide plug" },
 		{ value: "IDE drive", label: "IDE drive", explanation: "A flat cable 5 cm wide" },
 		{ value: "PCI card", label: "PCI card", explanation: "A card from before about 2010" },
+		{
+			value: "installed system",
+			label: "A drive with its system",
+			explanation: "From another computer, to go on as before",
+		},
 	],
 	none: { label: "None of these", explanation: "All I have uses today's plugs" },
 	sets: (facts, values) => ({ ...facts, oldThings: values as readonly OldThing[] }),

@@ -15,8 +15,11 @@ const kindOf = { "5 V three-pin": "5 V lights", "12 V four-pin": "12 V lights" }
 	string
 >;
 
+const boardPlugs = Object.keys(kindOf) as readonly BoardPlug[];
+
 const mayRead = [
 	"lights",
+	"headers.wishes",
 	"headers.headers",
 	"headers.placed",
 	"headers.without",
@@ -55,11 +58,10 @@ export const lighting = defineRule({
 	},
 	check(facts): Outcome {
 		const lights = facts.lights ?? [];
-		if (lights.length === 0) return pass("notAsked");
-		const plugs = boardPlugsOf(lights);
+		// A cooler's lights want a header too, whether or not others were named.
+		const plugs = boardPlugs.filter((plug) => lights.includes(plug) || isAmong(plug, facts["headers.wishes"]));
+		if (lights.length + plugs.length === 0) return pass("notAsked");
 		if (plugs.length === 0) return goodToKnow("ownController");
-		const isAmong = (plug: BoardPlug, wishes: readonly HeaderWish[] = []) =>
-			wishes.some(({ kind }) => kind === kindOf[plug]);
 		const wishesIn = (some: readonly { readonly wish: HeaderWish }[] = []) => some.map(({ wish }) => wish);
 		if (plugs.some((plug) => isAmong(plug, wishesIn(facts["headers.unknown"]))))
 			return cannotTell(["board.headers.lights"]);
@@ -72,13 +74,13 @@ export const lighting = defineRule({
 			: pass("has", { plugs, ...feeds(facts, plugs) });
 	},
 	needs({ lights = [] }) {
-		const plugs = boardPlugsOf(lights);
+		const plugs = boardPlugs.filter((plug) => lights.includes(plug));
 		return plugs.length === 0 ? null : { messageId: "need", data: { plugs } };
 	},
 });
 
-function boardPlugsOf(lights: readonly LightPlug[]): readonly BoardPlug[] {
-	return [...new Set(lights)].filter((plug) => plug !== "maker's own");
+function isAmong(plug: BoardPlug, wishes: readonly HeaderWish[] = []): boolean {
+	return wishes.some(({ kind }) => kind === kindOf[plug]);
 }
 
 /** Of each voltage the weakest header that the lights go on, as far as the board's facts say what it feeds. */

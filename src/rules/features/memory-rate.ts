@@ -1,23 +1,6 @@
-import type { FactsUnder } from "../../parts/fact-path.ts";
 import { defineRule } from "../define-rule.ts";
+import { perChannelOf, tableOf } from "../memory-tables.ts";
 import { cannotTell, fail, goodToKnow, type Outcome, pass } from "../outcome.ts";
-
-const reads = ["memory.mtPerS"] as const;
-const mayRead = [
-	"memory.type",
-	"memory.modules",
-	"memory.ranks",
-	"processor",
-	"processor.memory.rates",
-	"processor.memory.channels",
-	"board.memory.type",
-	"board.memory.rates",
-	"board.memory.channels",
-	"board.memory.highestMtPerS",
-	"board.raises.memoryRate",
-] as const;
-type Facts = FactsUnder<(typeof reads)[number], (typeof mayRead)[number]>;
-type Rows = NonNullable<Facts["processor.memory.rates"]>;
 
 /**
  * The rate on the memory's label, in MT/s, against three lists: the processor's table and the board's table hold without
@@ -35,8 +18,21 @@ export const memoryRate = defineRule({
 	why: "The label often names a raised rate. Processor, board and the number of modules decide what it runs at.",
 	source: "common-practice",
 	severity: "plan-around",
-	reads,
-	mayRead,
+	reads: ["memory.mtPerS"],
+	mayRead: [
+		"memory.type",
+		"memory.modules",
+		"memory.ranks",
+		"processor",
+		"processor.memory.rates",
+		"processor.memory.channels",
+		"board.memory.type",
+		"board.memory.rates",
+		"board.memory.channels",
+		"board.memory.highestMtPerS",
+		"board.raises.memoryRate",
+	],
+	saysNothing: ["otherType"],
 	messages: {
 		otherType: () => "Board and memory are of different types, so their rates are not compared.",
 		within: ({ rate, perChannel }: { rate: number; perChannel: number }) =>
@@ -111,53 +107,4 @@ function above({ rate, listed, by, perChannel }: Raised): string {
 function forModules(perChannel: number): string {
 	if (perChannel === 0) return "for your modules";
 	return perChannel === 1 ? "for one module a channel" : `for ${perChannel} modules a channel`;
-}
-
-/** How many modules share a channel when they are spread evenly; undefined where nobody can tell. */
-function perChannelOf(facts: Facts): number | undefined {
-	const modules = facts["memory.modules"];
-	const channels = [facts["board.memory.channels"], facts["processor.memory.channels"]].filter(
-		(known) => known !== undefined,
-	);
-	if (modules === 1) return 1;
-	return modules === undefined || channels.length === 0 ? undefined : Math.ceil(modules / Math.min(...channels));
-}
-
-interface TableAnswer {
-	readonly by: "your processor" | "the board";
-	/** MT/s; lower than `most` only while a fact of `missing` is not known. */
-	readonly least: number;
-	readonly most: number;
-	readonly missing: readonly string[];
-}
-
-/** What a table lists for these modules; null where it has no row for them. */
-function tableOf(table: Rows | undefined, facts: Facts, by: TableAnswer["by"]): TableAnswer | null {
-	const [type, ranks] = [facts["memory.type"] ?? facts["board.memory.type"], facts["memory.ranks"]];
-	const perChannel = perChannelOf(facts);
-	const alike = (table ?? []).filter(
-		(row) =>
-			(row.type === undefined || type === undefined || row.type === type) &&
-			(perChannel === undefined || row.modulesPerChannel === perChannel) &&
-			(row.ranks === undefined || ranks === undefined || row.ranks === ranks),
-	);
-	// A row for these ranks says more than one for any, of the same type and as many modules a channel.
-	const exact = alike.filter((row) => ranks !== undefined && row.ranks === ranks);
-	const isReplaced = (row: Rows[number]) =>
-		row.ranks === undefined &&
-		exact.some((other) => other.type === row.type && other.modulesPerChannel === row.modulesPerChannel);
-	const rows = alike.filter((row) => !isReplaced(row));
-	if (rows.length === 0) return null;
-	const differ = (of: (row: Rows[number]) => unknown) => new Set(rows.map(of)).size > 1;
-	const missing = [
-		...(type === undefined && differ((row) => row.type) ? ["memory.type"] : []),
-		...(perChannel === undefined && differ((row) => row.modulesPerChannel)
-			? [facts["memory.modules"] === undefined ? "memory.modules" : "board.memory.channels"]
-			: []),
-		...(ranks === undefined && differ((row) => row.ranks) ? ["memory.ranks"] : []),
-	];
-	const rates = rows.map(({ mtPerS }) => mtPerS);
-	const least = Math.min(...rates);
-	// Rows that contradict each other with nothing left to find out: the lower counts.
-	return { by, least, most: missing.length > 0 ? Math.max(...rates) : least, missing };
 }

@@ -6,6 +6,9 @@ import { cannotTell, type Outcome, pass, planAround } from "../outcome.ts";
 const mayRead = ["oldThings", "board.rearOld", "board.headers.serial", "board.cardSlots", "board.drivePorts"] as const;
 type Facts = FactsUnder<never, (typeof mayRead)[number]>;
 
+/** A thing with a plug of its own. */
+type OldPlug = Exclude<OldThing, "installed system">;
+
 /** What helps where the board has no socket for it. Common practice, no source. */
 const helpFor = {
 	"PS/2 keyboard or mouse": "An active PS/2 to USB adapter costs little; the plain plug works with few keyboards.",
@@ -13,7 +16,7 @@ const helpFor = {
 	"parallel printer": "A USB to parallel cable works with most printers, not with other devices.",
 	"IDE drive": "A USB to IDE adapter, with a supply of its own, lets you copy what is on the drive. Do that first.",
 	"PCI card": "Replace the card: the same on USB, or on a card of today, costs little.",
-} as const satisfies Record<OldThing, string>;
+} as const satisfies Record<OldPlug, string>;
 
 /** Things with plugs that few new boards have. What an adapter helps never costs a board its place. */
 export const oldConnectors = defineRule({
@@ -34,10 +37,10 @@ export const oldConnectors = defineRule({
 		need: ({ things }: { things: readonly string[] }) => `Sockets for these, or an adapter: ${things.join(", ")}.`,
 	},
 	advice: {
-		lacks: ({ things }: { things: readonly OldThing[] }) => things.map((thing) => helpFor[thing]).join(" "),
+		lacks: ({ things }: { things: readonly OldPlug[] }) => things.map((thing) => helpFor[thing]).join(" "),
 	},
 	check(facts): Outcome {
-		const things = [...new Set(facts.oldThings ?? [])];
+		const things = plugsOf(facts.oldThings);
 		if (things.length === 0) return pass("notAsked");
 		const without = things.filter((thing) => hasSocketFor(thing, facts) === false);
 		if (without.length > 0) return planAround("lacks", { things: without });
@@ -45,12 +48,18 @@ export const oldConnectors = defineRule({
 		if (missing.length > 0) return cannotTell([...new Set(missing.map((thing) => pathFor(thing, facts)))]);
 		return pass("has");
 	},
-	needs: ({ oldThings = [] }) =>
-		oldThings.length === 0 ? null : { messageId: "need", data: { things: [...new Set(oldThings)] } },
+	needs({ oldThings }) {
+		const things = plugsOf(oldThings);
+		return things.length === 0 ? null : { messageId: "need", data: { things } };
+	},
 });
 
+function plugsOf(things: readonly OldThing[] = []): readonly OldPlug[] {
+	return [...new Set(things)].filter((thing) => thing !== "installed system");
+}
+
 /** Undefined where the page does not say. */
-function hasSocketFor(thing: OldThing, facts: Facts): boolean | undefined {
+function hasSocketFor(thing: OldPlug, facts: Facts): boolean | undefined {
 	switch (thing) {
 		case "PS/2 keyboard or mouse":
 			return facts["board.rearOld"]?.includes("PS/2");
@@ -68,7 +77,7 @@ function hasSocketFor(thing: OldThing, facts: Facts): boolean | undefined {
 	}
 }
 
-function pathFor(thing: OldThing, facts: Facts): string {
+function pathFor(thing: OldPlug, facts: Facts): string {
 	switch (thing) {
 		case "serial device":
 			return facts["board.rearOld"] ? "board.headers.serial" : "board.rearOld";

@@ -1,8 +1,7 @@
 import type { BoardForm } from "../../parts/vocabulary.ts";
 import { boardForms } from "../../reference/board-forms.ts";
-import { holesOfForm } from "../../reference/board-holes.ts";
 import { defineRule } from "../define-rule.ts";
-import { cannotTell, fail, goodToKnow, type Outcome, pass } from "../outcome.ts";
+import { cannotTell, fail, type Outcome, pass } from "../outcome.ts";
 
 interface Sizes {
 	readonly depthMm: number | undefined;
@@ -12,8 +11,8 @@ interface Sizes {
 }
 
 /**
- * The forms a case lists decide. A smaller board goes into a larger case, as far as the standoffs are there; never the
- * other way round. Sizes from the microATX and ATX specifications settle what the list leaves open.
+ * The forms a case lists decide. A smaller board goes into a larger case, never the other way round; its standoffs are
+ * fit/standoffs'. Sizes from the microATX and ATX specifications settle what the list leaves open.
  */
 export const boardForm = defineRule({
 	id: "fit/board-form",
@@ -25,21 +24,11 @@ export const boardForm = defineRule({
 	source: "microatx-1.2",
 	severity: "stops",
 	reads: ["board.form", "case.boardForms"],
-	mayRead: [
-		"board.widthMm",
-		"board.depthMm",
-		"case.boardMaxWidthMm",
-		"case.boardMaxDepthMm",
-		"board.connectorsOnBack",
-		"case.backCutOuts",
-	],
+	mayRead: ["board.widthMm", "board.depthMm", "case.boardMaxWidthMm", "case.boardMaxDepthMm"],
 	messages: {
-		plugsOnBack: () => "Its plugs are on the back. Only a case with cut-outs takes such a board, and yours has them.",
 		listed: ({ form }: { form: string }) => `The case lists ${form} boards.`,
 		smaller: ({ form, forms }: { form: string; forms: readonly string[] }) =>
-			`The case lists ${forms.join(", ")}; a smaller ${form} board goes in as well, on the same holes.`,
-		smallerHoles: ({ form, forms, holes }: { form: string; forms: readonly string[]; holes: readonly string[] }) =>
-			`The case lists ${forms.join(", ")}; a smaller ${form} board goes in, but holes ${holes.join(", ")} may have no standoff.`,
+			`The case lists ${forms.join(", ")}; a smaller ${form} board goes in as well.`,
 		tooLarge: ({ form, forms }: { form: string; forms: readonly string[] }) =>
 			`The board is ${form}; the case takes ${forms.join(", ")} only.`,
 		tooDeep: ({ depthMm, maxDepthMm }: { depthMm: number; maxDepthMm: number }) =>
@@ -51,33 +40,21 @@ export const boardForm = defineRule({
 		depthUnknown: ({ form }: { form: string }) => `${form} is no fixed size, and the board's depth in mm is not known.`,
 		caseDepthUnknown: ({ form }: { form: string }) =>
 			`The case lists ${form}, which is no fixed size, and its room in mm is not known.`,
-		noCutOuts: () => "The board has its plugs on the back; the case has no cut-outs for them.",
-		cutOutsUnknown: () => "The board has its plugs on the back; whether the case has cut-outs for them is not known.",
 		need: ({ forms }: { forms: readonly string[] }) =>
 			`${forms.join(", ")}: the sizes your case takes, and nothing larger.`,
 	},
 	advice: {
-		plugsOnBack: () =>
-			"See on the case maker's page that its cut-outs suit this very board. Lay the cables behind the cut-outs before the board goes in.",
-		smallerHoles: () =>
-			"Look into the case for standoffs at these holes; take out any that would touch the bare board.",
 		depthUnknown: () => "Ask the seller for the board's depth in mm and hold it against the case maker's page.",
 		caseDepthUnknown: () => "Look on the case maker's page for the deepest board in mm.",
-		cutOutsUnknown: () => "Look for the board's name or pattern on the case maker's page.",
 	},
 	check(facts): Outcome {
-		if (facts["board.connectorsOnBack"]) {
-			if (facts["case.backCutOuts"] === undefined) return cannotTell(["case.backCutOuts"], "cutOutsUnknown");
-			if (!facts["case.backCutOuts"]) return fail("noCutOuts");
-		}
 		const sizes = {
 			depthMm: facts["board.depthMm"],
 			maxDepthMm: facts["case.boardMaxDepthMm"],
 			widthMm: facts["board.widthMm"],
 			maxWidthMm: facts["case.boardMaxWidthMm"],
 		};
-		const found = withinSizes(sizes) ?? byList(facts["board.form"], facts["case.boardForms"], sizes);
-		return facts["board.connectorsOnBack"] && found.kind === "pass" ? goodToKnow("plugsOnBack", found.data) : found;
+		return withinSizes(sizes) ?? byList(facts["board.form"], facts["case.boardForms"], sizes);
 	},
 	needs: ({ "case.boardForms": forms }) => (forms ? { messageId: "need", data: { forms } } : null),
 });
@@ -99,15 +76,7 @@ function byList(form: BoardForm, forms: readonly BoardForm[], { depthMm, maxDept
 			return cannotTell(["case.boardMaxDepthMm"], "caseDepthUnknown", { form });
 		return pass("listed", { form });
 	}
-	const hosts = forms.filter((listed) => isWithin(form, listed));
-	if (hosts.length > 0) {
-		// A case has the standoffs of every form it lists.
-		const posts = hosts.flatMap((host) => holesOfForm(host)?.letters ?? []);
-		const bare = (holesOfForm(form)?.letters ?? []).filter((hole) => !posts.includes(hole));
-		return bare.length === 0
-			? pass("smaller", { form, forms })
-			: goodToKnow("smallerHoles", { form, forms, holes: bare });
-	}
+	if (forms.some((listed) => isWithin(form, listed))) return pass("smaller", { form, forms });
 	if (form === "E-ATX" && maxDepthMm !== undefined)
 		return depthMm === undefined
 			? cannotTell(["board.depthMm"], "depthUnknown", { form })

@@ -2,7 +2,21 @@ import type { Board } from "../../parts/board.ts";
 import { canonicalName } from "../../parts/canonical-name.ts";
 import { defineRule } from "../define-rule.ts";
 import { compareFirmware } from "../firmware-version.ts";
-import { cannotTell, fail, goodToKnow, type Outcome, pass, planAround } from "../outcome.ts";
+import { cannotTell, fail, goodToKnow, type MessageData, type Outcome, pass, planAround } from "../outcome.ts";
+
+const careWhileUpdating =
+	"The power must stay on throughout: a stopped update can leave the board dead. Take the file for this very board and revision.";
+
+/** Firmware that a processor needs to start, and the one that protects it where that is a later one. */
+interface Update extends MessageData {
+	readonly from: string;
+	readonly safe?: string;
+}
+
+/** Who must update anyway goes straight to what protects the processor. */
+const updateTo = ({ from, safe }: Update) => `${safe ?? from} or newer`;
+const updateFirst = ({ safe }: { safe: string }) =>
+	`Update to ${safe} after a plain first start, before you switch on the memory profile or let it work hard. ${careWhileUpdating}`;
 
 /** What is known of the firmware on this board and of what this processor wants of it. */
 interface BoardFirmware {
@@ -53,6 +67,8 @@ export const generation = defineRule({
 			`It needs firmware ${from}, which the box may not hold yet; the board can update without a processor.`,
 		needsUpdate: ({ from, processor }: { from: string; processor: string }) =>
 			`It needs firmware ${from} before it starts with the ${processor}, and nobody knows what the box holds.`,
+		safeUnsure: ({ safe }: { safe: string }) =>
+			`It starts, but only firmware ${safe} keeps this processor from harm, and nobody knows what the box holds.`,
 		safeLater: ({ safe, oldest }: { safe: string; oldest: string }) =>
 			`It starts, but only firmware ${safe} keeps this processor from harm, and a box may still hold ${oldest}.`,
 		dropped: ({ version }: { version: string }) =>
@@ -67,16 +83,15 @@ export const generation = defineRule({
 			`The board maker's support list names the ${processor}; note from which firmware.`,
 	},
 	advice: {
-		safeLater: ({ safe }: { safe: string }) =>
-			`Update to ${safe} after a plain first start, before you switch on the memory profile or let it work hard.`,
+		safeUnsure: updateFirst,
+		safeLater: updateFirst,
 		dropped: ({ version }: { version: string }) =>
 			`Ask for a box with firmware older than ${version}, and never update to it or beyond.`,
 		mayDrop: ({ version }: { version: string }) => `Do not update to ${version} or beyond.`,
 		nearlyListed: () => "Look at the list again, letter by letter, or ask the maker.",
-		updatesAlone: () =>
-			"Update before the first start, with the power on throughout: a stopped update can leave the board dead. Take the file for this very board and revision.",
-		needsUpdate: ({ from }: { from: string }) =>
-			`Ask the shop for a box with firmware ${from} or newer, or let the shop update it. Else borrow an older processor that the board runs.`,
+		updatesAlone: (update: Update) => `Update to ${updateTo(update)} before the first start. ${careWhileUpdating}`,
+		needsUpdate: (update: Update) =>
+			`Best is a board that can update without a processor. Else let the shop update it to ${updateTo(update)}, or borrow an older processor that it runs. ${careWhileUpdating}`,
 		noList: () => "Open the board maker's support page, processor list, and look for your processor's name.",
 	},
 	check(facts): Outcome {
@@ -135,16 +150,24 @@ function byFirmware(fromVersion: string, firmware: BoardFirmware): Outcome {
 	const order = oldestInShops === undefined ? null : compareFirmware(oldestInShops, fromVersion);
 	if (oldestInShops !== undefined && order !== null && order >= 0)
 		return withCare(pass("newEnough", { from: fromVersion, oldest: oldestInShops }), firmware);
-	if (flashWithoutProcessor) return planAround("updatesAlone", { from: fromVersion });
-	return planAround("needsUpdate", { from: fromVersion, processor });
+	const { safeFrom } = firmware;
+	const isSafeLater = safeFrom !== undefined && isBefore(fromVersion, safeFrom);
+	const update: Update = { from: fromVersion, ...(isSafeLater ? { safe: safeFrom } : {}) };
+	return flashWithoutProcessor
+		? planAround("updatesAlone", update)
+		: planAround("needsUpdate", { ...update, processor });
 }
 
 /** A board that starts may still hold firmware that does not protect the processor, or be updated past it. */
 function withCare(otherwise: Outcome, { oldestInShops, releases, safeFrom, droppedFrom }: BoardFirmware): Outcome {
-	const isBefore = (version: string, limit: string) => (compareFirmware(version, limit) ?? 0) < 0;
 	if (droppedFrom !== undefined && releases.some((version) => !isBefore(version, droppedFrom)))
 		return planAround("dropped", { version: droppedFrom });
+	if (safeFrom !== undefined && oldestInShops === undefined) return planAround("safeUnsure", { safe: safeFrom });
 	if (safeFrom !== undefined && oldestInShops !== undefined && isBefore(oldestInShops, safeFrom))
 		return planAround("safeLater", { safe: safeFrom, oldest: oldestInShops });
 	return droppedFrom === undefined ? otherwise : goodToKnow("mayDrop", { version: droppedFrom });
+}
+
+function isBefore(version: string, limit: string): boolean {
+	return (compareFirmware(version, limit) ?? 0) < 0;
 }

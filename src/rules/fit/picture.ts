@@ -1,10 +1,11 @@
+import type { Board } from "../../parts/board.ts";
 import type { PictureSocket } from "../../parts/vocabulary.ts";
 import { defineRule } from "../define-rule.ts";
 import { cannotTell, fail, type Outcome, pass, planAround } from "../outcome.ts";
 
 /**
  * Without a graphics card the picture comes from the processor, through a socket at the back of the board; each screen
- * wants one of its own, of its shape or through an adapter.
+ * wants one of its own, of its shape or through an adapter. A USB-C socket that names a picture among its modes is one too.
  */
 export const picture = defineRule({
 	id: "fit/picture",
@@ -16,11 +17,13 @@ export const picture = defineRule({
 	source: "common-practice",
 	severity: "stops",
 	reads: ["graphicsCard"],
-	mayRead: ["processor.graphics", "board.pictureSockets", "screens"],
+	mayRead: ["processor.graphics", "board.pictureSockets", "board.rearUsb", "screens"],
+	saysNothing: ["notTheBoard"],
 	messages: {
 		card: () => "The graphics card gives the picture.",
 		socket: ({ sockets }: { sockets: readonly string[] }) =>
 			`The processor gives the picture, through the board's ${sockets.join(" or ")}.`,
+		usbC: () => "The picture comes through a USB-C socket at the back; no HDMI or DisplayPort socket is named.",
 		tooFewSockets: ({ screens, sockets }: { screens: number; sockets: number }) =>
 			`You have ${screens} screens; the board has ${sockets} picture ${sockets === 1 ? "socket" : "sockets"}.`,
 		otherShape: ({ screens, sockets }: { screens: readonly string[]; sockets: readonly string[] }) =>
@@ -35,6 +38,8 @@ export const picture = defineRule({
 			`Picture sockets at the back for your screens (${screens.join(", ")}), because you have no graphics card.`,
 	},
 	advice: {
+		usbC: () =>
+			"Buy a cable from USB-C to the plug of your screen, made for a picture; most are made for charging only. To VGA it must be an active adapter.",
 		tooFewSockets: () => "A graphics card brings more sockets; some screens pass the picture on to the next one.",
 		otherShape: ({ screens }: { screens: readonly string[] }) =>
 			`An adapter helps. Adapters work one way only: buy one from the board's socket to the screen's plug.${
@@ -45,16 +50,24 @@ export const picture = defineRule({
 	check(facts): Outcome {
 		const card = facts.graphicsCard;
 		if (card === "have" || card === "open") return pass("card");
-		const [graphics, sockets] = [facts["processor.graphics"], facts["board.pictureSockets"]];
-		if (graphics && sockets && sockets.length > 0) {
+		const [graphics, listed] = [facts["processor.graphics"], facts["board.pictureSockets"]];
+		const overUsbC = pictureOverUsbC(facts["board.rearUsb"]);
+		const sockets = withUsbC(listed ?? [], overUsbC.sockets);
+		if (graphics && sockets.length > 0) {
 			const plain = pass("socket", { sockets: [...new Set(sockets)] });
-			return card === "none" ? (screensOut(facts.screens ?? [], sockets) ?? plain) : plain;
+			return card === "none" ? (wayToScreens(facts.screens ?? [], sockets, listed !== undefined) ?? plain) : plain;
 		}
 		if (card === "unknown") return cannotTell(["graphicsCard"], "unknown");
 		if (graphics === false) return pass("notTheBoard");
-		if (graphics && sockets?.length === 0) return fail("noSocket");
+		// A list without any socket may still leave out what USB-C can do.
+		const mayHaveUsbC = sockets.length === 0 && overUsbC.mayBeMore;
+		if (graphics && listed && !mayHaveUsbC) return fail("noSocket");
 		return cannotTell(
-			[...(graphics === undefined ? ["processor.graphics"] : []), ...(sockets ? [] : ["board.pictureSockets"])],
+			[
+				...(graphics === undefined ? ["processor.graphics"] : []),
+				...(listed || sockets.length > 0 ? [] : ["board.pictureSockets"]),
+				...(listed && mayHaveUsbC ? ["board.rearUsb"] : []),
+			],
 			"unknown",
 		);
 	},
@@ -63,6 +76,38 @@ export const picture = defineRule({
 		return screens.length > 0 ? { messageId: "needScreens", data: { screens } } : { messageId: "need", data: {} };
 	},
 });
+
+/** Words of a page for a USB-C socket that carries a picture ("picture", "DisplayPort", "DP Alt Mode"). */
+const pictureWords = /picture|display|\bdp(\b|\d)/i;
+const notWords = /\b(no|not|without)\b/i;
+
+/** How many USB-C sockets at the back are known to give a picture, and whether there may be more than known. */
+export function pictureOverUsbC(rearUsb: Board["rearUsb"]): { readonly sockets: number; readonly mayBeMore: boolean } {
+	const oval = (rearUsb ?? []).filter(({ plug }) => plug === "C");
+	const giving = oval.filter(({ modes = [] }) => modes.some((one) => pictureWords.test(one) && !notWords.test(one)));
+	return {
+		sockets: giving.reduce((sum, { count }) => sum + count, 0),
+		mayBeMore: !rearUsb || oval.some(({ modes }) => modes === undefined),
+	};
+}
+
+/** Pages list such a socket among the picture sockets, among the USB sockets, or in both places: it counts once. */
+function withUsbC(listed: readonly PictureSocket[], overUsbC: number): readonly PictureSocket[] {
+	const missing = overUsbC - listed.filter((socket) => socket === "USB-C").length;
+	return [...listed, ...Array.from({ length: Math.max(0, missing) }, () => "USB-C" as const)];
+}
+
+/** What to plan for on the way from the board's sockets to the screens, or null. */
+function wayToScreens(
+	screens: readonly PictureSocket[],
+	sockets: readonly PictureSocket[],
+	isWhole: boolean,
+): Outcome | null {
+	const out = screensOut(screens, sockets);
+	const isUsbCOnly = sockets.every((socket) => socket === "USB-C");
+	// Where the other sockets are not known, what the screens lack would be a guess; that there is a picture is none.
+	return isUsbCOnly && (screens.length === 0 || (out && !isWhole)) ? planAround("usbC") : out;
+}
 
 /** What to plan for where not every screen finds a socket of its shape, or null. */
 function screensOut(screens: readonly PictureSocket[], sockets: readonly PictureSocket[]): Outcome | null {

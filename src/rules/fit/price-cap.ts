@@ -1,5 +1,7 @@
+import type { Board } from "../../parts/board.ts";
 import { type Money, minorDigits, moneyText } from "../../parts/money.ts";
 import { defineRule } from "../define-rule.ts";
+import { moneyLeft } from "../money-left.ts";
 import { cannotTell, fail, type Outcome, pass } from "../outcome.ts";
 
 /**
@@ -16,7 +18,8 @@ export const priceCap = defineRule({
 	source: "own-convention",
 	severity: "stops",
 	reads: [],
-	mayRead: ["board.price", "priceCap", "moneyInAll", "moneySpent", "moneyPlanned"],
+	mayRead: ["board.price", "board.offers", "priceCap", "moneyInAll", "moneySpent", "moneyPlanned"],
+	saysNothing: ["noCap"],
 	messages: {
 		noCap: () => "You have set no limit.",
 		noPrice: ({ cap }: { cap: string }) => `Its price is not known; your limit is ${cap}.`,
@@ -37,8 +40,9 @@ export const priceCap = defineRule({
 			`At most ${left}, postage included: that is left once the parts you picked are paid.`,
 		needLeft: ({ left }: { left: string }) => `At most ${left}, postage included: no more of your money is left.`,
 	},
-	check({ "board.price": price, priceCap: cap, moneyInAll, moneySpent, moneyPlanned }) {
-		const left = leftOf(moneyInAll, moneySpent, moneyPlanned);
+	check({ "board.price": asked, "board.offers": offers = [], priceCap: cap, moneyInAll, moneySpent, moneyPlanned }) {
+		const price = asked ?? cheapest(offers);
+		const left = moneyLeft(moneyInAll, moneySpent, moneyPlanned);
 		const outcomes = [
 			...(cap ? [heldAgainst(cap, price, capMessages)] : []),
 			...(left ? [heldAgainst(left, price, leftMessages)] : []),
@@ -49,12 +53,25 @@ export const priceCap = defineRule({
 		return plainest ?? pass("noCap");
 	},
 	needs({ priceCap: cap, moneyInAll, moneySpent, moneyPlanned }) {
-		const left = leftOf(moneyInAll, moneySpent, moneyPlanned);
+		const left = moneyLeft(moneyInAll, moneySpent, moneyPlanned);
 		if (left && (!cap || (left.currency === cap.currency && left.minor < cap.minor)))
 			return { messageId: moneyPlanned ? "needLeftAfter" : "needLeft", data: { left: moneyText(left) } };
 		return cap ? { messageId: "need", data: { cap: moneyText(cap) } } : null;
 	},
 });
+
+/**
+ * What a used or opened one costs, where no new one is noted; quality/used-offer says what to look at. Of offers in two
+ * currencies those in the first one's count.
+ */
+function cheapest(offers: NonNullable<Board["offers"]>): Money | undefined {
+	const [first] = offers;
+	return offers
+		.map(({ price }) => price)
+		.filter(({ currency }) => currency === first?.price.currency)
+		.toSorted((one, other) => one.minor - other.minor)
+		.at(0);
+}
 
 /** The messages about one limit, and the name of the limit in their data. */
 interface LimitMessages {
@@ -79,17 +96,6 @@ const leftMessages: LimitMessages = {
 	noPrice: "noPriceLeft",
 	otherCurrency: "otherCurrencyLeft",
 };
-
-/**
- * What is left of all the money, never less than nothing. Who has not said what is spent has all of it; two currencies
- * cannot be taken from each other, so nothing is known then.
- */
-function leftOf(inAll: Money | undefined, spent: Money | undefined, planned: Money | undefined): Money | null {
-	if (!inAll || (spent && spent.currency !== inAll.currency)) return null;
-	// The parts that were picked must be paid too; their sum is in the same currency by its making.
-	const gone = (spent?.minor ?? 0) + (planned?.minor ?? 0);
-	return { minor: Math.max(0, inAll.minor - gone), currency: inAll.currency };
-}
 
 function heldAgainst(limit: Money, price: Money | undefined, messages: LimitMessages): Outcome {
 	const limitWords = { [messages.name]: moneyText(limit) };

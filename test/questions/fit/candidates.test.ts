@@ -38,7 +38,7 @@ test("takes up to four, none of them twice", () => {
 describe("several", () => {
 	test("each is one way the processor may turn out, and the build itself knows none", () => {
 		const { facts, worlds } = foldAnswers(marked("three", "two"), context);
-		expect(facts).toEqual(emptyBuildFacts);
+		expect(facts).toEqual({ ...emptyBuildFacts, asOf: context.asOf });
 		const ofProcessors = worlds.filter(({ choices }) =>
 			choices.some(({ questionId }) => questionId === "fit/candidates"),
 		);
@@ -81,7 +81,7 @@ describe("several", () => {
 
 test("one alone is the processor that is planned, and nothing stays open about it", () => {
 	const { facts, worlds } = foldAnswers(marked("one"), context);
-	expect(facts).toEqual({ ...emptyBuildFacts, processor: planned(one) });
+	expect(facts).toEqual({ ...emptyBuildFacts, asOf: context.asOf, processor: planned(one) });
 	expect(worlds.flatMap(({ choices }) => choices.map(({ questionId }) => questionId))).not.toContain("fit/candidates");
 });
 

@@ -4,7 +4,7 @@ import { testRule } from "../test-rule.ts";
 const air = { kind: "air" as const };
 const tower = (overMemoryMm: number) => ({ ...air, memoryRoomMm: 40, overMemoryMm });
 
-// 45 mm from the socket's centre to the first memory slot is common practice, no source.
+// 40 mm from the socket's centre are common practice, no source; 50 mm of room an own convention.
 testRule(memoryUnderCooler, {
 	fits: {
 		"exactly as high as there is room": [
@@ -17,34 +17,48 @@ testRule(memoryUnderCooler, {
 			"low",
 			{ heightMm: 35, roomMm: 40 },
 		],
-		"tall memory beside a cooler that does not reach it": [
-			{ memory: { heightMm: 55 }, cooler: tower(44.9) },
-			"clear",
-			{ overMm: 44.9 },
+		"a tenth too tall, where the cooler may reach it: the board decides": [
+			{ memory: { heightMm: 40.1 }, cooler: tower(40.1) },
+			"byBoard",
+			{ heightMm: 40.1, roomMm: 40 },
 		],
-		"a cooler that does not reach it, and nobody has said which memory": [
-			{ cooler: { ...air, overMemoryMm: 40 } },
+		"tall memory beside a cooler that just stays away": [
+			{ memory: { heightMm: 55 }, cooler: tower(40) },
 			"clear",
 			{ overMm: 40 },
 		],
+		"a cooler that stays away, and nobody has said which memory": [
+			{ cooler: { ...air, overMemoryMm: 38 } },
+			"clear",
+			{ overMm: 38 },
+		],
+		"a cooler that stays away, and memory to be bought": [
+			{ memory: "open", cooler: tower(38) },
+			"clear",
+			{ overMm: 38 },
+		],
 		"a liquid cooler": [{ memory: { heightMm: 55 }, cooler: { kind: "liquid" } }, "liquid"],
-		"memory to be bought to suit": [{ memory: "open", cooler: tower(66) }, "noMemory"],
+		"memory to be bought, with room for any": [
+			{ memory: "open", cooler: { ...tower(66), memoryRoomMm: 50 } },
+			"noMemory",
+		],
+		"memory to be bought, with the room not known": [{ memory: "open", cooler: air }, "noMemory"],
 		"no memory": [{ memory: "none", cooler: tower(66) }, "noMemory"],
 		"the cooler from the box": [{ memory: { heightMm: 55 }, cooler: "none" }, "none", { part: "cooler" }],
 	},
 	cautions: {
-		"too tall, with the cooler's reach not known": [
-			{ memory: { heightMm: 44 }, cooler: { ...air, memoryRoomMm: 40 } },
-			"plan-around",
-			"maybeTooHigh",
-			{ heightMm: 44, roomMm: 40 },
+		"memory to be bought, with little room": [
+			{ memory: "open", cooler: { ...tower(66), memoryRoomMm: 49.9 } },
+			"good-to-know",
+			"chooseLow",
+			{ roomMm: 49.9 },
 		],
 	},
 	fails: {
-		"a tenth too tall, where the cooler just reaches it": [
-			{ memory: { heightMm: 40.1 }, cooler: tower(45) },
-			"tooHigh",
-			{ heightMm: 40.1, roomMm: 40, moreMm: 0.1 },
+		"too tall, with the cooler's reach not known": [
+			{ memory: { heightMm: 40.1 }, cooler: { ...air, memoryRoomMm: 40 } },
+			"maybeTooHigh",
+			{ heightMm: 40.1, roomMm: 40 },
 		],
 	},
 	cannotTell: {

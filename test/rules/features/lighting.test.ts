@@ -18,6 +18,11 @@ testRule(lighting, {
 			"has",
 			{ plugs: ["5 V three-pin", "12 V four-pin"] },
 		],
+		"no lights but the cooler's": [
+			{ board: board(5), cooler: { kind: "liquid", headersUsed: { lights5V: 1 } } },
+			"has",
+			{ plugs: ["5 V three-pin"] },
+		],
 		"the cooler's lights too": [
 			{ board: board(5, 5), lights: ["5 V three-pin"], cooler: { headersUsed: { lights5V: 1 } } },
 			"has",
@@ -125,7 +130,13 @@ testRule(lighting, {
 			"ownController",
 		],
 	},
-	cannotTell: { "the page is silent": [{ board: {}, lights: ["5 V three-pin"] }, ["board.headers.lights"]] },
+	cannotTell: {
+		"the page is silent": [{ board: {}, lights: ["5 V three-pin"] }, ["board.headers.lights"]],
+		"only the cooler has lights, and the page is silent": [
+			{ board: {}, cooler: { kind: "liquid", headersUsed: { lights12V: 1 } } },
+			["board.headers.lights"],
+		],
+	},
 	needs: {
 		"both kinds": [
 			{ lights: ["5 V three-pin", "12 V four-pin", "5 V three-pin"] },

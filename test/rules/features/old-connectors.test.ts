@@ -1,6 +1,9 @@
-import { oldThings } from "../../../src/parts/wants.ts";
+import { oldThings as allThings } from "../../../src/parts/wants.ts";
 import { oldConnectors } from "../../../src/rules/features/old-connectors.ts";
 import { testRule } from "../test-rule.ts";
+
+/** A system is no thing with a plug: build/moved-system speaks of it. */
+const oldThings = allThings.filter((thing) => thing !== "installed system");
 
 /** A board with a place for every old thing. */
 const museum = {
@@ -20,6 +23,7 @@ testRule(oldConnectors, {
 	fits: {
 		"nobody has said": [{ board: modern }, "notAsked"],
 		"none of these": [{ board: {}, oldThings: [] }, "notAsked"],
+		"only a system from another computer": [{ board: modern, oldThings: ["installed system"] }, "notAsked"],
 		"all of them": [{ board: museum, oldThings }, "has"],
 		"a serial header does as well": [
 			{ board: { rearOld: [], headers: { serial: 1 } }, oldThings: ["serial device"] },
@@ -28,7 +32,7 @@ testRule(oldConnectors, {
 		"a serial header alone is known": [{ board: { headers: { serial: 1 } }, oldThings: ["serial device"] }, "has"],
 	},
 	cautions: {
-		"none of them": [{ board: modern, oldThings }, "plan-around", "lacks", { things: [...oldThings] }],
+		"none of them": [{ board: modern, oldThings }, "plan-around", "lacks", { things: oldThings }],
 		"one of two": [
 			{ board: { ...modern, rearOld: ["PS/2"] }, oldThings: ["PS/2 keyboard or mouse", "IDE drive"] },
 			"plan-around",

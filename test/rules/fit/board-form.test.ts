@@ -12,6 +12,11 @@ testRule(boardForm, {
 			"listed",
 			{ form: "E-ATX" },
 		],
+		"a smaller board with holes the larger has not": [
+			{ board: { form: "microATX" }, case: { boardForms: ["ATX"] } },
+			"smaller",
+			{ form: "microATX", forms: ["ATX"] },
+		],
 		"a smaller board, all of whose holes the larger has": [
 			{ board: { form: "Mini-ITX" }, case: { boardForms: ["ATX"] } },
 			"smaller",
@@ -35,20 +40,6 @@ testRule(boardForm, {
 		],
 		"a case to be bought to suit": [{ board: { form: "ATX" }, case: "open" }, "open", { part: "case" }],
 		"no case": [{ board: { form: "ATX" }, case: "none" }, "none", { part: "case" }],
-	},
-	cautions: {
-		"plugs on the back, and a case with cut-outs": [
-			{ board: { form: "ATX", connectorsOnBack: true }, case: { boardForms: ["ATX"], backCutOuts: true } },
-			"good-to-know",
-			"plugsOnBack",
-			{ form: "ATX" },
-		],
-		"a smaller board with holes the larger has not": [
-			{ board: { form: "microATX" }, case: { boardForms: ["ATX"] } },
-			"good-to-know",
-			"smallerHoles",
-			{ form: "microATX", forms: ["ATX"], holes: ["B", "R", "S"] },
-		],
 	},
 	fails: {
 		"too large": [
@@ -81,10 +72,6 @@ testRule(boardForm, {
 			"tooDeep",
 			{ depthMm: 170, maxDepthMm: 169 },
 		],
-		"plugs on the back, and a case without cut-outs": [
-			{ board: { form: "ATX", connectorsOnBack: true }, case: { boardForms: ["ATX"], backCutOuts: false } },
-			"noCutOuts",
-		],
 	},
 	cannotTell: {
 		"a millimetre deeper than ATX, and the case that lists it gives no depth": [
@@ -113,11 +100,6 @@ testRule(boardForm, {
 			["board.depthMm"],
 			"depthUnknown",
 			{ form: "E-ATX" },
-		],
-		"plugs on the back, and the case's page is silent": [
-			{ board: { form: "ATX", connectorsOnBack: true }, case: { boardForms: ["ATX"] } },
-			["case.backCutOuts"],
-			"cutOutsUnknown",
 		],
 	},
 	assumed: {

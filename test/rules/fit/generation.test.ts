@@ -80,6 +80,44 @@ testRule(generation, {
 			"safeLater",
 			{ safe: "1.34", oldest: "1.33" },
 		],
+		"it starts, but nobody knows whether the box holds what protects it": [
+			{
+				board: { chipset: "Ladle 3" },
+				processor,
+				platform: { generations: [{ generation: "Schooner", served: "yes", safeFrom: "1.34" }] },
+			},
+			"plan-around",
+			"safeUnsure",
+			{ safe: "1.34" },
+		],
+		"it needs an update to start, and a newer one to be safe": [
+			{
+				board: {
+					chipset: "Ladle 3",
+					firmware: { oldestInShops: "1.10" },
+					recovery: { flashWithoutProcessor: true },
+				},
+				processor,
+				platform: {
+					generations: [{ generation: "Schooner", served: "from firmware", startsFrom: "1.20", safeFrom: "1.34" }],
+				},
+			},
+			"plan-around",
+			"updatesAlone",
+			{ from: "1.20", safe: "1.34" },
+		],
+		"the firmware it starts with protects it too": [
+			{
+				board: { chipset: "Ladle 3", firmware: { oldestInShops: "1.10" } },
+				processor,
+				platform: {
+					generations: [{ generation: "Schooner", served: "from firmware", startsFrom: "1.34", safeFrom: "1.34" }],
+				},
+			},
+			"plan-around",
+			"needsUpdate",
+			{ from: "1.34", processor: "Deckhand 6" },
+		],
 		"a version is out that no longer runs it": [
 			{
 				board: { chipset: "Ladle 3", firmware: { releases: [{ version: "2.40" }, { version: "2.50" }] } },

@@ -1,5 +1,16 @@
+import type { Board } from "../../../src/parts/board.ts";
 import { picture } from "../../../src/rules/fit/picture.ts";
 import { testRule } from "../test-rule.ts";
+
+/** A board with no picture socket of its own, and USB-C sockets at the back. */
+const oval = (count: number, modes?: string[], more: Partial<Board> = { pictureSockets: [] }): Partial<Board> => ({
+	...more,
+	rearUsb: [
+		{ plug: "A", count: 4, modes: ["no picture here"] },
+		{ plug: "C", count, ...(modes ? { modes } : {}) },
+	],
+});
+const bare: Partial<Board> = { pictureSockets: [], rearUsb: [{ plug: "A", count: 4 }] };
 
 const withoutCard = { graphicsCard: "none", processor: { graphics: true } } as const;
 
@@ -44,6 +55,30 @@ testRule(picture, {
 			{ board: { pictureSockets: ["HDMI"] }, graphicsCard: {}, processor: { graphics: true }, screens: ["VGA", "DVI"] },
 			"card",
 		],
+		"a screen that takes USB-C": [
+			{ board: oval(1, ["USB 40Gbps", "picture"]), ...withoutCard, screens: ["USB-C"] },
+			"socket",
+			{ sockets: ["USB-C"] },
+		],
+		"a screen that takes USB-C, and the other sockets are not known": [
+			{ board: oval(1, ["DP 1.4"], {}), ...withoutCard, screens: ["USB-C"] },
+			"socket",
+			{ sockets: ["USB-C"] },
+		],
+		"USB-C in both lists is one socket, and one more than is listed there": [
+			{
+				board: oval(2, ["DisplayPort"], { pictureSockets: ["HDMI", "USB-C"] }),
+				...withoutCard,
+				screens: ["HDMI", "USB-C", "USB-C"],
+			},
+			"socket",
+			{ sockets: ["HDMI", "USB-C"] },
+		],
+		"a picture over USB-C, whether or not there will be a card": [
+			{ board: oval(1, ["picture"]), processor: { graphics: true } },
+			"socket",
+			{ sockets: ["USB-C"] },
+		],
 		"nobody has said of a card, so nothing is said of the screens": [
 			{ board: { pictureSockets: ["HDMI"] }, processor: { graphics: true }, screens: ["VGA"] },
 			"socket",
@@ -51,6 +86,37 @@ testRule(picture, {
 		],
 	},
 	cautions: {
+		"a picture over USB-C only": [
+			{ board: oval(1, ["USB 40Gbps", "picture", "charging 15 W"]), ...withoutCard },
+			"plan-around",
+			"usbC",
+		],
+		"USB-C among the picture sockets only": [
+			{ board: { pictureSockets: ["USB-C"] }, ...withoutCard, screens: [] },
+			"plan-around",
+			"usbC",
+		],
+		"a picture over USB-C, and the other sockets are not known": [
+			{ board: oval(1, ["DisplayPort 1.4"], {}), ...withoutCard, screens: ["HDMI", "HDMI"] },
+			"plan-around",
+			"usbC",
+		],
+		"USB-C only, and a screen of another shape": [
+			{ board: oval(1, ["picture"]), ...withoutCard, screens: ["HDMI"] },
+			"plan-around",
+			"otherShape",
+			{ screens: ["HDMI"], sockets: ["USB-C"] },
+		],
+		"a USB-C socket counted once, and one screen more": [
+			{
+				board: oval(1, ["picture"], { pictureSockets: ["HDMI", "USB-C"] }),
+				...withoutCard,
+				screens: ["HDMI", "USB-C", "USB-C"],
+			},
+			"plan-around",
+			"tooFewSockets",
+			{ screens: 3, sockets: 2 },
+		],
 		"one screen more than sockets": [
 			{ board: { pictureSockets: ["HDMI", "DisplayPort"] }, ...withoutCard, screens: ["HDMI", "DisplayPort", "HDMI"] },
 			"plan-around",
@@ -89,11 +155,11 @@ testRule(picture, {
 		],
 	},
 	fails: {
-		"no socket at all for a screen": [{ board: { pictureSockets: [] }, ...withoutCard, screens: ["HDMI"] }, "noSocket"],
-		"no card and no socket": [
-			{ board: { pictureSockets: [] }, graphicsCard: "none", processor: { graphics: true } },
-			"noSocket",
-		],
+		"no socket at all for a screen": [{ board: bare, ...withoutCard, screens: ["HDMI"] }, "noSocket"],
+		"no card and no socket": [{ board: bare, graphicsCard: "none", processor: { graphics: true } }, "noSocket"],
+		"USB-C with other modes": [{ board: oval(2, ["charging 60 W"]), ...withoutCard }, "noSocket"],
+		"USB-C with no modes at all": [{ board: oval(1, []), ...withoutCard }, "noSocket"],
+		"USB-C said to carry none": [{ board: oval(1, ["no picture"]), ...withoutCard }, "noSocket"],
 	},
 	cannotTell: {
 		"nobody has said whether there will be a card": [
@@ -113,7 +179,27 @@ testRule(picture, {
 		],
 		// With graphics in the processor the board would be at fault, without them it would not.
 		"no socket, and the processor's page is silent": [
-			{ board: { pictureSockets: [] }, graphicsCard: "none", processor: {} },
+			{ board: bare, graphicsCard: "none", processor: {} },
+			["processor.graphics"],
+			"unknown",
+		],
+		"no picture socket, and what USB-C can do is not known": [
+			{ board: oval(1), ...withoutCard },
+			["board.rearUsb"],
+			"unknown",
+		],
+		"no picture socket, and the USB sockets are not known": [
+			{ board: { pictureSockets: [] }, ...withoutCard },
+			["board.rearUsb"],
+			"unknown",
+		],
+		"neither processor nor USB-C is known": [
+			{ board: oval(1), graphicsCard: "none", processor: {} },
+			["processor.graphics", "board.rearUsb"],
+			"unknown",
+		],
+		"a picture over USB-C, and the processor's page is silent": [
+			{ board: oval(1, ["picture"], {}), graphicsCard: "none", processor: {} },
 			["processor.graphics"],
 			"unknown",
 		],

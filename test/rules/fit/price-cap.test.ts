@@ -16,6 +16,20 @@ testRule(priceCap, {
 			{ price: "EUR 179.99", cap: "EUR 180.00" },
 		],
 		"given away": [{ board: { price: eur(0) }, priceCap: eur(1) }, "within", { price: "EUR 0.00", cap: "EUR 0.01" }],
+		"only used ones, the cheapest exactly at the limit": [
+			{
+				board: {
+					offers: [
+						{ price: eur(20_000), condition: "opened" },
+						{ price: eur(18_000), condition: "used" },
+						{ price: { minor: 1, currency: "GBP" }, condition: "used" },
+					],
+				},
+				priceCap: eur(18_000),
+			},
+			"within",
+			{ price: "EUR 180.00", cap: "EUR 180.00" },
+		],
 		"no limit": [{ board: { price: eur(99_999) } }, "noCap"],
 		"no limit and no price": [{ board: {} }, "noCap"],
 		"exactly what is left": [
@@ -45,6 +59,14 @@ testRule(priceCap, {
 		],
 	},
 	fails: {
+		"a new one over the limit, whatever used ones cost": [
+			{
+				board: { price: eur(18_001), offers: [{ price: eur(9_000), condition: "used" }] },
+				priceCap: eur(18_000),
+			},
+			"over",
+			{ price: "EUR 180.01", cap: "EUR 180.00", overMinor: 1, over: "EUR 0.01", digits: 2 },
+		],
 		"one cent over": [
 			{ board: { price: eur(18_001) }, priceCap: eur(18_000) },
 			"over",

@@ -1,0 +1,98 @@
+import type { BoardForm, HoleLetter } from "../../parts/vocabulary.ts";
+import { boardForms } from "../../reference/board-forms.ts";
+import { type BoardReach, isHoleWithin } from "../../reference/board-holes.ts";
+import { defineRule } from "../define-rule.ts";
+import { cannotTell, fail, goodToKnow, type Outcome, pass } from "../outcome.ts";
+
+/** Said wherever places go by letter. */
+const lettersFrom = "The letters are those of the microATX specification's drawing.";
+
+/** Half of a standoff from corner to corner, in mm (from memory): so far beyond an edge it still touches the board. */
+const standoffRadiusMm = 3.5;
+
+/** The specification leaves hole S of a microATX board to its maker, so nothing is said of it. */
+const optionalHoles: Partial<Record<BoardForm, HoleLetter>> = { microATX: "S" };
+
+type Letters = readonly HoleLetter[];
+
+const comeOutWords = ({ posts }: { posts: Letters }) =>
+	`${standoffsAt(posts)}: the board has no hole there, so ${itOrThey(posts)} must come out first.`;
+const comeOutAdvice = () =>
+	`Do it before the board goes in: a standoff left there can short it. Keep what you unscrew. ${lettersFrom}`;
+
+/**
+ * Holes of the board against the standoffs somebody found in the case. Where nobody looked, the case's list of forms
+ * settles it (fit/board-form): a case has what the forms it lists need, and ATX cases nearly always what microATX needs
+ * too (common practice, no source).
+ */
+export const standoffs = defineRule({
+	id: "fit/standoffs",
+	scope: "board",
+	label: "Standoffs under the board",
+	wayOut: "another case",
+	asks: "Does every standoff of the case lie under a hole of the board?",
+	why: "A standoff is a metal post. Under a hole it holds the board; anywhere else it can short it.",
+	source: "microatx-1.2",
+	severity: "plan-around",
+	reads: [],
+	mayRead: ["board.form", "board.holes", "board.widthMm", "board.depthMm", "case.standoffs", "case.standoffsRemovable"],
+	saysNothing: ["notLooked", "held"],
+	messages: {
+		notLooked: () => "Nobody has noted where the case has standoffs; its list of board sizes decides.",
+		held: () => "Every screw hole of the board has a standoff, and no other standoff lies under it.",
+		fixed: ({ posts }: { posts: Letters }) =>
+			`${standoffsAt(posts)}: the board has no hole there, and ${itOrThey(posts)} cannot be unscrewed.`,
+		takeOut: comeOutWords,
+		leftOver: comeOutWords,
+		bareHoles: ({ holes }: { holes: Letters }) =>
+			`${holes.length === 1 ? "Hole" : "Holes"} ${holes.join(", ")}: no standoff in the case, so the board is not held there.`,
+		holesUnknown: () => "Which screw holes the board has is not known.",
+	},
+	advice: {
+		fixed: () =>
+			`Do not put this board in: a standoff that touches it can short it. Ask the case's maker, or take another case. ${lettersFrom}`,
+		takeOut: comeOutAdvice,
+		leftOver: comeOutAdvice,
+		bareHoles: () =>
+			`Screw in a standoff there if the case has a thread for it. Else push plugs in gently there. ${lettersFrom}`,
+		holesUnknown: () => "Lay the board into the case loosely. Take out each standoff that lies under no hole.",
+	},
+	check(facts): Outcome {
+		const posts = facts["case.standoffs"];
+		if (!posts) return pass("notLooked");
+		const { "board.form": form, "board.holes": stated } = facts;
+		if (!stated || !form) return cannotTell(["board.holes"], "holesUnknown");
+		const size = boardForms[form];
+		const reach = {
+			widthMm: facts["board.widthMm"] ?? size.widthMm,
+			depthMm: facts["board.depthMm"] ?? size.depthMm,
+		};
+		const isSettled = (letter: HoleLetter) => letter !== optionalHoles[form];
+		// Holes assumed from the form are those of a full-size board; a smaller one has none past its edge.
+		const holes = stated.filter((hole) => isSettled(hole) && isHoleWithin(hole, reach));
+		const leftOver = posts.filter(
+			(post) => isSettled(post) && !holes.includes(post) && isHoleWithin(post, beyond(reach, standoffRadiusMm)),
+		);
+		if (leftOver.length > 0) return leftOverIn(facts["case.standoffsRemovable"], leftOver);
+		const bare = holes.filter((hole) => !posts.includes(hole));
+		return bare.length > 0 ? goodToKnow("bareHoles", { holes: bare }) : pass("held");
+	},
+});
+
+/** Standoffs that can be unscrewed are a step of every build and no fault of the board. */
+function leftOverIn(isRemovable: boolean | undefined, posts: Letters): Outcome {
+	if (isRemovable === undefined) return goodToKnow("leftOver", { posts });
+	return isRemovable ? pass("takeOut", { posts }) : fail("fixed", { posts });
+}
+
+function beyond({ widthMm, depthMm }: BoardReach, mm: number): BoardReach {
+	return { widthMm: widthMm + mm, depthMm: depthMm + mm };
+}
+
+function standoffsAt(posts: Letters): string {
+	return `${posts.length === 1 ? "Standoff at place" : "Standoffs at places"} ${posts.join(", ")}`;
+}
+
+function itOrThey(posts: Letters): string {
+	return posts.length === 1 ? "it" : "they";
+}
