@@ -224,8 +224,7 @@ describe("one board", () => {
 		const screen = screenAt(demo, quiet, at("oddment-button"));
 		const [checked = []] = listsOf(screen.body);
 		const bound = (found?.findings ?? []).filter(
-			({ ruleId, messageId }) =>
-				messageId !== "notAsked" && !(ruleById(ruleId)?.saysNothing ?? []).includes(messageId),
+			({ ruleId, messageId }) => messageId !== "notAsked" && !(ruleById(ruleId)?.saysNothing ?? []).includes(messageId),
 		);
 		expect(bound.length).toBeGreaterThan(8);
 		expect(checked).toHaveLength(bound.length);
