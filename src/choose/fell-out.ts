@@ -6,12 +6,12 @@ export interface FellOut {
 	readonly boards: readonly BoardJudgement[];
 }
 
-/** Boards that do not fit, grouped by the first rule that takes each out; the largest group first. */
+/** Boards that do not fit, grouped by the rule told first of those that take each out; the largest group first. */
 export function fellOut({ boards }: Judgement): readonly FellOut[] {
 	const groups = new Map<string, BoardJudgement[]>();
 	for (const judged of boards) {
 		if (judged.verdict !== "does-not-fit") continue;
-		const ruleId = judged.failedRuleIds[0] ?? "";
+		const ruleId = judged.stoppedBy ?? "";
 		groups.set(ruleId, [...(groups.get(ruleId) ?? []), judged]);
 	}
 	return [...groups]

@@ -4,7 +4,7 @@ import type { BuildFacts } from "../parts/build.ts";
 import { canonicalName, canonicalSocket } from "../parts/canonical-name.ts";
 import type { Market } from "../parts/market.ts";
 import type { Platform } from "../parts/platform.ts";
-import { loadFactsOf } from "../power/load-facts.ts";
+import { type LoadFacts, loadFactsOf } from "../power/load-facts.ts";
 import { assumedBoardFacts, withAssumedFacts } from "../reference/assumed-facts.ts";
 import type { Rule } from "../rules/define-rule.ts";
 import type { Finding } from "../rules/outcome.ts";
@@ -21,11 +21,19 @@ import {
 /** A board as rules see it, with its price, its assumed facts and its chipset row; the build is still to be added. */
 export type BoardSubject = Omit<RuleSubject, "facts"> & { readonly board: Board };
 
-/** What is measured of a build without any board. */
-export const measuresOfBuild = { load: loadFactsOf };
+const loads = new WeakMap<BuildFacts, LoadFacts>();
+
+/** What is measured of a build without any board; worked out once a build. */
+export const measuresOfBuild = {
+	load: (facts: BuildFacts) => {
+		const known = loads.get(facts) ?? loadFactsOf(facts);
+		loads.set(facts, known);
+		return known;
+	},
+};
 
 const subjects = new WeakMap<Market, readonly BoardSubject[]>();
-const findings = new WeakMap<Market, Map<string, readonly Finding[]>>();
+const findings = new WeakMap<Market, Map<string, FindingOnBoard>>();
 /** Most sets of findings kept for one market: enough for a walk to go back and forth, and no more. */
 const mostKept = 400;
 
@@ -50,23 +58,52 @@ export function boardSubjects(market: Market): readonly BoardSubject[] {
 	return made;
 }
 
+/** What a rule says of the board at this place of the market; worked out when it is first asked for. */
+export type FindingOnBoard = (index: number) => Finding;
+
 /**
- * What one rule says of every board, in the market's order. A rule sees only what it reads: as long as that stays the
- * same, its findings are those of before, so that an answer runs only the rules that read it.
+ * What one rule says of each board of a market. A rule sees only what it reads: as long as that stays the same, its
+ * findings are those of before, so that an answer runs only the rules that read it.
  *
  * @param seen what the rule reads of the build, as text; see seenBy
  */
-export function findingsOfMarket(market: Market, rule: Rule, facts: BuildFacts, seen: string): readonly Finding[] {
-	const known = findings.get(market) ?? new Map<string, readonly Finding[]>();
+export function findingsOfMarket(market: Market, rule: Rule, facts: BuildFacts, seen: string): FindingOnBoard {
+	const known = findings.get(market) ?? new Map<string, FindingOnBoard>();
 	findings.set(market, known);
 	const key = `${rule.id} ${seen}`;
-	const found = known.get(key) ?? boardSubjects(market).map((subject) => runRule(rule, { ...subject, facts }));
+	const found = known.get(key) ?? findingOnBoard(market, rule, facts);
 	// What was used last stays longest.
 	known.delete(key);
 	known.set(key, found);
 	const [oldest] = known.keys();
 	if (known.size > mostKept && oldest !== undefined) known.delete(oldest);
 	return found;
+}
+
+function findingOnBoard(market: Market, rule: Rule, facts: BuildFacts): FindingOnBoard {
+	const subjectAt = subjectsWith(market, facts);
+	const found: (Finding | undefined)[] = [];
+	return (index) => {
+		const known = found[index] ?? runRule(rule, subjectAt(index));
+		found[index] = known;
+		return known;
+	};
+}
+
+const subjectsOfBuild = new WeakMap<Market, WeakMap<BuildFacts, RuleSubject[]>>();
+
+/** Each board of a market with a build; one for all rules, since each finding holds on to its own. */
+export function subjectsWith(market: Market, facts: BuildFacts): (index: number) => RuleSubject {
+	const boards = boardSubjects(market);
+	const ofMarket = subjectsOfBuild.get(market) ?? new WeakMap<BuildFacts, RuleSubject[]>();
+	subjectsOfBuild.set(market, ofMarket);
+	const made = ofMarket.get(facts) ?? [];
+	ofMarket.set(facts, made);
+	return (index) => {
+		const known = made[index] ?? { ...(boards[index] as BoardSubject), facts };
+		made[index] = known;
+		return known;
+	};
 }
 
 /** The parts of a build that a rule reads, as text that is the same where they are. */

@@ -1,14 +1,19 @@
 import { inclusionMinimal } from "../maths/minimal-sets.ts";
+import { once } from "../maths/once.ts";
 import type { Board } from "../parts/board.ts";
 import type { Build, BuildFacts, World } from "../parts/build.ts";
+import { pathParts } from "../parts/fact-path.ts";
 import type { Market } from "../parts/market.ts";
 import { allRules } from "../rules/all-rules.ts";
 import type { Rule } from "../rules/define-rule.ts";
 import type { Finding, Verdict } from "../rules/outcome.ts";
 import { type RuleSubject, runRule } from "../rules/run-rule.ts";
-import { type BoardSubject, boardSubjects, findingsOfMarket, measuresOfBuild, seenBy } from "./findings-of-market.ts";
+import { type FindingOnBoard, findingsOfMarket, measuresOfBuild, seenBy, subjectsWith } from "./findings-of-market.ts";
 
-/** What the rules say of one board. */
+/**
+ * What the rules say of one board. The verdict is worked out at once, all else when it is first asked for: most boards
+ * of a market fall out by a cheap rule, and nobody looks at the rest of what could be said of them.
+ */
 export interface BoardJudgement {
 	readonly board: Board;
 	readonly verdict: Verdict;
@@ -18,6 +23,8 @@ export interface BoardJudgement {
 	readonly depending: readonly Depending[];
 	/** Rules that find something else in another world: what they say holds only if the open answers turn out so. */
 	readonly unsettledRuleIds: readonly string[];
+	/** Of the rules that take the board out the one that is told first, the quick ones before those that plan; or null. */
+	readonly stoppedBy: string | null;
 	/** Rules under which the board fits in no possible world; where none alone does, those that together leave none. */
 	readonly failedRuleIds: readonly string[];
 	/** The smallest sets of rules without which the board would fit in some world; none unless it does not fit. */
@@ -60,9 +67,9 @@ export interface BuildFinding {
 
 /** Judges every board of the market against the build. Pure; the order of boards is kept and changes nothing. */
 export function judge(market: Market, build: Build): Judgement {
-	const plans = boardRules.map(({ rule, seen }) => planOf(rule, seen, market, build.worlds));
-	const subjects = boardSubjects(market);
-	const boards = market.parts.board.map((board, index) => judgeBoard(board, index, subjects, build, plans));
+	const plans = rulePlans(market, build.worlds);
+	const subjectAt = subjectsWith(market, build.facts);
+	const boards = market.parts.board.map((board, index) => judgeBoard(board, index, subjectAt(index), build, plans));
 	const count = (verdict: Verdict) => boards.filter((judged) => judged.verdict === verdict).length;
 	return {
 		build,
@@ -80,17 +87,22 @@ export function judge(market: Market, build: Build): Judgement {
 
 const boardRules = allRules.filter(({ scope }) => scope === "board").map((rule) => ({ rule, seen: seenBy(rule) }));
 
+/** Whether a rule reads what must be measured of the whole build first: such rules are run last. */
+function isMeasured({ reads, mayRead }: Rule): boolean {
+	return [...reads, ...mayRead].some((path) => ["plan", "headers", "power"].includes(pathParts(path).root));
+}
+
 /** Worlds that look alike to a rule are judged once. */
 interface RulePlan {
 	readonly rule: Rule;
-	/** What the rule says of every board in one world of each group, and which group each world belongs to. */
-	readonly groups: readonly (readonly Finding[])[];
+	/** What the rule says of a board in one world of each group, and which group each world belongs to. */
+	readonly groups: readonly FindingOnBoard[];
 	readonly groupOfWorld: readonly number[];
 }
 
 function planOf(rule: Rule, seen: (facts: BuildFacts) => string, market: Market, worlds: readonly World[]): RulePlan {
 	const places = new Map<string, number>();
-	const groups: (readonly Finding[])[] = [];
+	const groups: FindingOnBoard[] = [];
 	const groupOfWorld = worlds.map(({ facts }) => {
 		const key = seen(facts);
 		const known = places.get(key);
@@ -101,49 +113,87 @@ function planOf(rule: Rule, seen: (facts: BuildFacts) => string, market: Market,
 	return { rule, groups, groupOfWorld };
 }
 
+/** The rules of one judgement: all of them, those that can stop a board, and these with the quick ones first. */
+interface RulePlans {
+	readonly all: readonly RulePlan[];
+	readonly stopping: readonly RulePlan[];
+	readonly quickFirst: readonly RulePlan[];
+}
+
+function rulePlans(market: Market, worlds: readonly World[]): RulePlans {
+	const all = boardRules.map(({ rule, seen }) => planOf(rule, seen, market, worlds));
+	// What can stop no board cannot make its fit uncertain either; advise tells of it all the same.
+	const stopping = all.filter(({ rule }) => rule.severity === "stops");
+	const [quick, measured] = [false, true].map((last) => stopping.filter(({ rule }) => isMeasured(rule) === last));
+	return { all, stopping, quickFirst: [...(quick ?? []), ...(measured ?? [])] };
+}
+
 function judgeBoard(
 	given: Board,
 	index: number,
-	subjects: readonly BoardSubject[],
+	subject: RuleSubject,
 	build: Build,
-	plans: readonly RulePlan[],
+	{ all, stopping, quickFirst }: RulePlans,
 ): BoardJudgement {
-	const subject: RuleSubject = { ...(subjects[index] as BoardSubject), facts: build.facts };
-	const byRule = plans.map(({ rule, groups, groupOfWorld }) => {
-		const findings = groups.map((ofBoards) => ofBoards[index] as Finding);
-		return { rule, findings, inWorld: (world: number) => findings[groupOfWorld[world] ?? 0] as Finding };
-	});
-	const worlds = build.worlds.map((_, index) => index);
-	const possible = worlds.filter((world) => byRule.every((rule) => rule.inWorld(world).verdict !== "does-not-fit"));
-	// What can stop no board cannot make its fit uncertain either; advise tells of it all the same.
-	const certain = worlds.filter((world) =>
-		byRule.every(({ rule, inWorld }) => inWorld(world).verdict === "fits" || rule.severity !== "stops"),
-	);
+	const inWorld = ({ groups, groupOfWorld }: RulePlan, world: number) =>
+		(groups[groupOfWorld[world] ?? 0] as FindingOnBoard)(index);
+	const worlds = build.worlds.map((_, world) => world);
+	const isStopped = (plan: RulePlan, world: number) => inWorld(plan, world).verdict === "does-not-fit";
+	const stopIn = worlds.map((world) => quickFirst.find((plan) => isStopped(plan, world)));
+	const possible = worlds.filter((world) => !stopIn[world]);
+	const certain = possible.filter((world) => quickFirst.every((plan) => inWorld(plan, world).verdict === "fits"));
 	const verdict = possible.length === 0 ? "does-not-fit" : certain.length === worlds.length ? "fits" : "cannot-tell";
-	const failedIn = (world: number) =>
-		new Set(byRule.flatMap(({ rule, inWorld }) => (inWorld(world).verdict === "does-not-fit" ? [rule.id] : [])));
+	const findingsBy = once(() => all.map(({ groups }) => groups.map((on) => on(index))));
+	const verdictsOf = (plan: RulePlan) => worlds.map((world) => inWorld(plan, world).verdict);
+	const findings = once(() => findingsBy().map(plainest));
+	const depending = once(() => all.flatMap((plan) => dependingOn(plan.rule.id, build.worlds, verdictsOf(plan))));
+	const unsettled = once(() =>
+		all
+			.filter((_, at) => new Set(findingsBy()[at]?.map(({ messageId }) => messageId)).size > 1)
+			.map(({ rule }) => rule.id),
+	);
+	const stoppedBy = once(() => {
+		if (verdict !== "does-not-fit") return null;
+		const alone = quickFirst.find((plan) => worlds.every((world) => isStopped(plan, world)));
+		return (alone ?? stopIn[0])?.rule.id ?? null;
+	});
+	const failed = once(() =>
+		verdict === "does-not-fit"
+			? failedRules(stopping.map((plan) => ({ id: plan.rule.id, verdicts: verdictsOf(plan) })))
+			: [],
+	);
+	const corrections = once(() => {
+		const failedIn = (world: number) =>
+			new Set(stopping.filter((plan) => isStopped(plan, world)).map(({ rule }) => rule.id));
+		return verdict === "does-not-fit" ? inclusionMinimal(worlds.map(failedIn)) : [];
+	});
+	const deciding = once(() =>
+		verdict === "cannot-tell" ? decidingQuestions(build.worlds, new Set(possible), new Set(certain)) : [],
+	);
 	return {
 		board: given,
 		verdict,
-		findings: byRule.map(({ findings }) => plainest(findings)),
-		depending: byRule.flatMap(({ rule, inWorld }) =>
-			dependingOn(
-				rule.id,
-				build.worlds,
-				worlds.map((world) => inWorld(world).verdict),
-			),
-		),
-		unsettledRuleIds: byRule
-			.filter(({ findings }) => new Set(findings.map(({ messageId }) => messageId)).size > 1)
-			.map(({ rule }) => rule.id),
-		failedRuleIds:
-			verdict === "does-not-fit"
-				? failedRules(
-						byRule.map(({ rule, findings }) => ({ id: rule.id, verdicts: findings.map((found) => found.verdict) })),
-					)
-				: [],
-		corrections: verdict === "does-not-fit" ? inclusionMinimal(worlds.map(failedIn)) : [],
-		dependsOn: verdict === "cannot-tell" ? decidingQuestions(build.worlds, new Set(possible), new Set(certain)) : [],
+		get stoppedBy() {
+			return stoppedBy();
+		},
+		get findings() {
+			return findings();
+		},
+		get depending() {
+			return depending();
+		},
+		get unsettledRuleIds() {
+			return unsettled();
+		},
+		get failedRuleIds() {
+			return failed();
+		},
+		get corrections() {
+			return corrections();
+		},
+		get dependsOn() {
+			return deciding();
+		},
 		possibleWorlds: possible,
 		subject,
 	};

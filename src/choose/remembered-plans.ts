@@ -55,17 +55,21 @@ function rememberedForBoards<T>(
 	seenOf: (facts: BuildFacts) => string,
 	measure: (board: Board, facts: BuildFacts) => T,
 ): (board: Board, facts: BuildFacts) => T {
-	const all = new WeakMap<Board, Map<string, T>>();
+	const all = new WeakMap<Board, { lastKey: string; last: T; readonly kept: Map<string, T> }>();
 	return (board, facts) => {
-		const ofBoard = all.get(board) ?? new Map<string, T>();
-		all.set(board, ofBoard);
 		const key = seenOf(facts);
-		const measured = ofBoard.get(key) ?? measure(board, facts);
+		const ofBoard = all.get(board);
+		// Rules ask one after another for the same plan.
+		if (ofBoard?.lastKey === key) return ofBoard.last;
+		const kept = ofBoard?.kept ?? new Map<string, T>();
+		const measured = kept.get(key) ?? measure(board, facts);
+		if (ofBoard) Object.assign(ofBoard, { lastKey: key, last: measured });
+		else all.set(board, { lastKey: key, last: measured, kept });
 		// What was used last stays longest.
-		ofBoard.delete(key);
-		ofBoard.set(key, measured);
-		const [oldest] = ofBoard.keys();
-		if (ofBoard.size > mostKept && oldest !== undefined) ofBoard.delete(oldest);
+		kept.delete(key);
+		kept.set(key, measured);
+		const [oldest] = kept.keys();
+		if (kept.size > mostKept && oldest !== undefined) kept.delete(oldest);
 		return measured;
 	};
 }

@@ -57,10 +57,30 @@ export type FactLookup =
 	/** `missing` is the path a person would have to find out; `state` says why where a whole part is not there. */
 	| { readonly known: false; readonly missing: string; readonly state?: HaveState };
 
+/** A fact path taken apart: its root, the keys below it, and those as one path inside a part. */
+export interface PathParts {
+	readonly root: string;
+	readonly keys: readonly string[];
+	readonly inside: string;
+}
+
+/** There are only as many paths as rules and criteria name, and each is looked up for every board. */
+const partsOfPath = new Map<string, PathParts>();
+
+/** Takes a path apart, once for all. */
+export function pathParts(path: string): PathParts {
+	const known = partsOfPath.get(path);
+	if (known) return known;
+	const [root = "", ...keys] = path.split(".");
+	const parts: PathParts = { root, keys, inside: keys.join(".") };
+	partsOfPath.set(path, parts);
+	return parts;
+}
+
 /** Looks one path up. Never throws; an unknown root is simply missing (a test holds all paths against the definitions). */
 export function lookUpFact(subject: FactSubject, path: string): FactLookup {
-	const [root = "", ...keys] = path.split(".");
-	if (root === "wish") return inside(subject.facts.wishes, [keys.join(".")], path);
+	const { root, keys, inside: below } = pathParts(path);
+	if (root === "wish") return inside(subject.facts.wishes, [below], path);
 	if (isWant(root)) return present(subject.facts[root] ?? undefined, path);
 	if (root === "board" || root === "platform") return inside(subject[root], keys, path);
 	const measures: Readonly<Record<string, ((facts: BuildFacts) => object) | undefined>> = subject.measures ?? {};

@@ -1,5 +1,5 @@
 import type { Board } from "../parts/board.ts";
-import { type FactSubject, lookUpFact } from "../parts/fact-path.ts";
+import { type FactSubject, lookUpFact, pathParts } from "../parts/fact-path.ts";
 import type { AssumedFact } from "../reference/assumed-facts.ts";
 import type { Need, Rule } from "./define-rule.ts";
 import { cannotTell, type FactRead, type Finding, type Outcome, pass } from "./outcome.ts";
@@ -16,33 +16,31 @@ export interface RuleSubject extends FactSubject {
  */
 export function runRule(rule: Rule, subject: RuleSubject): Finding {
 	const values: Record<string, unknown> = {};
-	const facts: FactRead[] = [];
 	let early: Outcome | null = null;
 	for (const path of rule.reads) {
 		const found = lookUpFact(subject, path);
-		if (found.known) take(path, found.value);
+		if (found.known) values[path] = found.value;
 		else if (found.state === "open" || found.state === "none") early = pass(found.state, { part: found.missing });
 		else if (!early || early.kind === "unknown")
 			early = cannotTell([...(early?.kind === "unknown" ? early.missing : []), found.missing]);
 	}
-	if (early) return findingOf(rule, early, facts);
+	if (early) return findingOf(rule, early, values, subject);
 	for (const path of rule.mayRead) {
 		const found = lookUpFact(subject, path);
-		if (found.known) take(path, found.value);
+		if (found.known) values[path] = found.value;
 	}
-	return findingOf(rule, rule.check(values), facts);
+	return findingOf(rule, rule.check(values), values, subject);
+}
 
-	function take(path: string, value: unknown): void {
-		values[path] = value;
-		const assumption = path.startsWith("board.")
-			? subject.assumed.find(({ path: assumed }) => path === `board.${assumed}`)
-			: undefined;
-		facts.push(
-			assumption
-				? { path, value, standing: "assumed", source: assumption.source, because: assumption.because }
-				: { path, value, standing: standingOf(subject, path) },
-		);
-	}
+/** What was read, and how each is known. */
+function factsRead(values: Readonly<Record<string, unknown>>, subject: RuleSubject): readonly FactRead[] {
+	return Object.entries(values).map(([path, value]): FactRead => {
+		const { root, inside } = pathParts(path);
+		const assumption = root === "board" ? subject.assumed.find((assumed) => assumed.path === inside) : undefined;
+		return assumption
+			? { path, value, standing: "assumed", source: assumption.source, because: assumption.because }
+			: { path, value, standing: standingOf(subject, path) };
+	});
 }
 
 /** The line of the requirement sheet that a rule gives for a build without any board, or null. */
@@ -58,10 +56,10 @@ export function needOf(rule: Rule, subject: FactSubject): Need | null {
 
 /** What a part's own evidence says of a fact; a fact without evidence counts as stated by whoever gave the part. */
 function standingOf(subject: RuleSubject, path: string): "stated" | "assumed" {
-	const [root = "", ...keys] = path.split(".");
+	const { root, inside } = pathParts(path);
 	const have = root === "board" ? subject.board : undefined;
 	const part = have ?? partIn(subject, root);
-	return part?.evidence?.[keys.join(".")]?.standing ?? "stated";
+	return part?.evidence?.[inside]?.standing ?? "stated";
 }
 
 function partIn(subject: RuleSubject, root: string): Pick<Board, "evidence"> | undefined {
@@ -71,21 +69,24 @@ function partIn(subject: RuleSubject, root: string): Pick<Board, "evidence"> | u
 	return have?.state === "have" ? have.part : undefined;
 }
 
-function findingOf(rule: Rule, outcome: Outcome, facts: readonly FactRead[]): Finding {
-	const common = { ruleId: rule.id, messageId: outcome.messageId, data: outcome.data, facts };
-	switch (outcome.kind) {
-		case "pass":
-			return { ...common, verdict: "fits", severity: null, missing: [] };
-		case "caution":
-			return { ...common, verdict: "fits", severity: outcome.severity, missing: [] };
-		case "unknown":
-			return { ...common, verdict: "cannot-tell", severity: null, missing: outcome.missing };
-		case "fail":
-			return {
-				...common,
-				verdict: rule.severity === "stops" ? "does-not-fit" : "fits",
-				severity: rule.severity,
-				missing: [],
-			};
-	}
+function findingOf(
+	rule: Rule,
+	outcome: Outcome,
+	values: Readonly<Record<string, unknown>>,
+	subject: RuleSubject,
+): Finding {
+	const isFailure = outcome.kind === "fail";
+	return {
+		ruleId: rule.id,
+		messageId: outcome.messageId,
+		data: outcome.data,
+		// Most findings are only counted, and nobody asks what they rest on.
+		get facts() {
+			return factsRead(values, subject);
+		},
+		verdict:
+			outcome.kind === "unknown" ? "cannot-tell" : isFailure && rule.severity === "stops" ? "does-not-fit" : "fits",
+		severity: isFailure ? rule.severity : outcome.kind === "caution" ? outcome.severity : null,
+		missing: outcome.kind === "unknown" ? outcome.missing : [],
+	};
 }
