@@ -41,11 +41,12 @@ const mostKept = 400;
 export function boardSubjects(market: Market): readonly BoardSubject[] {
 	const known = subjects.get(market);
 	if (known) return known;
+	const platformOf = platformsBySocket(market);
 	const made = market.parts.board.map((given): BoardSubject => {
 		const priced = withAskedPrice(given);
 		const assumed = assumedBoardFacts(priced);
 		const board = withAssumedFacts(priced, assumed);
-		const platform = platformOf(board, market);
+		const platform = platformOf(board);
 		const measures = {
 			plan: (facts: BuildFacts) => rememberedPlan(board, facts),
 			headers: (facts: BuildFacts) => rememberedHeaders(board, facts),
@@ -130,12 +131,13 @@ function textOf(value: unknown): string {
 	return known;
 }
 
-/** The table row for a board's socket and chipset. */
-function platformOf(board: Board, market: Market): Platform | undefined {
-	const { socket, chipset } = board;
-	if (!socket || !chipset) return undefined;
-	return market.parts.platform.find(
-		(row) =>
-			canonicalSocket(row.socket) === canonicalSocket(socket) && canonicalName(row.chipset) === canonicalName(chipset),
-	);
+/** The table rows by socket and chipset, whatever the spelling; of two alike the first. */
+function platformsBySocket(market: Market): (board: Board) => Platform | undefined {
+	const keyOf = (socket: string, chipset: string) => `${canonicalSocket(socket)} ${canonicalName(chipset)}`;
+	const rows = new Map<string, Platform>();
+	for (const row of market.parts.platform) {
+		const key = keyOf(row.socket, row.chipset);
+		if (!rows.has(key)) rows.set(key, row);
+	}
+	return ({ socket, chipset }) => (socket && chipset ? rows.get(keyOf(socket, chipset)) : undefined);
 }
