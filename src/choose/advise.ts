@@ -104,9 +104,9 @@ function openFindings({ findings, depending }: BoardJudgement): readonly Finding
 	return findings.filter(({ ruleId, verdict }) => verdict !== "fits" && canStop(ruleId) && !ids.has(ruleId));
 }
 
-/** Whether a rule that could have stopped the board names something to plan around. */
+/** Whether there is something to plan around. */
 export function plansAround({ findings }: Pick<BoardJudgement, "findings">): boolean {
-	return findings.some(({ ruleId, severity }) => severity === "plan-around" && canStop(ruleId));
+	return findings.some(({ severity }) => severity === "plan-around");
 }
 
 function canStop(ruleId: string): boolean {

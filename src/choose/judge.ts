@@ -17,11 +17,11 @@ import { type FindingOnBoard, findingsOfMarket, measuresOfBuild, seenBy, subject
 export interface BoardJudgement {
 	readonly board: Board;
 	readonly verdict: Verdict;
-	/** One finding a rule: the plainest over the worlds; see worldFindings for all. */
+	/** One finding a rule: the plainest over the worlds in which the board may fit, or over all where it fits in none. */
 	readonly findings: readonly Finding[];
 	/** Rules whose verdict is not the same in every possible world, and with which answers they pass. */
 	readonly depending: readonly Depending[];
-	/** Rules that find something else in another world: what they say holds only if the open answers turn out so. */
+	/** Rules that find something else in another of those worlds: what they say holds only if open answers turn out so. */
 	readonly unsettledRuleIds: readonly string[];
 	/** Of the rules that take the board out the one that is told first, the quick ones before those that plan; or null. */
 	readonly stoppedBy: string | null;
@@ -143,7 +143,15 @@ function judgeBoard(
 	const possible = worlds.filter((world) => !stopIn[world]);
 	const certain = possible.filter((world) => quickFirst.every((plan) => inWorld(plan, world).verdict === "fits"));
 	const verdict = possible.length === 0 ? "does-not-fit" : certain.length === worlds.length ? "fits" : "cannot-tell";
-	const findingsBy = once(() => all.map(({ groups }) => groups.map((on) => on(index))));
+	// What would be found with answers under which the board is out anyhow is no word about it.
+	const told = possible.length > 0 ? possible : worlds;
+	const findingsBy = once(() =>
+		all.map(({ groups, groupOfWorld }) =>
+			[...new Set(told.map((world) => groupOfWorld[world] ?? 0))].map((group) =>
+				(groups[group] as FindingOnBoard)(index),
+			),
+		),
+	);
 	const verdictsOf = (plan: RulePlan) => worlds.map((world) => inWorld(plan, world).verdict);
 	const findings = once(() => findingsBy().map(plainest));
 	const depending = once(() => all.flatMap((plan) => dependingOn(plan.rule.id, build.worlds, verdictsOf(plan))));
@@ -256,6 +264,10 @@ function buildFindings(build: Build): readonly BuildFinding[] {
 			);
 			const finding = plainest(findings);
 			if (finding.verdict !== "does-not-fit" && finding.severity === null) return [];
-			return [{ finding, certain: findings.every(({ verdict }) => verdict === finding.verdict) }];
+			const certain = findings.every(
+				({ verdict, severity }) => verdict === finding.verdict && severity === finding.severity,
+			);
+			// What is good to know only if an answer turns out so can wait for that answer.
+			return certain || finding.severity !== "good-to-know" ? [{ finding, certain }] : [];
 		});
 }

@@ -41,8 +41,8 @@ export const room = defineCriterion({
 	},
 	says: ({ low, high }) => {
 		if (low !== high) return "how much of what you mean to add finds a place is not known";
-		if (low === 1) return "all that you mean to add later finds a place";
-		if (low === 0) return "nothing of what you mean to add later finds a place";
-		return `${Math.round(low * 100)} percent of what you mean to add later finds a place`;
+		if (low === 1) return "the drives, cards and memory you mean to add later find a place";
+		if (low === 0) return "none of the drives, cards and memory you mean to add later finds a place";
+		return `${Math.round(low * 100)} percent of the drives, cards and memory you mean to add later find a place`;
 	},
 });

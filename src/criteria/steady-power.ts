@@ -37,7 +37,8 @@ export const steadyPower = defineCriterion({
 		};
 	},
 	says: ({ low, high }) => {
-		const [from, to] = [Math.round(low), Math.round(high)];
+		// Downward, as the rule on power and heat does: nobody is promised a degree that is not there.
+		const [from, to] = [Math.floor(low), Math.floor(high)];
 		if (from >= 0) return `its power stages have ${degrees(from, to)} to spare under your load`;
 		if (to <= 0)
 			return from <= -furthestK

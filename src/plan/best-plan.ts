@@ -26,8 +26,8 @@ export interface BestPlan {
  * The best plan there is, by the goals in their order. Exact: every setting of the sharing groups and every way to seat
  * the cards that take more than their slot is gone through, unless even the best that each thing could have there alone
  * is worth no more than what is found already; for each the rest is matched by a best assignment. (With more sharing
- * groups than known boards have, settingsToTry leaves some out.) Of plans that are worth the same, the order of devices
- * and connectors decides, so that the same problem always has the same plan.
+ * groups than known boards have, settingsToTry leaves some out.) Of plans that are worth the same, the canonical order of
+ * devices and the board's order of connectors decide, so that the same things always have the same plan.
  */
 export function bestPlan(problem: PlanProblem): BestPlan {
 	const table = gainsTable(problem);

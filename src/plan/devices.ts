@@ -36,9 +36,14 @@ export function devicesOf(build: BuildOfPlan, leaning: Leaning): readonly Device
 		driveDevice(olderDrive(index, build.olderSataDrives ?? 0), `older-drive-${index + 1}`, "owned"),
 	);
 	const cards = (build.addInCards ?? []).map((card, index) =>
-		addInDevice(card, `card-${index + 1}`, bought("addInCards"), leaning),
+		addInDevice(card, addInId(index), bought("addInCards"), leaning),
 	);
 	return [...graphicsDevices(build.graphicsCard, leaning), ...drives, ...older, ...cards];
+}
+
+/** The id of an add-in card by its place in the build's list, from 0. */
+export function addInId(index: number): string {
+	return `card-${index + 1}`;
 }
 
 function olderDrive(index: number, all: number): Drive {

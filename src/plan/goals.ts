@@ -1,3 +1,4 @@
+import { inCanonicalOrder } from "./canonical-order.ts";
 import type { Connector } from "./connector.ts";
 import { type Device, isCard } from "./device.ts";
 import type { Way } from "./goes-in.ts";
@@ -6,7 +7,8 @@ import type { PlanProblem } from "./problem.ts";
 
 /**
  * What a plan is after, the first that differs decides. The graphics card comes before the count: a plan that leaves it
- * out for two small cards, or moves it to a slot of one lane for them, would be no plan. Then owned things, then all; then the card's width and the drives' speed.
+ * out for two small cards, or moves it to a slot of one lane for them, would be no plan. Then owned things, then all; then
+ * the card's width and the drives' speed; then drives within reach, before whose lanes they have.
  */
 export type Goal =
 	/** Placed at all, and then with so many lanes: half of what it wants, or as many as the board could ever give it. */
@@ -16,13 +18,13 @@ export type Goal =
 	  }
 	| { readonly goal: "speed" | "from processor" | "no adapter"; readonly deviceId: string }
 	| { readonly goal: "kept on" | "later" | "later speed" | "not buried" | "cooled" | "air" }
-	/** Ties are always broken alike: the device named first gets the connector named first. */
+	/** Ties are always broken alike: the first device of the canonical order gets the connector named first. */
 	| { readonly goal: "order"; readonly deviceId: string };
 
 /** Lanes a graphics card wants where nobody has said (common practice, no source). */
 const usualLanes = 16;
 
-/** The goals for these devices, in order of weight. */
+/** The goals for these devices, in order of weight; the same whatever order the devices are named in. */
 export function goalsFor({ devices, connectors }: Pick<PlanProblem, "devices" | "connectors">): readonly Goal[] {
 	const graphics = devices.find(({ kind }) => kind === "graphics card");
 	const most = Math.max(
@@ -31,7 +33,8 @@ export function goalsFor({ devices, connectors }: Pick<PlanProblem, "devices" | 
 	);
 	// Fewer than half of what it wants is no place for one, if there is another (common practice, no source).
 	const enoughLanes = Math.min(Math.ceil((graphics?.lanes ?? usualLanes) / 2), most);
-	const now = devices.filter(({ standing }) => standing !== "later");
+	const inOrder = inCanonicalOrder(devices);
+	const now = inOrder.filter(({ standing }) => standing !== "later");
 	const fastestFirst = (some: readonly Device[]) =>
 		[...some].sort((one, other) => (other.gbytesPerS ?? 0) - (one.gbytesPerS ?? 0));
 	const sticks = fastestFirst(now.filter((device) => !isCard(device) && device.lanes !== null));
@@ -44,9 +47,8 @@ export function goalsFor({ devices, connectors }: Pick<PlanProblem, "devices" | 
 		{ goal: "graphics lanes" },
 		{ goal: "graphics speed" },
 		{ goal: "first slot" },
+		...sticks.map(({ id }): Goal => ({ goal: "speed", deviceId: id })),
 		...sticks.flatMap(({ id }): Goal[] => [
-			{ goal: "speed", deviceId: id },
-			{ goal: "from processor", deviceId: id },
 			// Of drives that are as well off either way, the slower goes on what has to be bought.
 			{ goal: "no adapter", deviceId: id },
 		]),
@@ -54,10 +56,12 @@ export function goalsFor({ devices, connectors }: Pick<PlanProblem, "devices" | 
 		{ goal: "kept on" },
 		{ goal: "later" },
 		{ goal: "later speed" },
+		// A drive as fast in a clear socket is cooler and within reach there, whoever gives its lanes.
 		{ goal: "not buried" },
+		...sticks.map(({ id }): Goal => ({ goal: "from processor", deviceId: id })),
 		{ goal: "cooled" },
 		{ goal: "air" },
-		...devices.map(({ id }): Goal => ({ goal: "order", deviceId: id })),
+		...inOrder.map(({ id }): Goal => ({ goal: "order", deviceId: id })),
 	];
 }
 
@@ -123,7 +127,7 @@ export function gainFor(
 	}
 }
 
-/** More than any board has, so that a device named first is not the one left out. */
+/** More than any board has, so that the first device is not the one left out. */
 const mostConnectors = 100;
 
 /** Half of what it can use is still useful (own convention). */

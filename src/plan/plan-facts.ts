@@ -4,6 +4,7 @@ import type { BuildFacts } from "../parts/build.ts";
 import { isM2Drive } from "../reference/m2-fit.ts";
 import { buildAround } from "./around-board.ts";
 import { type PlanBothWays, planBothWays } from "./both-ways.ts";
+import { type CardsAlone, cardsAlone } from "./cards-alone.ts";
 import { type Device, isCard } from "./device.ts";
 import { wayIn } from "./goes-in.ts";
 import { type LaterPlaces, laterPlaces } from "./later-places.ts";
@@ -44,6 +45,8 @@ export interface PlanFacts {
 	readonly ends: readonly ConnectorEnd[];
 	/** The same with nothing but the graphics card and the M.2 drives: what no other part could be blamed for. */
 	readonly m2Alone: PlanBothWays;
+	/** Each card with nothing but the graphics card. */
+	readonly cardsAlone: CardsAlone;
 	readonly uplink: UplinkLoad;
 	readonly later: LaterPlaces;
 	/** Not looked for unless it is wished. */
@@ -60,6 +63,7 @@ export function planFactsAround(board: Board, build: BuildAround): PlanFacts {
 	const alone = once(() =>
 		all().without.length + all().unsure.length === 0 ? all() : planBothWays(board, graphicsAndSticks(build)),
 	);
+	const cards = once(() => cardsAlone(board, build, all()));
 	const later = once(() => laterPlaces(board, build, all()));
 	const wishesSecond = ["must", "would-like"].includes(build.wishes["features/second-card"] ?? "");
 	const second = once(() => (wishesSecond ? secondSlotOf(board, build) : nobodyAsks));
@@ -81,6 +85,9 @@ export function planFactsAround(board: Board, build: BuildAround): PlanFacts {
 		},
 		get m2Alone() {
 			return alone();
+		},
+		get cardsAlone() {
+			return cards();
 		},
 		get uplink() {
 			return uplinkLoad(all().best.placed, board.chipsetUplink);

@@ -12,7 +12,7 @@ import { sharingGroupsOf } from "./sharing-groups.ts";
 export interface PlanProblem {
 	readonly connectors: readonly Connector[];
 	readonly groups: readonly SharingGroup[];
-	/** In order: what is served first where all else is alike. */
+	/** In the order they are named, in which they are shown; what is planned does not hang on it. */
 	readonly devices: readonly Device[];
 	/** Things that have no part in it, since nobody knows which connectors of their kind the board has. */
 	readonly unlisted: readonly Device[];

@@ -15,8 +15,10 @@ export interface UplinkLoad {
 
 export function uplinkLoad(placed: readonly PlacedDevice[], uplink: Board["chipsetUplink"]): UplinkLoad {
 	const devices = placed.filter(({ connector }) => connector.from === "chipset");
+	// In order of size: a sum of fractions hangs on the order by a hair, and a hair may round to another hundredth.
+	const rates = devices.map((one) => rateOf(one) ?? 0).sort((one, other) => one - other);
 	return {
-		wantedGbytesPerS: devices.reduce((sum, one) => sum + (rateOf(one) ?? 0), 0),
+		wantedGbytesPerS: rates.reduce((sum, rate) => sum + rate, 0),
 		carriesGbytesPerS:
 			uplink && uplink.generation <= 6 ? gbytesPerSecond(uplink.generation as LinkGeneration, uplink.lanes) : null,
 		devices,

@@ -122,8 +122,12 @@ export type BoardReach = {
 
 /** Whether this hole's centre lies on a board that reaches so far. */
 export function isHoleWithin(letter: HoleLetter, { widthMm, depthMm }: BoardReach): boolean {
-	const fromRightMm = mmOfInches(sharedEdges.rightIn) - positions[letter].xMm;
-	return fromRightMm <= widthMm && fromRearEdgeMm(letter) <= depthMm;
+	return fromRightEdgeMm(letter) <= widthMm && fromRearEdgeMm(letter) <= depthMm;
+}
+
+/** From the right edge of any board, seen from above with the rear edge at the top, to the centre of this hole, in mm. */
+export function fromRightEdgeMm(letter: HoleLetter): number {
+	return mmOfInches(sharedEdges.rightIn) - positions[letter].xMm;
 }
 
 /** From the rear edge of any board to the centre of this hole, in mm. */

@@ -41,6 +41,12 @@ export const cautions: readonly Caution[] = [
 		source: "microatx-1.2",
 	},
 	{
+		id: "dark-first-start",
+		when: "at the bench",
+		text: "At the first start the screen can stay dark for minutes, while the board tries out the memory. Wait 15 minutes before you think it broken, and do not switch it off.",
+		source: "common-practice",
+	},
+	{
 		id: "update",
 		when: "firmware",
 		text: "While firmware is being updated the power must not go: a stopped update can leave the board dead. Take the file for this very board and revision.",

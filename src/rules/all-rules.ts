@@ -12,6 +12,7 @@ import { errorCorrection as errorCorrectionOfParts } from "./build/error-correct
 import { firstStart } from "./build/first-start.ts";
 import { heavyCooler } from "./build/heavy-cooler.ts";
 import { litFans } from "./build/lit-fans.ts";
+import { memoryPairs } from "./build/memory-pairs.ts";
 import { memoryUnderCooler } from "./build/memory-under-cooler.ts";
 import { memoryWithProcessor } from "./build/memory-with-processor.ts";
 import { movedSystem } from "./build/moved-system.ts";
@@ -146,6 +147,7 @@ export const allRules: readonly Rule[] = [
 	litFans,
 	memoryUnderCooler,
 	memoryWithProcessor,
+	memoryPairs,
 	firstStart,
 	movedSystem,
 	pictureAtAll,

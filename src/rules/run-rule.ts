@@ -22,7 +22,7 @@ export function runRule(rule: Rule, subject: RuleSubject): Finding {
 		if (found.known) values[path] = found.value;
 		else if (found.state === "open" || found.state === "none") early = pass(found.state, { part: found.missing });
 		else if (!early || early.kind === "unknown")
-			early = cannotTell([...(early?.kind === "unknown" ? early.missing : []), found.missing]);
+			early = cannotTell([...new Set([...(early?.kind === "unknown" ? early.missing : []), found.missing])]);
 	}
 	if (early) return findingOf(rule, early, values, subject);
 	for (const path of rule.mayRead) {

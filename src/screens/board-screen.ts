@@ -68,7 +68,12 @@ function saysNothing({ ruleId, messageId }: Finding): boolean {
 
 function findingLine(finding: Finding, all: readonly Depending[]): string {
 	const depending = all.filter(({ ruleId }) => ruleId === finding.ruleId);
-	if (depending.length > 0) return `Depends - ${depending.map(dependingWords).join(" ")}`;
+	const advice = findingAdvice(finding) ? ` ${findingAdvice(finding)}` : "";
+	if (depending.length > 0) {
+		// With the answers under which it fits there may still be something to plan around.
+		const caution = finding.severity ? ` ${findingWords(finding)}${advice}` : "";
+		return `Depends - ${depending.map(dependingWords).join(" ")}${caution}`;
+	}
 	const assumed = finding.facts.filter(({ standing }) => standing === "assumed");
 	const label = ruleById(finding.ruleId)?.label ?? finding.ruleId;
 	const because = [...new Set(assumed.flatMap(({ because: ground }) => ground ?? []))].join(", ");
@@ -76,6 +81,6 @@ function findingLine(finding: Finding, all: readonly Depending[]): string {
 	return [
 		`${findingMark(finding)} - ${label}: ${words}`,
 		assumed.length > 0 ? ` (Partly assumed${because ? `: ${because}` : ""}.)` : "",
-		findingAdvice(finding) ? ` ${findingAdvice(finding)}` : "",
+		advice,
 	].join("");
 }

@@ -230,7 +230,7 @@ function freeWords(ends: readonly ConnectorEnd[]): readonly string[] {
 
 function backWords({ hasPlugsOnBack }: PlanMeasure): readonly string[] {
 	return hasPlugsOnBack
-		? ["The cable plugs are on the other side of this board: lay the cables before it goes in."]
+		? ["The cable plugs are on the other side of this board. Lay the cables, screw it in, then plug them from behind."]
 		: [];
 }
 
@@ -292,7 +292,7 @@ function laterWords({ later: { wanted, fewest, most } }: PlanMeasure): readonly 
 		return [`The one thing named for later ${most === 1 ? "finds a place" : "would find no place"}.`];
 	}
 	const count = fewest === most ? String(most) : `between ${fewest} and ${most}`;
-	return [`Of ${wanted} things named for later ${count} would find a place.`];
+	return [`Of ${wanted} drives and cards named for later ${count} would find a place.`];
 }
 
 function nounsOf(kind: Blocking["device"]["kind"]) {

@@ -211,7 +211,7 @@ function warmWords(steady: SteadyPower, { sessionLength }: UseOfProcessor): read
 /** A range whose ends lie further apart than this tells a person nothing (own convention). */
 const mostSpread = 6;
 
-/** "For hours it surely feeds 94 W, perhaps 263 below 90 degrees", never past what the stages are rated for. */
+/** "For hours it surely feeds 94 W below 90 degrees": what holds whatever is not known; what may hold reads like a promise. */
 function holdWords({ comfortableW, holdingBackW, ratedW }: SteadyPower, duration: string): readonly string[] {
 	const rated = (range: Interval): Interval => ({
 		low: Math.min(range.low, ratedW?.low ?? Number.POSITIVE_INFINITY),
@@ -222,15 +222,9 @@ function holdWords({ comfortableW, holdingBackW, ratedW }: SteadyPower, duration
 		return [`${duration} it surely feeds ${Math.floor(below.low)} W. How much more is not known.`];
 	const isCapped = ratedW !== null && ratedW.high < holdingBackW.high;
 	return [
-		`${duration} it surely feeds ${surelyWords(below)} below ${comfortableC} degrees, and ${surelyWords(back)} below ${holdingBackC}.`,
+		`${duration} it surely feeds ${Math.floor(below.low)} W below ${comfortableC} degrees, and ${Math.floor(back.low)} W below ${holdingBackC}.`,
 		...(isCapped ? ["More is past what its stages are rated for."] : []),
 	];
-}
-
-/** "94 W, perhaps 263": what holds whatever is not known, and what may hold. */
-function surelyWords({ low, high }: Interval): string {
-	const [surely, perhaps] = [Math.floor(low), Math.floor(high)];
-	return perhaps > surely ? `${surely} W, perhaps ${perhaps}` : `${surely} W`;
 }
 
 function spareWords({ low, high }: Interval, hotSpotC: Interval): string {

@@ -86,7 +86,7 @@ test("scale: nothing at the line, seven tenths at 15 degrees, all from 30 on", (
 });
 
 test.each([
-	[25.2, 44.8, "its power stages have 25 to 45 degrees to spare under your load"],
+	[25.2, 44.8, "its power stages have 25 to 44 degrees to spare under your load"],
 	[1, 1, "its power stages have 1 degree to spare under your load"],
 	[0, 12, "its power stages have 0 to 12 degrees to spare under your load"],
 	[-12, 20, "its power stages may have 20 degrees to spare under your load, or be 12 degrees too hot"],

@@ -1,7 +1,9 @@
-import { expect, test } from "vitest";
+import { describe, expect, test } from "vitest";
 import { compareGains } from "../../src/maths/best-assignment.ts";
+import type { Drive } from "../../src/parts/drive.ts";
 import { type BestPlan, bestPlan } from "../../src/plan/best-plan.ts";
 import { isCard } from "../../src/plan/device.ts";
+import { planFor } from "../../src/plan/plan.ts";
 import { type PlanProblem, problemOf } from "../../src/plan/problem.ts";
 import { bareBuild, m2, ports, slot, stick } from "./made-up-problem.ts";
 import { randomProblem } from "./random-problems.ts";
@@ -83,6 +85,70 @@ test("a planned device more never lets fewer be placed, and at most one more", {
 
 test("the same problem always has the same plan", { timeout }, () => {
 	for (const seed of seeds) expect(bestPlan(randomProblem(seed))).toEqual(bestPlan(randomProblem(seed)));
+});
+
+/** Which things stand where, and how; two that are the same in all but their number are one as good as the other. */
+function standsOf({ devices }: PlanProblem, { placements }: BestPlan): readonly string[] {
+	return devices.map((device, index) => JSON.stringify([{ ...device, id: "" }, placements[index]])).sort();
+}
+
+test("the order in which things are named changes nothing", { timeout }, () => {
+	for (const seed of seeds) {
+		const problem = randomProblem(seed);
+		const before = bestPlan(problem);
+		const { devices } = problem;
+		const turned = devices.map((_, index) => devices[(index + seed) % devices.length] as (typeof devices)[number]);
+		for (const others of [[...devices].reverse(), turned]) {
+			const changed = { ...problem, devices: others };
+			const after = bestPlan(changed);
+			expect([standsOf(changed, after), after.settings, after.gains], `seed ${seed}`).toEqual([
+				standsOf(problem, before),
+				before.settings,
+				before.gains,
+			]);
+		}
+	}
+});
+
+describe("of things that are as well off either way, the first place has", () => {
+	const board = { m2Sockets: [m2("M1"), m2("M2")], cardSlots: [], drivePorts: ports(2), conditions: [], sharing: [] };
+	const first = (drives: readonly Drive[], olderSataDrives = 0) =>
+		planFor(problemOf(board, { ...bareBuild, drives, olderSataDrives }, { leaning: "best" }))
+			.placed.filter(({ connector }) => ["M1", "S1"].includes(connector.name))
+			.map(({ device }) => device.name);
+	const box: Drive = { id: "box", name: "Box", shape: "3.5 inch", link: "SATA" };
+	const [dart, mouse] = [stick("Dart"), stick("Mouse")];
+	const [second, tenth] = [stick("Dart 2"), stick("Dart 10")];
+	const [early, late] = [stick("Dart", { lengthMm: 60 }), stick("Dart", { lengthMm: 80 })];
+	test.each([
+		["the one whose name comes first", [mouse, dart], "Dart"],
+		["numbers in names counted as numbers", [tenth, second], "Dart 2"],
+	] as const)("%s", (_, drives, name) => {
+		expect(first(drives)).toEqual([name]);
+		expect(first([...drives].reverse())).toEqual([name]);
+	});
+	test("what is owned before what is planned", () => {
+		expect(first([box], 1)).toEqual(["older drive"]);
+	});
+	test("of one name, something else that tells them apart", () => {
+		const lengthsAtFirst = [
+			[early, late],
+			[late, early],
+		].map((drives) => {
+			const { placed } = planFor(problemOf(board, { ...bareBuild, drives }, { leaning: "best" }));
+			const { device } = placed.find(({ connector }) => connector.name === "M1") ?? {};
+			return device && "drive" in device ? device.drive.lengthMm : null;
+		});
+		expect(lengthsAtFirst[0]).toBe(lengthsAtFirst[1]);
+	});
+	test("and they are shown in the order they are named", () => {
+		const shown = [mouse, dart];
+		const { placed } = planFor(problemOf(board, { ...bareBuild, drives: shown }, { leaning: "best" }));
+		expect(placed.map(({ device, connector }) => [device.name, connector.name])).toEqual([
+			["Mouse", "M2"],
+			["Dart", "M1"],
+		]);
+	});
 });
 
 test("a board with more sharing groups than any known one is still planned, and nothing stands where nothing can", {

@@ -160,6 +160,7 @@ const valuesOf: Readonly<Record<string, readonly unknown[]>> = {
 	],
 	"cooler.needsBoardBackPlate": [true, false],
 	"cooler.kind": ["liquid", "liquid", "air"],
+	"cooler.fans": [1, 3, 6],
 	"cooler.headersUsed.fan": [0, 2],
 	"cooler.headersUsed.pump": [0, 1],
 	"cooler.headersUsed.usb2": [0, 1],
@@ -326,6 +327,7 @@ const takenForGranted: Readonly<Record<string, Readonly<Record<string, string>>>
 		"board.memory.form": "a desktop board takes DIMM",
 		"memory.form": "desktop modules are DIMM",
 		"memory.registered": "ordinary modules are not",
+		"board.memory.registered": "a board that takes them says so loudly",
 	},
 	"fit/power-plugs": {
 		"supply.mainPlug": "most supplies have a 24-pin plug",

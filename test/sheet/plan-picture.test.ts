@@ -75,11 +75,11 @@ test.each([170, 200, 230])("a board %i mm deep keeps every state whole", (depthM
 
 test("an M.2 drive on an adapter card says so; one in a socket does not", () => {
 	const of: BoardOfPlan = { ...noSlots, cardSlots: [slot("X4", 2, 4)], m2Sockets: [m2("M1", { row: 1 })] };
-	const two = { ...bareBuild, drives: [stick("Dart"), stick("Arrow of the very long name")] };
+	const two = { ...bareBuild, drives: [stick("Dart"), stick("Javelin of the very long name")] };
 	const lines = planPicture(planFor(problemOf(of, two, { leaning: "best", mayAdapt: true })), {});
 	expect(lineWith(lines, " M1 ")).toMatch(/ Dart +\|$/);
 	// The name gives way to how it ends.
-	expect(lineWith(lines, " X4 ")).toMatch(/ Arrow\S*( \S+)*\.\., on a card +\|$/);
+	expect(lineWith(lines, " X4 ")).toMatch(/ Javelin\S*( \S+)*\.\., on a card +\|$/);
 	expect(lines.join("\n").match(/on a card/g)).toHaveLength(1);
 });
 

@@ -255,7 +255,7 @@ describe("no place is left", () => {
 		const brick = { id: "brick", name: "Brick", shape: "3.5 inch", link: "SATA" } as const;
 		const loaf = { ...brick, id: "loaf", name: "Loaf" };
 		const [all] = missing({ drivePorts: ports(1) }, { drives: [loaf, brick, brick, loaf] });
-		expect(all).toBe("Brick (2) and Loaf: 4 drives want such a port, and 1 can be used.");
+		expect(all).toBe("Loaf (2) and Brick: 4 drives want such a port, and 1 can be used.");
 	});
 
 	test("old plugs and SATA sticks are told why nothing takes them", () => {
@@ -274,7 +274,7 @@ describe("no place is left", () => {
 
 	test("plugs on the other side are told of", () => {
 		expect(linesOf(measured({ connectorsOnBack: true }), "Good to know")).toEqual([
-			"The cable plugs are on the other side of this board: lay the cables before it goes in.",
+			"The cable plugs are on the other side of this board. Lay the cables, screw it in, then plug them from behind.",
 		]);
 	});
 
@@ -527,8 +527,8 @@ describe("good to know", () => {
 		[1, 1, 1, ["The one thing named for later finds a place."]],
 		[1, 0, 0, ["The one thing named for later would find no place."]],
 		[1, 0, 1, ["Whether the one thing named for later finds a place is not known."]],
-		[3, 2, 2, ["Of 3 things named for later 2 would find a place."]],
-		[3, 1, 2, ["Of 3 things named for later between 1 and 2 would find a place."]],
+		[3, 2, 2, ["Of 3 drives and cards named for later 2 would find a place."]],
+		[3, 1, 2, ["Of 3 drives and cards named for later between 1 and 2 would find a place."]],
 	])("of %i things for later from %i to %i", (wanted, fewest, most, says) => {
 		const measure = { ...measured({}), later: { wanted, fewest, most, missing: [] } };
 		expect(linesOf(measure, "Good to know")).toEqual(says);

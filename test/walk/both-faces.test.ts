@@ -203,7 +203,7 @@ test("each line can be chosen in both faces, also where a number is the answer, 
 				} else expect(inPlain(screen, { kind: "line", index })).toEqual(event);
 			}
 			state = carriedOut(context, state, screen.choices.at(-1)?.event ?? { type: "next" });
-			if (state.place.at === "tier-end" || state.place.at === "parts-disagree")
+			while (state.place.at === "tier-end" || state.place.at === "parts-disagree")
 				state = carriedOut(context, state, { type: "next" });
 			if (state.place.at === "review") state = carriedOut(context, state, { type: "back" });
 		}

@@ -31,7 +31,7 @@ function before(): string {
 	return [
 		"Before you take the old computer apart, copy your files to another drive and open some from there.",
 		"If the drive is encrypted (locked with a key), write down its recovery key: a new board makes it ask.",
-		"Note whether it starts in the old way (BIOS, also called legacy) or by UEFI; set the new board alike.",
+		"Note whether it starts by UEFI or in the old way (BIOS, also called legacy). Many new boards know UEFI only: ask how to convert it first.",
 		"The system's licence may ask to be confirmed anew: note its key or account.",
 		"A small fresh installation is often cleaner.",
 	].join(" ");

@@ -9,6 +9,8 @@ import { roundToHundredth } from "../round-to-hundredth.ts";
 const reserveFactor = 1.25;
 /** Supplies made by this year are ten and more years old by the time this was written (2026): own convention. */
 const oldUntil = 2015;
+/** Supplies are sold in steps of so many W (common practice, no source). */
+const soldInStepsOfW = 50;
 
 /** What a message says of sum and limit. `guessed`: the processor's highest watts are only guessed from its label. */
 interface Sum extends MessageData {
@@ -19,6 +21,8 @@ interface Sum extends MessageData {
 	/** There where the 12 V output is less than the rating. */
 	readonly twelveVoltA?: number;
 }
+/** The smallest supply in the shops that gives so many W. */
+const soldW = (wantedW: number) => Math.ceil(wantedW / soldInStepsOfW) * soldInStepsOfW;
 const gives = ({ limitW, twelveVoltA }: Sum) =>
 	`${limitW} W${twelveVoltA === undefined ? "" : ` at 12 V (label: ${twelveVoltA} A)`}`;
 const take = ({ sumW, guessed }: Sum) => `${guessed ? "may take" : "take"} up to ${sumW} W together`;
@@ -75,10 +79,11 @@ export const supplyWatts = defineRule({
 	},
 	advice: {
 		noneLeftForCard: () => `Plan a stronger supply together with the card, and ${unplugged}`,
-		tight: () => "It may run, but loud and hot, and a short peak can switch it off. Plan a stronger one.",
+		tight: ({ wantedW }: Sum) =>
+			`It may run, but loud and hot, and a short peak can switch it off. Plan one of ${soldW(wantedW)} W or more.`,
 		onlyLabel: () =>
 			"Find the processor's highest watts: its maker's page or a test gives them. Its label watts alone do not tell.",
-		tooWeak: ({ wantedW }: Sum) => `Plan a supply of at least ${wantedW} W, and ${unplugged}`,
+		tooWeak: ({ wantedW }: Sum) => `Plan a supply of at least ${soldW(wantedW)} W, and ${unplugged}`,
 		belowAdvice: () => "The maker's figure leaves room for short peaks of the card. Follow it if you buy a new supply.",
 		old: () => `Plan a new one, and ${unplugged}`,
 		shortPeaks: () =>

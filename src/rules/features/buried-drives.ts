@@ -1,7 +1,7 @@
 import type { FactsUnder } from "../../parts/fact-path.ts";
 import type { Connector } from "../../plan/connector.ts";
 import { defineRule } from "../define-rule.ts";
-import { cannotTell, goodToKnow, type Outcome, pass } from "../outcome.ts";
+import { cannotTell, goodToKnow, type Outcome, pass, planAround } from "../outcome.ts";
 
 const mayRead = ["drives", "graphicsCard", "graphicsCard.thicknessMm", "plan.things", "plan.openLimits"] as const;
 
@@ -21,17 +21,23 @@ export const buriedDrives = defineRule({
 		notAsked: () => "You have named no M.2 drives that find a socket.",
 		free: () => "No M.2 drive lies below a card.",
 		unsure: () => "Whether an M.2 drive lies below a card is not known.",
+		tallBuried: ({ drives }: { drives: readonly string[] }) =>
+			`Below a card, and with a cooler of its own: ${drives.join(", ")}. Whether it fits under the card is not known.`,
 		buried: ({ drives }: { drives: readonly string[] }) => `Below a card: ${drives.join(", ")}.`,
 	},
 	advice: {
+		tallBuried: () =>
+			"Measure how high it stands, or take a drive without a cooler there. A card pressed onto it sits badly in its slot.",
 		buried: () => "Fit the drive before the card, with the mains plug out. It works there, only warmer.",
 	},
 	check(facts): Outcome {
 		const sticks = (facts["plan.things"] ?? []).filter(({ device, best }) => device.kind === "M.2 drive" && best);
 		if (sticks.length === 0) return pass("notAsked");
-		const buried = sticks.flatMap(({ device, best }) =>
-			best?.isBuried ? [`${device.name} in ${best.connector.name}`] : [],
-		);
+		const below = sticks.filter(({ best }) => best?.isBuried);
+		const named = (some: typeof sticks) => some.map(({ device, best }) => `${device.name} in ${best?.connector.name}`);
+		const tall = below.filter(({ device }) => device.kind === "M.2 drive" && device.drive.ownCooler);
+		if (tall.length > 0) return planAround("tallBuried", { drives: named(tall) });
+		const buried = named(below);
 		if (buried.length > 0) return goodToKnow("buried", { drives: buried });
 		if (sticks.some(({ worst }) => worst?.isBuried)) return cannotTell(missingOf(facts), "unsure");
 		const cards = (facts["plan.things"] ?? []).filter(

@@ -7,6 +7,7 @@ import { roundToTenth } from "../round-to-tenth.ts";
 const mayRead = [
 	"caseFans",
 	"laterThings",
+	"case.hubUsesUsb2",
 	"headers.headers",
 	"headers.placed",
 	"headers.sharing",
@@ -15,7 +16,11 @@ const mayRead = [
 ] as const;
 type Facts = FactsUnder<never, (typeof mayRead)[number]>;
 
-const hub = "Take a fan hub fed by the supply, on that supply's own cable. Count its price.";
+const askOwnHub = "Look first whether the hub of your case takes them.";
+
+function hubAdvice({ ownHub }: OwnHub): string {
+	return `${ownHub ? `${askOwnHub} Else take` : "Take"} a fan hub fed by the supply, on that supply's own cable. Count its price.`;
+}
 
 /**
  * Fans of the case against the headers that the cooler leaves over in the plan, and those that share a header against
@@ -49,11 +54,12 @@ export const caseFans = defineRule({
 	},
 	advice: {
 		noReserve: splitterAdvice,
-		noReserveHub: () => "Take a fan hub fed by the supply when that time comes. Use only that supply's own cable.",
+		noReserveHub: ({ ownHub }: OwnHub) =>
+			`${ownHub ? `${askOwnHub} Else take` : "Take"} a fan hub fed by the supply when that time comes. Use only that supply's own cable.`,
 		splitter: splitterAdvice,
-		tooManyShare: ({ amps }: Shared) =>
-			`${hub} A splitter will do if the labels of its fans add up to ${amps} A or less.`,
-		hub: () => hub,
+		tooManyShare: (shared: Shared & OwnHub) =>
+			`${hubAdvice(shared)} A splitter will do if the labels of its fans add up to ${shared.amps} A or less.`,
+		hub: hubAdvice,
 	},
 	check(facts): Outcome {
 		const { fans, later } = wantedOf(facts);
@@ -62,16 +68,17 @@ export const caseFans = defineRule({
 		const isUnknown = facts["headers.unknown"]?.some(({ fact }) => fact === "board.headers.fans");
 		if (!all || isUnknown) return cannotTell(["board.headers.fans"]);
 		const headers = headersLeft(facts, all);
+		const own: OwnHub = facts["case.hubUsesUsb2"] ? { ownHub: true } : {};
 		if (headers >= fans + later) return pass("enough", { fans, headers });
 		if (headers >= fans) {
 			const shared = mostShared(facts, all, true);
 			return shared && feeds(shared)
-				? goodToKnow("noReserve", { fans, headers, later, ...shared })
-				: goodToKnow("noReserveHub", { fans, headers, later });
+				? goodToKnow("noReserve", { fans, headers, later, ...shared, ...own })
+				: goodToKnow("noReserveHub", { fans, headers, later, ...own });
 		}
 		const shared = mostShared(facts, all, false);
-		if (!shared) return planAround("hub", { fans });
-		return planAround(feeds(shared) ? "splitter" : "tooManyShare", { fans, headers, ...shared });
+		if (!shared) return planAround("hub", { fans, ...own });
+		return planAround(feeds(shared) ? "splitter" : "tooManyShare", { fans, headers, ...shared, ...own });
 	},
 	needs(facts) {
 		const { fans, later } = wantedOf(facts);
@@ -88,14 +95,19 @@ interface Later extends MessageData {
 	readonly later: number;
 }
 
+interface OwnHub extends MessageData {
+	/** There where the case is known to bring a hub, for fans or for lights. */
+	readonly ownHub?: true;
+}
+
 /** The header that is asked for most of what it gives: how many fans hang on it, and the amperes it gives. */
 interface Shared extends MessageData {
 	readonly onOne: number;
 	readonly amps: number;
 }
 
-function splitterAdvice(shared: Shared): string {
-	return `A splitter puts several fans on one header. ${takeWords(shared)}. Add up the amperes on the labels of yours. Past ${shared.amps} A take a hub fed by the supply, on that supply's own cable.`;
+function splitterAdvice(shared: Shared & OwnHub): string {
+	return `${shared.ownHub ? `${askOwnHub} ` : ""}A splitter puts several fans on one header. ${takeWords(shared)}. Add up the amperes on the labels of yours. Past ${shared.amps} A take a hub fed by the supply, on that supply's own cable.`;
 }
 
 function takeWords({ onOne, amps }: Shared): string {

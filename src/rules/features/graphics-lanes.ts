@@ -25,7 +25,8 @@ export const graphicsLanes = defineRule({
 	reads: ["graphicsCard"],
 	mayRead: ["graphicsCard.name", "board.sharing", "board.cardSlots", "plan.things", "plan.openLimits"],
 	messages: {
-		noCard: () => "No graphics card is settled on.",
+		noCard: () => "There will be no graphics card, so none wants lanes.",
+		notSaid: () => "Whether there will be a graphics card is not settled, so no lanes are counted for one.",
 		noSlot: ({ card }: { card: string }) => `The ${card} finds no slot here, so its lanes are not counted.`,
 		full: ({ card, lanes }: { card: string; lanes: number }) =>
 			`The ${card} gets all ${lanes} ${lanes === 1 ? "lane" : "lanes"} it can use.`,
@@ -44,7 +45,8 @@ export const graphicsLanes = defineRule({
 	},
 	check(facts): Outcome {
 		const state = facts.graphicsCard;
-		if (state === "none" || state === "unknown") return pass("noCard");
+		if (state === "none") return pass("noCard");
+		if (state === "unknown") return pass("notSaid");
 		const name = facts["graphicsCard.name"] ?? "graphics card";
 		if (!facts["board.cardSlots"]) return cannotTell(["board.cardSlots"], "unsure", { card: name });
 		const card = facts["plan.things"]?.find(({ device }) => device.kind === "graphics card");

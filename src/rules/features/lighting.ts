@@ -145,7 +145,7 @@ function words5V(header: string, amps: number | undefined, mostLights: number | 
 		return mostLights === undefined
 			? []
 			: [
-					`The manual allows ${mostLights} lights on ${header}. At full white they would take ${roundToTenth(whiteLightAmps(mostLights))} A: keep them dimmed.`,
+					`The manual allows ${mostLights} lights on ${header}. At full white they would take ${roundToTenth(whiteLightAmps(mostLights))} A: keep them dimmed, unless it gives that much.`,
 				];
 	const white = lightsAtFullWhite(amps);
 	if (mostLights !== undefined && mostLights <= white)

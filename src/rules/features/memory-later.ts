@@ -181,4 +181,4 @@ function fromTo(least: number, most: number): string {
 
 /** Common practice, no source. */
 const wholePack =
-	"Better buy the whole amount as one pack of fewer modules. Modules of two packs are not tested together.";
+	"If you can still choose, buy the whole amount as one pack of fewer modules: two packs are not tested together. Else expect the lower rate.";

@@ -1,13 +1,6 @@
-import type { FactsUnder } from "../../parts/fact-path.ts";
-import type { OldThing } from "../../parts/wants.ts";
 import { defineRule } from "../define-rule.ts";
+import { missingForOldPlugs, type OldPlug, oldPlugsOf, oldPlugsWithout } from "../old-things-on-board.ts";
 import { cannotTell, type Outcome, pass, planAround } from "../outcome.ts";
-
-const mayRead = ["oldThings", "board.rearOld", "board.headers.serial", "board.cardSlots", "board.drivePorts"] as const;
-type Facts = FactsUnder<never, (typeof mayRead)[number]>;
-
-/** A thing with a plug of its own. */
-type OldPlug = Exclude<OldThing, "installed system">;
 
 /** What helps where the board has no socket for it. Common practice, no source. */
 const helpFor = {
@@ -29,7 +22,7 @@ export const oldConnectors = defineRule({
 	source: "common-practice",
 	severity: "plan-around",
 	reads: [],
-	mayRead,
+	mayRead: ["oldThings", "board.rearOld", "board.headers.serial", "board.cardSlots", "board.drivePorts"],
 	messages: {
 		notAsked: () => "You bring no old things along.",
 		has: () => "All your old things find their sockets.",
@@ -40,52 +33,15 @@ export const oldConnectors = defineRule({
 		lacks: ({ things }: { things: readonly OldPlug[] }) => things.map((thing) => helpFor[thing]).join(" "),
 	},
 	check(facts): Outcome {
-		const things = plugsOf(facts.oldThings);
-		if (things.length === 0) return pass("notAsked");
-		const without = things.filter((thing) => hasSocketFor(thing, facts) === false);
+		if (oldPlugsOf(facts.oldThings).length === 0) return pass("notAsked");
+		const without = oldPlugsWithout(facts);
 		if (without.length > 0) return planAround("lacks", { things: without });
-		const missing = things.filter((thing) => hasSocketFor(thing, facts) === undefined);
-		if (missing.length > 0) return cannotTell([...new Set(missing.map((thing) => pathFor(thing, facts)))]);
+		const missing = missingForOldPlugs(facts);
+		if (missing.length > 0) return cannotTell(missing);
 		return pass("has");
 	},
 	needs({ oldThings }) {
-		const things = plugsOf(oldThings);
+		const things = oldPlugsOf(oldThings);
 		return things.length === 0 ? null : { messageId: "need", data: { things } };
 	},
 });
-
-function plugsOf(things: readonly OldThing[] = []): readonly OldPlug[] {
-	return [...new Set(things)].filter((thing) => thing !== "installed system");
-}
-
-/** Undefined where the page does not say. */
-function hasSocketFor(thing: OldPlug, facts: Facts): boolean | undefined {
-	switch (thing) {
-		case "PS/2 keyboard or mouse":
-			return facts["board.rearOld"]?.includes("PS/2");
-		case "serial device": {
-			const [rear, header] = [facts["board.rearOld"]?.includes("serial"), facts["board.headers.serial"]];
-			if (rear || (header ?? 0) > 0) return true;
-			return rear === undefined || header === undefined ? undefined : false;
-		}
-		case "parallel printer":
-			return facts["board.rearOld"]?.includes("parallel");
-		case "IDE drive":
-			return facts["board.drivePorts"]?.some(({ kind }) => kind === "IDE");
-		case "PCI card":
-			return facts["board.cardSlots"]?.some(({ bus }) => bus === "PCI");
-	}
-}
-
-function pathFor(thing: OldPlug, facts: Facts): string {
-	switch (thing) {
-		case "serial device":
-			return facts["board.rearOld"] ? "board.headers.serial" : "board.rearOld";
-		case "IDE drive":
-			return "board.drivePorts";
-		case "PCI card":
-			return "board.cardSlots";
-		default:
-			return "board.rearOld";
-	}
-}

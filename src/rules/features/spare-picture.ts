@@ -1,5 +1,5 @@
+import { pictureOverUsbC } from "../board-picture-sockets.ts";
 import { defineRule } from "../define-rule.ts";
-import { pictureOverUsbC } from "../fit/picture.ts";
 import { cannotTell, goodToKnow, type Outcome, pass } from "../outcome.ts";
 
 /** With a card in the build the processor's own picture is the spare one, if the board has a socket for it. */
@@ -17,6 +17,8 @@ export const sparePicture = defineRule({
 	messages: {
 		notAsked: () => "A spare picture is no matter here: there is no card, or the processor has no graphics.",
 		spare: () => "For the day the graphics card fails, the board has a picture socket for a processor with graphics.",
+		spareOfYours: () =>
+			"For the day the graphics card fails, your processor has graphics and the board has a picture socket.",
 		noSocket: () =>
 			"Your processor has graphics, and the board has no picture socket: when the card fails, the screen stays dark.",
 		unsure: () => "Whether the board gives a picture when the graphics card fails is not known.",
@@ -30,7 +32,7 @@ export const sparePicture = defineRule({
 		if (!hasCard || graphics === false || processor === "open" || processor === "none") return pass("notAsked");
 		const sockets = facts["board.pictureSockets"];
 		const overUsbC = pictureOverUsbC(facts["board.rearUsb"]);
-		if ((sockets && sockets.length > 0) || overUsbC.sockets > 0) return pass("spare");
+		if ((sockets && sockets.length > 0) || overUsbC.sockets > 0) return pass(graphics ? "spareOfYours" : "spare");
 		if (graphics && sockets && !overUsbC.mayBeMore) return goodToKnow("noSocket");
 		return cannotTell(
 			[

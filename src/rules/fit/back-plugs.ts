@@ -40,7 +40,8 @@ export const backPlugs = defineRule({
 	},
 	advice: {
 		chooseCase: () => "Choose board and case together: the case's page must name this board or its pattern.",
-		named: () => "Lay the cables behind the cut-outs before the board goes in.",
+		named: () =>
+			"Lay the cables behind the cut-outs, screw the board in, then push the plugs in from behind. The supply stays unplugged from the mains.",
 		noCutOuts: () => "Never cut the case yourself: metal chips short the board.",
 		cutOutsUnknown: () => "Look for the board's name or pattern on the case maker's page.",
 		notNamed: () => "Ask the case's maker whether the cut-outs suit this very board, before you pay for either.",
@@ -56,7 +57,7 @@ export const backPlugs = defineRule({
 		const names = [facts["board.connectorsOnBackPattern"], facts["board.name"]];
 		const wanted = names.flatMap((name) => (name === undefined ? [] : [canonicalName(name)]));
 		const pattern = patterns?.find((listed) => wanted.includes(canonicalName(listed)));
-		if (pattern !== undefined) return pass("named", { pattern });
+		if (pattern !== undefined) return goodToKnow("named", { pattern });
 		return patterns && patterns.length > 0
 			? cannotTell(["case.backCutOutPatterns"], "otherPattern", { patterns })
 			: cannotTell(["case.backCutOutPatterns"], "notNamed");

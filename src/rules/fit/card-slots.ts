@@ -1,10 +1,11 @@
 import { defineRule } from "../define-rule.ts";
-import { cannotTell, fail, type Outcome, pass, planAround } from "../outcome.ts";
+import { cannotTell, fail, goodToKnow, type Outcome, pass, planAround } from "../outcome.ts";
 
 /**
  * Every card wants a slot of its kind, long enough and wired for the lanes it cannot do without, that the graphics card
  * does not cover and that nothing else switches off. Only where the board has no slot of a card's kind at all is it out;
- * for the rest another card or another way is found.
+ * for the rest another card or another way is found. Whether that is known is asked of each card beside nothing but the
+ * graphics card: what the others leave it can only caution, or a card less could make a board less sure.
  *
  * Source of what fits which slot: wiki "PCI Express", sec. 6; of the rows, 20.32 mm apart: SSI EEB 3.0, figure 1.
  */
@@ -18,7 +19,7 @@ export const cardSlots = defineRule({
 	source: "wiki-pci-express",
 	severity: "stops",
 	reads: ["graphicsCard"],
-	mayRead: ["addInCards", "board.cardSlots", "plan.things", "plan.ends", "plan.missing", "plan.openLimits"],
+	mayRead: ["addInCards", "board.cardSlots", "plan.things", "plan.ends", "plan.openLimits", "plan.cardsAlone"],
 	messages: {
 		notAsked: () => "You have named no cards.",
 		placed: ({ cards }: { cards: number }) =>
@@ -29,6 +30,8 @@ export const cardSlots = defineRule({
 			`No slot that suits is left for every card. Left without: ${cards.join(", ")}.${
 				covered.length > 0 ? ` Covered by another card: ${covered.join(", ")}.` : ""
 			}`,
+		maybeTaken: ({ cards }: { cards: readonly string[] }) =>
+			`Whether all cards find a slot at once is not known. It may leave out: ${cards.join(", ")}.`,
 		upright: ({ card }: { card: string }) =>
 			`All cards go in only with the ${card} upright, beside the board, on a riser cable.`,
 		graphicsTooLong: ({ card }: { card: string }) =>
@@ -45,6 +48,7 @@ export const cardSlots = defineRule({
 	advice: {
 		slotsTaken: () =>
 			"Often a thing on USB does the same work as a card. Else take a board with more slots, or a thinner card where one covers them.",
+		maybeTaken: () => "Read in the board's manual which slots work side by side, before you buy every card.",
 		upright: () =>
 			"Ask the case's maker for the bracket and a riser cable of the card's generation; count their price.",
 		graphicsTooLong: () =>
@@ -67,6 +71,8 @@ export const cardSlots = defineRule({
 		// A slot of its kind is there, but may not work with this processor.
 		if (without.some(({ lacksAtWorst }) => lacksAtWorst === "connector"))
 			return cannotTell(facts["plan.openLimits"] ?? [], "unsure");
+		const alone = facts["plan.cardsAlone"];
+		if (alone && alone.unsure.length > 0) return cannotTell(alone.missing, "unsure");
 		const graphics = without.find(({ device }) => device.kind === "graphics card");
 		const ends = facts["plan.ends"] ?? [];
 		if (graphics?.lacks === "length") return planAround("graphicsTooLong", { card: graphics.device.name });
@@ -86,8 +92,8 @@ export const cardSlots = defineRule({
 				covered: covered.map(({ connector }) => connector.name),
 			});
 		}
-		// Where both ways come to the same, what is not known does not matter.
-		if (cards.some(({ hasPlace }) => hasPlace === "unknown")) return cannotTell(facts["plan.missing"] ?? [], "unsure");
+		const maybe = cards.filter(({ hasPlace }) => hasPlace === "unknown");
+		if (maybe.length > 0) return goodToKnow("maybeTaken", { cards: maybe.map(({ device }) => device.name) });
 		const upright = cards.find(({ best }) => best?.extra === "riser cable");
 		if (upright) return planAround("upright", { card: upright.device.name });
 		return cards.length === 0 ? pass("notAsked") : pass("placed", { cards: cards.length });

@@ -1,7 +1,23 @@
+import type { FactsUnder } from "../../parts/fact-path.ts";
 import type { HeaderWish } from "../../plan/header-wish.ts";
-import { silentFanHeader } from "../../reference/header-budgets.ts";
+import { fansFed, silentFanHeader, usualFan } from "../../reference/header-budgets.ts";
 import { defineRule } from "../define-rule.ts";
-import { cannotTell, goodToKnow, type Outcome, pass, planAround } from "../outcome.ts";
+import { cannotTell, goodToKnow, type MessageData, type Outcome, pass, planAround } from "../outcome.ts";
+import { roundToTenth } from "../round-to-tenth.ts";
+
+const mayRead = [
+	"cooler",
+	"cooler.kind",
+	"cooler.fans",
+	"cooler.headersUsed.fan",
+	"cooler.headersUsed.pump",
+	"board.headers.fans",
+	"headers.headers",
+	"headers.placed",
+	"headers.sharing",
+	"headers.without",
+] as const;
+type Facts = FactsUnder<never, (typeof mayRead)[number]>;
 
 const setFullSpeed =
 	"Set this header to full speed in the firmware (the board's own settings) before the first long work.";
@@ -9,7 +25,7 @@ const setFullSpeed =
 /**
  * The cooler's plugs on the board's fan headers, as the header plan has them. A board looks at the processor's header
  * when it starts, and a pump wants full speed (both common practice, no source). The cooler from the processor's box has
- * one fan.
+ * one fan. Several fans on one header are held against its amperes, each as a usual fan that takes the most.
  */
 export const coolerHeaders = defineRule({
 	id: "fit/cooler-headers",
@@ -21,16 +37,7 @@ export const coolerHeaders = defineRule({
 	source: "common-practice",
 	severity: "plan-around",
 	reads: [],
-	mayRead: [
-		"cooler",
-		"cooler.kind",
-		"cooler.headersUsed.pump",
-		"board.headers.fans",
-		"headers.headers",
-		"headers.placed",
-		"headers.sharing",
-		"headers.without",
-	],
+	mayRead,
 	saysNothing: ["noPlug"],
 	messages: {
 		noPlug: () => "Your cooler has no plug for a fan header.",
@@ -39,6 +46,8 @@ export const coolerHeaders = defineRule({
 			`The board has no fan header left for: ${plugs.join(", ")}.`,
 		noProcessorHeader: ({ plug, header }: OnHeader) =>
 			`The board has no header for the processor's fan; ${header} is left for the ${plug}.`,
+		tooMuchCurrent: ({ fans, header, takeA, amps }: Overload) =>
+			`${fans} fans of the cooler on ${header} may take ${takeA} A together; count on ${amps} A from it.`,
 		pumpElsewhere: ({ plug, header }: OnHeader) => `The ${plug} goes on ${header}, which is not made for a pump.`,
 		nothingTurns: ({ header }: { header: string }) =>
 			`No plug of your cooler goes on ${header}, where the board looks for a fan at the start.`,
@@ -52,6 +61,8 @@ export const coolerHeaders = defineRule({
 			"Never start with a plug of the cooler left over: the processor gets too hot within seconds. Take a board with more fan headers.",
 		noProcessorHeader: ({ pumpHeader }: OnHeader & { pumpHeader?: string }) =>
 			`Set this header in the firmware (the board's own settings) so that it follows the processor's heat.${pumpHeader === undefined ? "" : ` Set ${pumpHeader} to full speed for the pump.`}`,
+		tooMuchCurrent: ({ header, amps, pumpHeader }: Overload) =>
+			`Add up the amperes on the fans' labels. Past ${amps} A take a fan hub fed by the supply on its own cable, with its lead on ${header}. Or put some with a splitter on another header, if one is free.${pumpHeader === undefined ? "" : ` Set ${pumpHeader} to full speed for the pump.`}`,
 		pumpElsewhere: () => setFullSpeed,
 		nothingTurns: () =>
 			"Look into the cooler's manual: many pumps may go there, at full speed. Else switch the fan warning for this header off.",
@@ -63,12 +74,15 @@ export const coolerHeaders = defineRule({
 		const left = (facts["headers.without"] ?? []).filter(isCoolers);
 		if (left.length > 0) return planAround("nothingLeft", { plugs: left.map(({ name }) => name) });
 		const placed = (facts["headers.placed"] ?? []).filter(({ wish }) => isCoolers(wish));
+		const sharing = (facts["headers.sharing"] ?? []).filter(({ wish }) => isCoolers(wish));
 		const headers = (facts["headers.headers"] ?? []).filter(({ kind }) => kind === "fan");
 		const ofProcessor = headers.filter(({ use }) => use === "processor");
 		const pump = placed.find(({ wish, remark }) => wish.kind === "pump" && remark === "full speed");
 		const fan = placed.find(({ wish }) => wish.kind === "cooler fan");
 		if (fan && ofProcessor.length === 0)
 			return planAround("noProcessorHeader", { ...onHeader(fan), ...(pump ? { pumpHeader: pump.header } : {}) });
+		const overload = overloadOf(facts, [...placed, ...sharing]);
+		if (overload) return planAround("tooMuchCurrent", { ...overload, ...(pump ? { pumpHeader: pump.header } : {}) });
 		if (pump) return goodToKnow("pumpElsewhere", onHeader(pump));
 		const [watched] = ofProcessor;
 		if (watched && !placed.some(({ header }) => ofProcessor.some(({ name }) => name === header)))
@@ -79,7 +93,6 @@ export const coolerHeaders = defineRule({
 				: facts.cooler !== "open" && facts.cooler !== "none";
 		if (mayHavePump && !headers.some(({ use }) => use === "pump"))
 			return cannotTell([facts.cooler === "have" ? "cooler.kind" : "cooler"], "unsure");
-		const sharing = (facts["headers.sharing"] ?? []).filter(({ wish }) => isCoolers(wish));
 		const [shared] = sharing;
 		if (shared) {
 			const onIt = [...placed, ...sharing].filter(({ header }) => header === shared.header);
@@ -97,6 +110,37 @@ export const coolerHeaders = defineRule({
 interface OnHeader {
 	readonly plug: string;
 	readonly header: string;
+}
+
+/** Fans on a header that may ask it for more than it gives. */
+interface Overload extends MessageData {
+	readonly fans: number;
+	readonly header: string;
+	/** What usual fans take at most, and what the header gives, in A. */
+	readonly takeA: number;
+	readonly amps: number;
+	/** A header that drives the pump and is not made for one. */
+	readonly pumpHeader?: string;
+}
+
+/** The first header on which more of the cooler's fans hang than it feeds; null where their plugs are not counted. */
+function overloadOf(
+	facts: Facts,
+	plugs: readonly { readonly wish: HeaderWish; readonly header: string }[],
+): Overload | null {
+	const { "cooler.fans": allFans, "cooler.headersUsed.fan": fanPlugs } = facts;
+	if (fanPlugs === undefined || fanPlugs === 0) return null;
+	const fans = Math.max(allFans ?? 0, fanPlugs);
+	const onPlug = Math.ceil(fans / fanPlugs);
+	const overloads = (facts["headers.headers"] ?? []).flatMap(({ name, kind, amps }): Overload[] => {
+		const count = plugs.filter(({ wish, header }) => wish.kind === "cooler fan" && header === name).length;
+		const fansOnIt = Math.min(fans, count * onPlug);
+		const given = amps ?? silentFanHeader.amps;
+		return kind !== "fan" || fansOnIt < 2 || fansOnIt <= fansFed(given).usually
+			? []
+			: [{ fans: fansOnIt, header: name, takeA: roundToTenth(fansOnIt * usualFan.mostAmps), amps: given }];
+	});
+	return overloads[0] ?? null;
 }
 
 function isCoolers({ kind }: HeaderWish): boolean {

@@ -1,6 +1,6 @@
 import type { FactsUnder } from "../../parts/fact-path.ts";
 import { defineRule } from "../define-rule.ts";
-import { cannotTell, fail, goodToKnow, type Outcome, pass } from "../outcome.ts";
+import { cannotTell, fail, goodToKnow, type MessageData, type Outcome, pass } from "../outcome.ts";
 import { roundToTenth } from "../round-to-tenth.ts";
 
 /** From one memory slot to the next on desktop boards, in mm (common practice, from memory). */
@@ -9,12 +9,16 @@ const slotPitchMm = 9.5;
 const halfModuleMm = 4;
 /** No board's memory slots begin nearer to the socket's centre, in mm (common practice, no source). */
 const freeEverywhereMm = 40;
+/** With less than this to spare, in mm, the side panel can touch the cooler, as build/cooler-height has it (common practice). */
+const panelComfortMm = 2;
 /** With more slots or channels than these, slots stand on both sides of the socket (common practice, no source). */
 const oneSide = { slots: 4, channels: 2 } as const;
 
 const mayRead = [
 	"cooler",
 	"cooler.kind",
+	"cooler.heightMm",
+	"case.coolerMaxHeightMm",
 	"cooler.overMemoryMm",
 	"cooler.memoryRoomMm",
 	"memory",
@@ -65,8 +69,7 @@ export const coolerOverMemory = defineRule({
 	},
 	advice: {
 		sparedForNow: () => "For more memory later take low modules, or change the whole set.",
-		tooHigh: () =>
-			"Take lower memory, or see whether the cooler's fan may sit higher or behind. A raised fan adds to the cooler's height.",
+		tooHigh: tooHighAdvice,
 		unsure: () =>
 			"Measure on the drawing in the board's manual, from the middle of the socket to the first memory slot.",
 	},
@@ -103,6 +106,29 @@ interface Slot {
 	readonly slot: string;
 }
 
+/** What a fan raised clear of the memory makes of the cooler's height; left out where height or case is not known. */
+interface Raised extends MessageData {
+	readonly raisedMm?: number;
+	readonly caseRoomMm?: number;
+}
+
+function tooHighAdvice({ moreMm, raisedMm, caseRoomMm }: Raised & { moreMm: number }): string {
+	if (raisedMm === undefined || caseRoomMm === undefined)
+		return "Take lower memory, or see whether the cooler's fan may sit higher or behind. A raised fan adds to the cooler's height.";
+	const leftMm = roundToTenth(caseRoomMm - raisedMm);
+	const raised = `With its fan ${moreMm} mm higher the cooler can stand up to ${raisedMm} mm high`;
+	if (leftMm < 0) return `Take lower memory. ${raised}, and the case has room for ${caseRoomMm} mm only.`;
+	const close = leftMm < panelComfortMm ? " That is so close that the panel can touch it." : "";
+	return `Take lower memory, or see whether the fan may sit higher. ${raised}; ${leftMm} mm stay free in the case.${close}`;
+}
+
+/** As most towers are built, a fan that is raised stands out above them by as much. */
+function raisedIn(facts: Facts, moreMm: number): Raised {
+	const { "cooler.heightMm": heightMm, "case.coolerMaxHeightMm": caseRoomMm } = facts;
+	if (heightMm === undefined || caseRoomMm === undefined) return {};
+	return { raisedMm: roundToTenth(heightMm + moreMm), caseRoomMm };
+}
+
 function ofAirCooler(facts: Facts): Outcome {
 	const { "memory.heightMm": heightMm, "cooler.memoryRoomMm": roomMm } = facts;
 	if (heightMm !== undefined && roomMm !== undefined && heightMm <= roomMm) return pass("low", { heightMm, roomMm });
@@ -136,9 +162,11 @@ function ofAirCooler(facts: Facts): Outcome {
 			tall,
 		);
 	if (!covers(nearest.most)) return cannotTell([nearest.missing], "unsure", tall);
+	const moreMm = roundToTenth(heightMm - roomMm);
 	return fail("tooHigh", {
 		...tall,
-		moreMm: roundToTenth(heightMm - roomMm),
+		moreMm,
+		...raisedIn(facts, moreMm),
 		overMm,
 		startMm: startOf(nearest.most),
 		slot: nearest.slot,

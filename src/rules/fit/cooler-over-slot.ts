@@ -2,7 +2,7 @@ import type { FactsUnder } from "../../parts/fact-path.ts";
 import type { PlacedDevice } from "../../plan/plan.ts";
 import { slotPitch } from "../../reference/slot-pitch.ts";
 import { defineRule } from "../define-rule.ts";
-import { cannotTell, fail, goodToKnow, type Outcome, pass } from "../outcome.ts";
+import { cannotTell, fail, goodToKnow, type Outcome, pass, planAround } from "../outcome.ts";
 import { roundToTenth } from "../round-to-tenth.ts";
 
 /**
@@ -10,8 +10,12 @@ import { roundToTenth } from "../round-to-tenth.ts";
  * Express Card Electromechanical Specification, from memory).
  */
 const cardBackMm = 2.67 + 0.8;
-/** With less air than this, in mm, a thick plate on a card's back can touch the cooler (own convention). */
-const comfortMm = 2;
+/**
+ * With less air than the first, in mm, a plate on a card's back can touch the cooler: such plates are 1 to 3 mm thick, and
+ * bare metal there can short. Less than the second is worth a look (both own conventions).
+ */
+const plateMm = 3;
+const comfortMm = 5;
 /** The first slot lies at least this far from the socket's centre, in mm, even on small boards (own convention). */
 const nearestSlotMm = 58;
 /** Half of the widest air coolers, in mm (own convention): one of which no reach is named reaches no farther. */
@@ -48,6 +52,8 @@ export const coolerOverSlot = defineRule({
 		clear: ({ gapMm }: { gapMm: number }) => `Between the cooler and the nearest card about ${gapMm} mm stay free.`,
 		tight: ({ card, slot, gapMm }: Beside & { gapMm: number }) =>
 			`Between the cooler and the back of the ${card} in ${slot} only about ${gapMm} mm stay free.`,
+		close: ({ card, slot, gapMm }: Beside & { gapMm: number }) =>
+			`Between the cooler and the back of the ${card} in ${slot} about ${gapMm} mm stay free.`,
 		graphics: reachWords,
 		smallCard: reachWords,
 		unsure: () => "Whether the cooler leaves room for a card in the slot nearest it is not known.",
@@ -56,6 +62,8 @@ export const coolerOverSlot = defineRule({
 	},
 	advice: {
 		tight: () =>
+			"A plate on a card's back is 1 to 3 mm thick, and bare metal there can short. Measure both, or take a narrower cooler.",
+		close: () =>
 			"Look at pictures of both: a thick plate on the card's back takes more room. Bare metal must not touch.",
 		graphics: () => "Take a narrower cooler, or a board with its first slot farther off. Never press the card past it.",
 		smallCard: () => "Put that card into a slot farther off, or take a narrower cooler.",
@@ -69,7 +77,7 @@ export const coolerOverSlot = defineRule({
 	},
 	needs({ "cooler.kind": kind, "cooler.overSlotMm": overMm, graphicsCard }) {
 		if (kind !== "air" || overMm === undefined || (graphicsCard !== "have" && graphicsCard !== "open")) return null;
-		const fromMm = roundToTenth(overMm + cardBackMm + comfortMm);
+		const fromMm = roundToTenth(overMm + cardBackMm + plateMm);
 		return fromMm > nearestSlotMm ? { messageId: "need", data: { fromMm } } : null;
 	},
 });
@@ -97,18 +105,20 @@ function ofAirCooler(facts: Facts): Outcome {
 		({ device: { kind } }) => kind === "graphics card" || kind === "card",
 	);
 	const seated = cards.map(({ best, worst }) => ({ best: seatOf(best, facts), worst: seatOf(worst, facts) }));
-	const reached = seated.filter(({ best, worst }) =>
-		[best, worst].some((one) => one && leastGapMm(one.beyondMm) < comfortMm),
-	);
 	const missing = [
 		...(overMm === undefined ? ["cooler.overSlotMm"] : []),
 		...(firstMm === undefined ? ["board.layout.firstSlotFromSocketMm"] : []),
 	];
+	const isWithin = ({ best, worst }: (typeof seated)[number], gapMm: number) =>
+		[best, worst].some((one) => one && leastGapMm(one.beyondMm) < gapMm);
+	// What would only be good to know is not worth measuring for.
+	const wantedMm = missing.length > 0 ? plateMm : comfortMm;
+	const reached = seated.filter((one) => isWithin(one, wantedMm));
 	if (reached.length === 0) {
 		const slots = facts["board.cardSlots"];
 		// A card of which nobody knows whether it comes, or where it goes, would most likely sit in the first slot.
 		const mayCome = facts.graphicsCard === "unknown" || (cards.length > 0 && !slots);
-		if (mayCome && slots?.length !== 0 && leastGapMm(0) < comfortMm)
+		if (mayCome && slots?.length !== 0 && leastGapMm(0) < plateMm)
 			return cannotTell(
 				[
 					...missing,
@@ -129,22 +139,27 @@ function ofAirCooler(facts: Facts): Outcome {
 		best && rowsKnown && (!worst || best.seat.connector.name === worst.seat.connector.name);
 	const sure = reached.flatMap((one) => (isSure(one) && one.best ? [one.best] : []));
 	const inTheWay = sure.filter(({ beyondMm }) => leastGapMm(beyondMm) < 0);
+	const isGraphics = ({ seat }: Seat) => seat.device.kind === "graphics card";
 	const data = ({ seat }: Seat) => ({ card: seat.device.name, slot: seat.connector.name });
 	const reachData = (one: Seat) => ({
 		...data(one),
 		overMm,
 		backMm: roundToTenth(firstMm + one.beyondMm - cardBackMm),
 	});
-	const graphics = inTheWay.find(({ seat }) => seat.device.kind === "graphics card");
+	const gapData = (one: Seat) => ({ ...data(one), gapMm: leastGapMm(one.beyondMm) });
+	const graphics = inTheWay.find(isGraphics);
 	if (graphics) return fail("graphics", reachData(graphics));
-	if (reached.length > sure.length) {
+	const tightGraphics = sure.find((one) => isGraphics(one) && leastGapMm(one.beyondMm) < plateMm);
+	if (tightGraphics) return planAround("tight", gapData(tightGraphics));
+	if (reached.some((one) => !isSure(one) && isWithin(one, plateMm))) {
 		const limits = facts["plan.openLimits"] ?? [];
 		return cannotTell(limits.length > 0 ? limits : ["board.cardSlots"], "unsure");
 	}
 	const [small] = inTheWay;
 	if (small) return goodToKnow("smallCard", reachData(small));
-	const [tight] = sure as [Seat];
-	return goodToKnow("tight", { ...data(tight), gapMm: leastGapMm(tight.beyondMm) });
+	// A small card has no plate on its back, and goes into another slot if need be.
+	const [nearest] = sure.toSorted((one, other) => one.beyondMm - other.beyondMm);
+	return nearest ? goodToKnow("close", gapData(nearest)) : pass("free");
 }
 
 /** Null for a card that finds no slot, or stands upright beside the board. */

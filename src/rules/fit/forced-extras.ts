@@ -4,7 +4,9 @@ import { type Money, moneyText } from "../../parts/money.ts";
 import type { Extra } from "../../plan/device.ts";
 import { defineRule } from "../define-rule.ts";
 import { moneyLeft } from "../money-left.ts";
-import { fail, type Outcome, pass } from "../outcome.ts";
+import { type OldPlug, oldPlugsWithout } from "../old-things-on-board.ts";
+import { fail, goodToKnow, type Outcome, pass } from "../outcome.ts";
+import { adaptedScreens, countedOnce, screensOnBoard } from "../screens-on-board.ts";
 
 /** Less than this part of the board's price for each extra is a tight reserve (own convention). */
 const reserveAnExtra = 0.1;
@@ -12,8 +14,21 @@ const reserveAnExtra = 0.1;
 const mayRead = [
 	"wish.features/wireless",
 	"board.wireless.builtIn",
+	"board.wireless.moduleSocket",
+	"addInCards",
+	"graphicsCard",
+	"processor.graphics",
+	"screens",
+	"board.pictureSockets",
+	"board.rearUsb",
+	"oldThings",
+	"board.rearOld",
+	"board.headers.serial",
+	"board.cardSlots",
+	"board.drivePorts",
 	"board.socket",
 	"cooler.kits",
+	"case.hubUsesUsb2",
 	"plan.things",
 	"headers.without",
 	"board.price",
@@ -48,7 +63,8 @@ export const forcedExtras = defineRule({
 	saysNothing: ["none"],
 	messages: {
 		none: () => "Nothing known has to be bought besides.",
-		noLimit: ({ extras }: { extras: readonly string[] }) => `To be bought besides: ${extras.join(", ")}.`,
+		noLimit: ({ extras }: { extras: readonly string[] }) =>
+			`Its price is not all you pay. To be bought besides: ${extras.join(", ")}.`,
 		covered: ({ extras, price, reserve }: Words) =>
 			`It costs ${price}, which leaves ${reserve}. To be bought besides: ${extras.join(", ")}.`,
 		tight: ({ extras, price, reserve }: Words) =>
@@ -62,11 +78,13 @@ export const forcedExtras = defineRule({
 		if (extras.length === 0) return pass("none");
 		const [price, limit] = [facts["board.price"], limitOf(facts)];
 		if (!price || !limit || limit.currency !== price.currency || limit.minor < price.minor)
-			return pass("noLimit", { extras });
+			return goodToKnow("noLimit", { extras });
 		const reserveMinor = limit.minor - price.minor;
 		const reserve = moneyText({ minor: reserveMinor, currency: price.currency });
 		const words = { extras, price: moneyText(price), reserve };
-		return reserveMinor < reserveAnExtra * extras.length * price.minor ? fail("tight", words) : pass("covered", words);
+		return reserveMinor < reserveAnExtra * extras.length * price.minor
+			? fail("tight", words)
+			: goodToKnow("covered", words);
 	},
 });
 
@@ -76,6 +94,15 @@ const extraWords = {
 	"adapter frame": "an adapter frame",
 } as const satisfies Record<Extra, string>;
 
+/** What is bought in place of a socket that the board lacks. Common practice, no source. */
+const oldThingWords = {
+	"PS/2 keyboard or mouse": "an active PS/2 to USB adapter",
+	"serial device": "a USB to serial adapter",
+	"parallel printer": "a USB to parallel cable",
+	"IDE drive": "a USB to IDE adapter with a supply of its own",
+	"PCI card": "a newer card in place of your PCI card",
+} as const satisfies Record<OldPlug, string>;
+
 function extrasOf(facts: Facts): readonly string[] {
 	const without = new Set((facts["headers.without"] ?? []).filter(({ isLater }) => !isLater).map(({ kind }) => kind));
 	const placed = (facts["plan.things"] ?? []).flatMap(({ best }) => best?.extra ?? []);
@@ -84,14 +111,39 @@ function extrasOf(facts: Facts): readonly string[] {
 	);
 	return [
 		...new Set<string>(placed.map((extra) => extraWords[extra])),
-		...(facts["wish.features/wireless"] === "must" && facts["board.wireless.builtIn"] === false
-			? ["an adapter for wireless"]
-			: []),
+		...wirelessExtras(facts),
+		...pictureExtras(facts),
+		...oldPlugsWithout(facts).map((thing) => oldThingWords[thing]),
 		...(without.has("USB 9-pin") ? ["a hub for USB inside"] : []),
-		...(without.has("case fan") ? ["a hub for the fans"] : []),
+		...(without.has("case fan")
+			? [
+					facts["case.hubUsesUsb2"]
+						? "a hub for the fans (see first whether your case's hub takes them)"
+						: "a hub for the fans",
+				]
+			: []),
 		...(without.has("5 V lights") || without.has("12 V lights") ? ["a controller for the lights"] : []),
 		...(kits && kits.length > 0 && kits.every(({ how }) => how === "bought") ? ["the cooler's mounting kit"] : []),
 	];
+}
+
+function wirelessExtras(facts: Facts): readonly string[] {
+	const isOwn = facts.addInCards?.some(({ use }) => use === "wireless network");
+	if (facts["wish.features/wireless"] !== "must" || facts["board.wireless.builtIn"] !== false || isOwn) return [];
+	return facts["board.wireless.moduleSocket"] === "ordinary"
+		? ["a module or an adapter for wireless"]
+		: ["an adapter for wireless"];
+}
+
+/** One adapter a screen, where adapters are all that it takes. */
+function pictureExtras(facts: Facts): readonly string[] {
+	const fed = screensOnBoard(facts);
+	// With sockets not known, or a screen left dark, something else may be bought in their place.
+	if (!fed || !facts["board.pictureSockets"] || fed.some(({ way }) => way === null)) return [];
+	const adapters = adaptedScreens(fed).map(
+		({ socket, screen, isActive }) => `${isActive ? "active adapter" : "adapter"} from ${socket} to ${screen}`,
+	);
+	return countedOnce(adapters, "an ");
 }
 
 /** The stricter of the board's own limit and the money left; two currencies bind nothing here. */

@@ -45,8 +45,8 @@ export const frontPlugs = defineRule({
 	messages: {
 		noPlugs: () => "The case has no plugs for the board.",
 		all: () => "Every plug of the case's front finds its place.",
-		dead: ({ dead }: { dead: readonly string[] }) =>
-			`The board has no place for: ${dead.join(", ")}. ${dead.length === 1 ? "It stays" : "They stay"} dead.`,
+		dead: ({ dead, plugs }: { dead: readonly string[]; plugs: number }) =>
+			`The board has no place for: ${dead.join(", ")}. ${plugs === 1 ? "It stays" : "They stay"} dead.`,
 		tooFewNinePin: ({ wanted, headers }: { wanted: number; headers: number }) =>
 			`${wanted} ${wanted === 1 ? "plug wants" : "plugs want"} a 9-pin USB header; the board has ${headers === 0 ? "none" : headers}.`,
 		deadAndFewNinePin: ({ dead, wanted, headers }: { dead: readonly string[]; wanted: number; headers: number }) =>
@@ -71,7 +71,11 @@ export const frontPlugs = defineRule({
 		const wishes = (facts["headers.wishes"] ?? []).filter(isOfThisRule);
 		if (wishes.length === 0) return pass("noPlugs");
 		const without = (facts["headers.without"] ?? []).filter(isOfThisRule);
-		const dead = [...new Set(without.flatMap(({ kind }) => (kind === "USB 9-pin" ? [] : wordsFor(kind))))];
+		const deadOnes = without.filter(({ kind }) => kind !== "USB 9-pin");
+		const dead = [...new Set(deadOnes.map(({ kind }) => kind))].flatMap((kind) => {
+			const countIn = (some: readonly HeaderWish[]) => some.filter((wish) => wish.kind === kind).length;
+			return wordsFor(kind).map((words) => countedWords(words, countIn(without), countIn(wishes)));
+		});
 		const ninePin = {
 			wanted: wishes.filter(({ kind }) => kind === "USB 9-pin").length,
 			headers: (facts["headers.headers"] ?? []).filter(({ kind }) => kind === "USB 9-pin").length,
@@ -80,7 +84,7 @@ export const frontPlugs = defineRule({
 			return dead.length > 0
 				? planAround("deadAndFewNinePin", { dead, ...ninePin })
 				: planAround("tooFewNinePin", ninePin);
-		if (dead.length > 0) return planAround("dead", { dead });
+		if (dead.length > 0) return planAround("dead", { dead, plugs: deadOnes.length });
 		const unknown = (facts["headers.unknown"] ?? []).filter(({ wish }) => isOfThisRule(wish));
 		if (unknown.length > 0) return cannotTell([...new Set(unknown.map(({ fact }) => fact))], "unsure");
 		const slower = facts["headers.placed"]?.find(({ couldDoMore }) => couldDoMore);
@@ -91,7 +95,7 @@ export const frontPlugs = defineRule({
 	needs(facts) {
 		const plugs = facts["case.frontPlugs"];
 		if (!plugs || plugs.length === 0) return null;
-		const words = plugs.map(({ plug, count }) => (count > 1 ? `${count} x ${plugWords[plug]}` : plugWords[plug]));
+		const words = plugs.map(({ plug, count }) => countedWords(plugWords[plug], count, count));
 		const own = plugs.filter(({ plug }) => plug === "USB 9-pin").reduce((sum, { count }) => sum + count, 0);
 		const wanted = ninePinWanted(facts, own);
 		return wanted > own
@@ -105,6 +109,12 @@ function ninePinWanted(facts: FactsUnder<never, (typeof mayRead)[number]>, own: 
 	const cards = facts.addInCards?.filter(({ usesUsb2 }) => usesUsb2).length ?? 0;
 	const others = [facts["case.hubUsesUsb2"], facts.lights?.includes("maker's own")].filter(Boolean).length;
 	return own + others + cards + (facts["cooler.headersUsed.usb2"] ?? 0);
+}
+
+/** So many of all the plugs of a kind, such as "one of 2 ...". */
+function countedWords(words: string, count: number, of: number): string {
+	if (of === 1) return words;
+	return count === of ? `${count} x ${words}` : `${count === 1 ? "one" : count} of ${of} ${words}`;
 }
 
 /** Fans and lights have rules of their own. */

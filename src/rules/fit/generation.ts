@@ -14,9 +14,17 @@ interface Update extends MessageData {
 }
 
 /** Who must update anyway goes straight to what protects the processor. */
-const updateTo = ({ from, safe }: Update) => `${safe ?? from} or newer`;
-const updateFirst = ({ safe }: { safe: string }) =>
-	`Update to ${safe} after a plain first start, before you switch on the memory profile or let it work hard. ${careWhileUpdating}`;
+const updateTo = ({ from, safe }: Update) => (safe ? `${safe}, which also protects the processor` : `${from} or newer`);
+/** A later firmware that protects the processor; a board that updates alone need never run the older one with it. */
+interface Safer extends MessageData {
+	readonly safe: string;
+	readonly updatesAlone: boolean;
+}
+
+const updateFirst = ({ safe, updatesAlone }: Safer) =>
+	updatesAlone
+		? `This board updates without a processor: update to ${safe} before the first start. ${careWhileUpdating}`
+		: `Update to ${safe} after a plain first start, before you switch on the memory profile or let it work hard. ${careWhileUpdating}`;
 
 /** What is known of the firmware on this board and of what this processor wants of it. */
 interface BoardFirmware {
@@ -67,9 +75,9 @@ export const generation = defineRule({
 			`It needs firmware ${from}, which the box may not hold yet; the board can update without a processor.`,
 		needsUpdate: ({ from, processor }: { from: string; processor: string }) =>
 			`It needs firmware ${from} before it starts with the ${processor}, and nobody knows what the box holds.`,
-		safeUnsure: ({ safe }: { safe: string }) =>
+		safeUnsure: ({ safe }: Safer) =>
 			`It starts, but only firmware ${safe} keeps this processor from harm, and nobody knows what the box holds.`,
-		safeLater: ({ safe, oldest }: { safe: string; oldest: string }) =>
+		safeLater: ({ safe, oldest }: Safer & { oldest: string }) =>
 			`It starts, but only firmware ${safe} keeps this processor from harm, and a box may still hold ${oldest}.`,
 		dropped: ({ version }: { version: string }) =>
 			`Firmware ${version} and newer no longer runs this processor, and it is out already.`,
@@ -159,12 +167,15 @@ function byFirmware(fromVersion: string, firmware: BoardFirmware): Outcome {
 }
 
 /** A board that starts may still hold firmware that does not protect the processor, or be updated past it. */
-function withCare(otherwise: Outcome, { oldestInShops, releases, safeFrom, droppedFrom }: BoardFirmware): Outcome {
+function withCare(otherwise: Outcome, firmware: BoardFirmware): Outcome {
+	const { oldestInShops, releases, safeFrom, droppedFrom } = firmware;
+	const updatesAlone = firmware.flashWithoutProcessor === true;
 	if (droppedFrom !== undefined && releases.some((version) => !isBefore(version, droppedFrom)))
 		return planAround("dropped", { version: droppedFrom });
-	if (safeFrom !== undefined && oldestInShops === undefined) return planAround("safeUnsure", { safe: safeFrom });
+	if (safeFrom !== undefined && oldestInShops === undefined)
+		return planAround("safeUnsure", { safe: safeFrom, updatesAlone });
 	if (safeFrom !== undefined && oldestInShops !== undefined && isBefore(oldestInShops, safeFrom))
-		return planAround("safeLater", { safe: safeFrom, oldest: oldestInShops });
+		return planAround("safeLater", { safe: safeFrom, updatesAlone, oldest: oldestInShops });
 	return droppedFrom === undefined ? otherwise : goodToKnow("mayDrop", { version: droppedFrom });
 }
 

@@ -48,7 +48,7 @@ export const memoryFirmware = defineRule({
 		usual: ({ gb }: { gb: number }) => `Every firmware for this type of memory knows modules of ${gb} GB.`,
 		newest: () => "The box holds the newest firmware there is for this board.",
 		recent: ({ since, from }: { since: string; from: string }) =>
-			`The oldest firmware a box may hold is of ${since}; from ${from} on it knows modules of this size.`,
+			`The oldest firmware a box may hold is of ${since}. From about ${from} on it usually knows modules of this size.`,
 		tooLarge: () => "The board does not list modules as large as yours, which is told with the memory.",
 		unlisted: ({ gb }: { gb: number }) =>
 			`Modules of ${gb} GB are newer than many boards; the largest module this board takes is not known.`,

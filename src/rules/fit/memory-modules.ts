@@ -30,7 +30,9 @@ export const memoryModules = defineRule({
 			`The board takes ${board}; your memory is ${memory}. They do not interchange.`,
 		otherForm: ({ board, memory }: { board: string; memory: string }) =>
 			`The board takes ${board} modules; yours are ${memory}.`,
-		registered: () => "Your modules are registered; an ordinary board does not take those.",
+		unusualForm: ({ form }: { form: string }) =>
+			`Your modules are ${form}${form === "SO-DIMM" ? ", made for laptops" : ""}. A desktop board takes long ones (DIMM), and this page names no others.`,
+		registered: () => "Your modules are registered, as servers use; an ordinary board does not take those.",
 		tooMany: ({ modules, slots }: { modules: number; slots: number }) =>
 			`You have ${modules} modules; the board has ${slots} ${slots === 1 ? "slot" : "slots"}.`,
 		tooLarge: ({ gb, maxGb }: { gb: number; maxGb: number }) =>
@@ -53,13 +55,11 @@ export const memoryModules = defineRule({
 		if (board !== memory) return fail("otherType", { board, memory });
 		const [boardForm, form] = [facts["board.memory.form"], facts["memory.form"]];
 		if (boardForm && form && boardForm !== form) return fail("otherForm", { board: boardForm, memory: form });
-		// Common practice, no source: modules and slots of a desktop computer are DIMM where nothing else is said.
-		if ((boardForm ?? "DIMM") !== (form ?? "DIMM"))
-			return cannotTell([boardForm ? "memory.form" : "board.memory.form"]);
-		if (facts["memory.registered"]) {
-			if (facts["board.memory.registered"] === undefined) return cannotTell(["board.memory.registered"]);
-			if (!facts["board.memory.registered"]) return fail("registered");
-		}
+		// Common practice, no source: modules and slots of a desktop computer are DIMM where nothing else is said, and a
+		// board that takes registered modules says so loudly.
+		if (!boardForm && form && form !== "DIMM") return fail("unusualForm", { form });
+		if (boardForm && boardForm !== "DIMM" && !form) return cannotTell(["memory.form"]);
+		if (facts["memory.registered"] && !facts["board.memory.registered"]) return fail("registered");
 		const [slots, modules] = [facts["board.memory.slots"], facts["memory.modules"]];
 		if (slots !== undefined && modules !== undefined && modules > slots) return fail("tooMany", { modules, slots });
 		const [maxGb, gbPerModule] = [facts["board.memory.maxGb"], facts["memory.gbPerModule"]];

@@ -1,7 +1,13 @@
-import type { Board } from "../../parts/board.ts";
+import type { FactsUnder } from "../../parts/fact-path.ts";
 import type { PictureSocket } from "../../parts/vocabulary.ts";
+import { boardPictureSockets, pictureOverUsbC } from "../board-picture-sockets.ts";
 import { defineRule } from "../define-rule.ts";
 import { cannotTell, fail, type Outcome, pass, planAround } from "../outcome.ts";
+import { type AdaptedScreen, adaptedScreens, countedOnce, screensOnBoard } from "../screens-on-board.ts";
+
+const reads = ["graphicsCard"] as const;
+const mayRead = ["processor.graphics", "board.pictureSockets", "board.rearUsb", "screens"] as const;
+type Facts = FactsUnder<(typeof reads)[number], (typeof mayRead)[number]>;
 
 /**
  * Without a graphics card the picture comes from the processor, through a socket at the back of the board; each screen
@@ -16,8 +22,8 @@ export const picture = defineRule({
 	why: "Without a graphics card the picture comes from the processor, and needs a socket at the back of the board.",
 	source: "common-practice",
 	severity: "stops",
-	reads: ["graphicsCard"],
-	mayRead: ["processor.graphics", "board.pictureSockets", "board.rearUsb", "screens"],
+	reads,
+	mayRead,
 	saysNothing: ["notTheBoard"],
 	messages: {
 		card: () => "The graphics card gives the picture.",
@@ -26,10 +32,12 @@ export const picture = defineRule({
 		usbC: () => "The picture comes through a USB-C socket at the back; no HDMI or DisplayPort socket is named.",
 		tooFewSockets: ({ screens, sockets }: { screens: number; sockets: number }) =>
 			`You have ${screens} screens; the board has ${sockets} picture ${sockets === 1 ? "socket" : "sockets"}.`,
-		otherShape: ({ screens, sockets }: { screens: readonly string[]; sockets: readonly string[] }) =>
-			`No socket of its shape for your ${screens.length === 1 ? "screen" : "screens"} with ${screens.join(", ")}. Free on the board: ${sockets.join(", ")}.`,
-		vga: ({ sockets }: { sockets: readonly string[] }) =>
-			`Your VGA screen has no socket of its shape. Free on the board: ${sockets.join(", ")}.`,
+		otherShape: ({ adapters }: { adapters: readonly string[] }) =>
+			`Not every screen finds a socket of its shape on the board. Adapters help: ${adapters.join(", ")}.`,
+		vga: ({ socket }: { socket: string }) =>
+			`Your VGA screen has no socket of its shape; the board's ${socket} can feed it.`,
+		noWay: ({ screens }: { screens: readonly string[] }) =>
+			`No free socket of the board can feed a screen whose plug is ${screens.join(" or ")}.`,
 		noSocket: () => "Without a card the picture must come from the board, and this one has no picture socket.",
 		notTheBoard: () => "No picture either way; that is for another processor or a card to cure, not for a board.",
 		unknown: () => "Whether a picture comes without a card is not known.",
@@ -41,10 +49,11 @@ export const picture = defineRule({
 		usbC: () =>
 			"Buy a cable from USB-C to the plug of your screen, made for a picture; most are made for charging only. To VGA it must be an active adapter.",
 		tooFewSockets: () => "A graphics card brings more sockets; some screens pass the picture on to the next one.",
-		otherShape: ({ screens }: { screens: readonly string[] }) =>
-			`An adapter helps. Adapters work one way only: buy one from the board's socket to the screen's plug.${
-				screens.includes("VGA") ? " To VGA it must be an active one." : ""
+		otherShape: ({ active = [] }: { active?: readonly string[] }) =>
+			`Adapters work one way only: the first name is the board's end, the second the screen's.${
+				active.length === 0 ? "" : ` Buy one with a chip inside ("active") for: ${active.join(", ")}.`
 			}`,
+		noWay: () => "Look at the back of the screen: many have a second kind of socket. Else a graphics card helps.",
 		vga: () => "A plain cable does not do: buy an active adapter to VGA, which turns the picture into the old form.",
 	},
 	check(facts): Outcome {
@@ -52,10 +61,10 @@ export const picture = defineRule({
 		if (card === "have" || card === "open") return pass("card");
 		const [graphics, listed] = [facts["processor.graphics"], facts["board.pictureSockets"]];
 		const overUsbC = pictureOverUsbC(facts["board.rearUsb"]);
-		const sockets = withUsbC(listed ?? [], overUsbC.sockets);
+		const sockets = boardPictureSockets(listed, facts["board.rearUsb"]);
 		if (graphics && sockets.length > 0) {
 			const plain = pass("socket", { sockets: [...new Set(sockets)] });
-			return card === "none" ? (wayToScreens(facts.screens ?? [], sockets, listed !== undefined) ?? plain) : plain;
+			return card === "none" ? (wayToScreens(facts, sockets) ?? plain) : plain;
 		}
 		if (card === "unknown") return cannotTell(["graphicsCard"], "unknown");
 		if (graphics === false) return pass("notTheBoard");
@@ -77,50 +86,27 @@ export const picture = defineRule({
 	},
 });
 
-/** Words of a page for a USB-C socket that carries a picture ("picture", "DisplayPort", "DP Alt Mode"). */
-const pictureWords = /picture|display|\bdp(\b|\d)/i;
-const notWords = /\b(no|not|without)\b/i;
-
-/** How many USB-C sockets at the back are known to give a picture, and whether there may be more than known. */
-export function pictureOverUsbC(rearUsb: Board["rearUsb"]): { readonly sockets: number; readonly mayBeMore: boolean } {
-	const oval = (rearUsb ?? []).filter(({ plug }) => plug === "C");
-	const giving = oval.filter(({ modes = [] }) => modes.some((one) => pictureWords.test(one) && !notWords.test(one)));
-	return {
-		sockets: giving.reduce((sum, { count }) => sum + count, 0),
-		mayBeMore: !rearUsb || oval.some(({ modes }) => modes === undefined),
-	};
-}
-
-/** Pages list such a socket among the picture sockets, among the USB sockets, or in both places: it counts once. */
-function withUsbC(listed: readonly PictureSocket[], overUsbC: number): readonly PictureSocket[] {
-	const missing = overUsbC - listed.filter((socket) => socket === "USB-C").length;
-	return [...listed, ...Array.from({ length: Math.max(0, missing) }, () => "USB-C" as const)];
-}
-
 /** What to plan for on the way from the board's sockets to the screens, or null. */
-function wayToScreens(
-	screens: readonly PictureSocket[],
-	sockets: readonly PictureSocket[],
-	isWhole: boolean,
-): Outcome | null {
-	const out = screensOut(screens, sockets);
+function wayToScreens(facts: Facts, sockets: readonly PictureSocket[]): Outcome | null {
+	const screens = facts.screens ?? [];
+	const out = screensOut(facts, sockets);
 	const isUsbCOnly = sockets.every((socket) => socket === "USB-C");
 	// Where the other sockets are not known, what the screens lack would be a guess; that there is a picture is none.
-	return isUsbCOnly && (screens.length === 0 || (out && !isWhole)) ? planAround("usbC") : out;
+	return isUsbCOnly && (screens.length === 0 || (out && !facts["board.pictureSockets"])) ? planAround("usbC") : out;
 }
 
 /** What to plan for where not every screen finds a socket of its shape, or null. */
-function screensOut(screens: readonly PictureSocket[], sockets: readonly PictureSocket[]): Outcome | null {
-	if (screens.length > sockets.length)
-		return planAround("tooFewSockets", { screens: screens.length, sockets: sockets.length });
-	const free = [...sockets];
-	const without = screens.filter((plug) => {
-		const at = free.indexOf(plug);
-		if (at >= 0) free.splice(at, 1);
-		return at < 0;
-	});
-	if (without.length === 0) return null;
-	return without.length === 1 && without[0] === "VGA"
-		? planAround("vga", { sockets: free })
-		: planAround("otherShape", { screens: without, sockets: free });
+function screensOut(facts: Facts, sockets: readonly PictureSocket[]): Outcome | null {
+	const fed = screensOnBoard(facts);
+	if (!fed) return planAround("tooFewSockets", { screens: facts.screens?.length ?? 0, sockets: sockets.length });
+	const dark = fed.filter(({ way }) => way === null);
+	if (dark.length > 0) return planAround("noWay", { screens: [...new Set(dark.map(({ screen }) => screen))] });
+	const adapted = adaptedScreens(fed);
+	const [first] = adapted;
+	if (!first) return null;
+	if (adapted.length === 1 && first.screen === "VGA") return planAround("vga", { socket: first.socket });
+	const namesOf = (some: readonly AdaptedScreen[]) =>
+		countedOnce(some.map(({ socket, screen }) => `${socket} to ${screen}`));
+	const active = namesOf(adapted.filter(({ isActive }) => isActive));
+	return planAround("otherShape", { adapters: namesOf(adapted), ...(active.length > 0 ? { active } : {}) });
 }

@@ -64,7 +64,7 @@ export const powerPlugs = defineRule({
 		needEightPin: ({ loadW, budgetW }: { loadW: number; budgetW: number }) =>
 			`At least one 8-pin processor plug: a 4-pin carries ${budgetW} W, and your processor can draw ${loadW} W there.`,
 		needFourPin: () =>
-			"A 4-pin processor plug: your supply has no 8-pin. For a board with an 8-pin plan another supply.",
+			"Best a 4-pin processor plug, since your supply has no 8-pin. For a board with an 8-pin plan another supply.",
 	},
 	advice: {
 		halfFed: () => eightPinAdvice,

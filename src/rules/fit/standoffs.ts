@@ -1,11 +1,17 @@
 import type { BoardForm, HoleLetter } from "../../parts/vocabulary.ts";
 import { boardForms } from "../../reference/board-forms.ts";
-import { type BoardReach, isHoleWithin } from "../../reference/board-holes.ts";
+import { type BoardReach, fromRearEdgeMm, fromRightEdgeMm, isHoleWithin } from "../../reference/board-holes.ts";
 import { defineRule } from "../define-rule.ts";
 import { cannotTell, fail, goodToKnow, type Outcome, pass } from "../outcome.ts";
 
-/** Said wherever places go by letter. */
-const lettersFrom = "The letters are those of the microATX specification's drawing.";
+/** Where places that go by letter are, for people who have no drawing: with the back sockets at the top, from above. */
+function whereIs(letters: Letters): string {
+	const places = letters.map(
+		(letter) =>
+			`${letter}: ${Math.round(fromRearEdgeMm(letter))} mm below the board's top edge, ${Math.round(fromRightEdgeMm(letter))} mm from its right one.`,
+	);
+	return `Look at it with the back sockets at the top right. ${places.join(" ")}`;
+}
 
 /** Half of a standoff from corner to corner, in mm (from memory): so far beyond an edge it still touches the board. */
 const standoffRadiusMm = 3.5;
@@ -17,8 +23,8 @@ type Letters = readonly HoleLetter[];
 
 const comeOutWords = ({ posts }: { posts: Letters }) =>
 	`${standoffsAt(posts)}: the board has no hole there, so ${itOrThey(posts)} must come out first.`;
-const comeOutAdvice = () =>
-	`Do it before the board goes in: a standoff left there can short it. Keep what you unscrew. ${lettersFrom}`;
+const comeOutAdvice = ({ posts }: { posts: Letters }) =>
+	`Do it before the board goes in: a standoff left there can short it. ${whereIs(posts)}`;
 
 /**
  * Holes of the board against the standoffs somebody found in the case. Where nobody looked, the case's list of forms
@@ -49,12 +55,12 @@ export const standoffs = defineRule({
 		holesUnknown: () => "Which screw holes the board has is not known.",
 	},
 	advice: {
-		fixed: () =>
-			`Do not put this board in: a standoff that touches it can short it. Ask the case's maker, or take another case. ${lettersFrom}`,
+		fixed: ({ posts }: { posts: Letters }) =>
+			`Do not put this board in: a standoff that touches it can short it. Ask the case's maker, or take another case. ${whereIs(posts)}`,
 		takeOut: comeOutAdvice,
 		leftOver: comeOutAdvice,
-		bareHoles: () =>
-			`Screw in a standoff there if the case has a thread for it. Else push plugs in gently there. ${lettersFrom}`,
+		bareHoles: ({ holes }: { holes: Letters }) =>
+			`Screw in a standoff there if the case has a thread for it. Else push plugs in gently there. ${whereIs(holes)}`,
 		holesUnknown: () => "Lay the board into the case loosely. Take out each standoff that lies under no hole.",
 	},
 	check(facts): Outcome {

@@ -86,8 +86,8 @@ export const steadyPower = defineRule({
 			case "cannot tell":
 				return cannotTell(steady.missing, "wide", {
 					...load,
-					coolest: Math.round(low),
-					hottest: Math.round(Math.min(high, hottestToldC + 1)),
+					coolest: Math.ceil(low),
+					hottest: Math.ceil(Math.min(high, hottestToldC + 1)),
 				});
 			case "tight":
 				if (low > comfortableC)
@@ -97,7 +97,7 @@ export const steadyPower = defineRule({
 						mayHoldBack: high >= holdingBackC,
 					});
 				return high > comfortableC
-					? goodToKnow("maybeHot", { ...load, coolest: Math.round(low), hottest: Math.round(high) })
+					? goodToKnow("maybeHot", { ...load, coolest: Math.ceil(low), hottest: Math.ceil(high) })
 					: planAround("peakPastRating", { ...load, ratingA });
 			case "not enough":
 				return low >= holdingBackC ? fail("tooHot", load) : fail("pastRating", { ...load, ratingA });

@@ -1,3 +1,4 @@
+import { describe, expect, test } from "vitest";
 import { supplyWatts } from "../../../src/rules/build/supply-watts.ts";
 import { testRule } from "../test-rule.ts";
 
@@ -232,4 +233,17 @@ testRule(supplyWatts, {
 		"nobody has said anything but the supply": [{ supply: { watts: 500 } }, ["processor", "graphicsCard"]],
 		"nobody has said which supply": [{ processor, graphicsCard: card }, ["supply"]],
 	},
+});
+
+// Supplies are sold in steps of 50 W: common practice, no source.
+describe("the supply to plan is one that is sold", () => {
+	test.each([
+		[550, 550],
+		[551, 600],
+		[558, 600],
+	])("%i W wanted: %i W", (wantedW, soldW) => {
+		for (const messageId of ["tooWeak", "tight"])
+			expect(supplyWatts.advice?.[messageId]?.({ wantedW })).toContain(` ${soldW} W`);
+		expect(supplyWatts.messages["tight"]?.({ ...sum(446, 446), wantedW })).toContain(`it would be ${wantedW} W`);
+	});
 });

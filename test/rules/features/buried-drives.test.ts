@@ -34,6 +34,14 @@ testRule(buriedDrives, {
 			"notAsked",
 		],
 		"one row below the card": [{ board: board(m2("M1", { row: 3 })), graphicsCard, drives: [dart] }, "free"],
+		"of two sockets as fast the one in reach, though the other hangs on the processor": [
+			{
+				board: board(m2("M1", { row: 2, from: "processor" }), m2("M2", { row: 4, from: "chipset" })),
+				graphicsCard,
+				drives: [dart],
+			},
+			"free",
+		],
 		"of two sockets that are as good, the one in reach": [
 			{ board: board(m2("M1", { row: 2 }), m2("M2", { row: 4 })), graphicsCard, drives: [dart] },
 			"free",
@@ -102,6 +110,16 @@ testRule(buriedDrives, {
 		],
 	},
 	cautions: {
+		"with a cooler of its own": [
+			{
+				board: board(m2("M1", { row: 2 }), m2("M2", { row: 1 })),
+				graphicsCard,
+				drives: [stick("Dart", { ownCooler: true }), mouse],
+			},
+			"plan-around",
+			"tallBuried",
+			{ drives: ["Dart in M1"] },
+		],
 		"in the card's last row": [
 			{ board: board(m2("M1", { row: 2 })), graphicsCard, drives: [dart] },
 			"good-to-know",
@@ -142,6 +160,12 @@ testRule(buriedDrives, {
 		],
 		"only one of two": [
 			{ board: board(m2("M1", { row: 2 }), m2("M2", { row: 4 })), graphicsCard, drives: [dart, mouse] },
+			"good-to-know",
+			"buried",
+			{ drives: ["Dart in M1"] },
+		],
+		"the same one, though the other is named first": [
+			{ board: board(m2("M1", { row: 2 }), m2("M2", { row: 4 })), graphicsCard, drives: [mouse, dart] },
 			"good-to-know",
 			"buried",
 			{ drives: ["Dart in M1"] },

@@ -117,6 +117,30 @@ testRule(caseFans, {
 			"hub",
 			{ fans: 1 },
 		],
+		"no header is left, and the case brings a hub": [
+			{ board: board(["processor"]), caseFans: 1, case: { hubUsesUsb2: true } },
+			"plan-around",
+			"hub",
+			{ fans: 1, ownHub: true },
+		],
+		"the case's hub is known to take no 9-pin header, so nobody knows of any": [
+			{ board: board(["processor"]), caseFans: 1, case: { hubUsesUsb2: false } },
+			"plan-around",
+			"hub",
+			{ fans: 1 },
+		],
+		"four are too many to share, and the case brings a hub": [
+			{ board: board(["processor", "case"]), caseFans: 4, case: { hubUsesUsb2: true } },
+			"plan-around",
+			"tooManyShare",
+			{ fans: 4, headers: 1, onOne: 4, amps: 1, ownHub: true },
+		],
+		"none for later, and the case brings a hub": [
+			{ board: board(["processor"]), laterThings: ["fan"], case: { hubUsesUsb2: true } },
+			"good-to-know",
+			"noReserveHub",
+			{ fans: 0, headers: 0, later: 1, ownHub: true },
+		],
 		"enough now, and too few for later": [
 			{ board: usual, caseFans: 3, laterThings: ["fan"] },
 			"good-to-know",
@@ -151,6 +175,15 @@ describe("what hangs on one header, in words", () => {
 				"3 usual fans of 0.3 A on one header take 0.9 A; count on 1 A from it.",
 			);
 	});
+
+	test.each(["hub", "tooManyShare", "noReserveHub", "splitter", "noReserve"])(
+		"%s: the case's own hub is asked for first, where it has one",
+		(messageId) => {
+			const advice = (more: object) => caseFans.advice?.[messageId]?.({ onOne: 2, amps: 1, ...more });
+			expect(advice({ ownHub: true })).toMatch(/^Look first whether the hub of your case takes them\. /);
+			expect(advice({})).not.toContain("hub of your case");
+		},
+	);
 
 	test("a hub is advised where they take more", () => {
 		expect(caseFans.messages["tooManyShare"]?.({ fans: 5, headers: 2, onOne: 4, amps: 1 })).toBe(

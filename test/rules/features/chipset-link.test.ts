@@ -1,4 +1,5 @@
 import { describe, expect, test } from "vitest";
+import type { Drive } from "../../../src/parts/drive.ts";
 import { chipsetLink } from "../../../src/rules/features/chipset-link.ts";
 import { card, m2, ports, slot, stick } from "../../plan/made-up-problem.ts";
 import { partNames } from "../rule-subject.ts";
@@ -12,6 +13,11 @@ const [dart, mouse] = [stick("Dart"), stick("Mouse")];
 /** Neither its generation nor its speed is known. */
 const riddle = stick("Riddle", { generation: undefined });
 const reading = (readMBytesPerS: number) => stick("Dart", { readMBytesPerS });
+/** 5.495 GB/s in all: a sum of such fractions is just that or a hair less, as they are added. The smallest come first. */
+const [slow, middling, quick] = [565, 1785, 3145].map((readMBytesPerS) =>
+	stick(`Reader ${readMBytesPerS}`, { readMBytesPerS }),
+) as [Drive, Drive, Drive];
+const threeSockets = { m2Sockets: [m2("M1"), m2("M2"), m2("M3")], ...uplink(4) };
 /** A SATA drive without moving parts. */
 const box = { id: "box", name: "Box", shape: "2.5 inch", link: "SATA" } as const;
 const oneSocket = { m2Sockets: [m2("M1")] };
@@ -115,6 +121,17 @@ testRule(chipsetLink, {
 			"unrated",
 			{ things: ["Riddle"] },
 		],
+		"a sum that ends in half a hundredth": [
+			{ board: threeSockets, drives: [slow, middling, quick] },
+			"enough",
+			{ wanted: 5.49 },
+		],
+		"the same drives named in another order": [
+			{ board: threeSockets, drives: [slow, quick, middling] },
+			"enough",
+			{ wanted: 5.49 },
+		],
+		"and in another": [{ board: threeSockets, drives: [quick, middling, slow] }, "enough", { wanted: 5.49 }],
 		"exactly what any link carries": [{ board: oneSocket, drives: [reading(1970)] }, "enough", { wanted: 1.97 }],
 	},
 	cautions: {

@@ -78,7 +78,7 @@ testRule(driveSpeed, {
 			"unknownDrives",
 			{ drives: ["Riddle"] },
 		],
-		"of two alike the last named goes on the adapter, in a slot as fast": [
+		"of two alike the one whose name comes last goes on the adapter, in a slot as fast": [
 			{
 				board: { m2Sockets: [m2("M1")], cardSlots: [slot("X4", 2, 4)] },
 				drives: [dart, mouse],
@@ -183,9 +183,9 @@ testRule(driveSpeed, {
 			{ board: { m2Sockets: [oldSocket("M1"), oldSocket("M2")] }, drives: [riddle, dart] },
 			"good-to-know",
 			"slower",
-			{ drives: [half("Dart", "M2")] },
+			{ drives: [half("Dart", "M1")] },
 		],
-		"of two alike the last named goes on the adapter, in an older slot": [
+		"of two alike the one whose name comes last goes on the adapter, in an older slot": [
 			{
 				board: { m2Sockets: [m2("M1")], cardSlots: [slot("X4", 2, 4, { generation: 3 })] },
 				drives: [dart, mouse],

@@ -46,7 +46,7 @@ const unsure = { card: partNames.graphicsCard };
 testRule(graphicsLanes, {
 	fits: {
 		"there will be none": [{ board: halving, graphicsCard: "none" }, "noCard"],
-		"nobody has said whether there will be one": [{ board: halving }, "noCard"],
+		"nobody has said whether there will be one": [{ board: halving }, "notSaid"],
 		"no slot at all": [
 			{ board: { cardSlots: [] }, graphicsCard: graphics() },
 			"noSlot",

@@ -165,7 +165,7 @@ describe("what a header feeds, in words", () => {
 		],
 		[
 			{ header5V: "LIGHT_1", mostLights5V: 240 },
-			/ The manual allows 240 lights on LIGHT_1\. At full white they would take 14\.4 A: keep them dimmed\.$/,
+			/ The manual allows 240 lights on LIGHT_1\. At full white they would take 14\.4 A: keep them dimmed, unless it gives that much\.$/,
 		],
 		[{ header12V: "LIGHT_2", amps12V: 3 }, / LIGHT_2 gives 3 A at 12 V: that is 36 W of lights\.$/],
 	])("%o", (data, words) => {

@@ -19,12 +19,12 @@ testRule(sparePicture, {
 		"the processor has no graphics": [{ board: bare, graphicsCard: {}, processor: { graphics: false } }, "notAsked"],
 		"the processor is still to be bought": [{ board: bare, graphicsCard: {}, processor: "open" }, "notAsked"],
 		"there will be no processor": [{ board: bare, graphicsCard: {}, processor: "none" }, "notAsked"],
-		"a picture socket": [{ board: { pictureSockets: ["HDMI"] }, ...both }, "spare"],
+		"a picture socket": [{ board: { pictureSockets: ["HDMI"] }, ...both }, "spareOfYours"],
 		"a card still to be bought": [
 			{ board: { pictureSockets: ["VGA"] }, graphicsCard: "open", processor: { graphics: true } },
-			"spare",
+			"spareOfYours",
 		],
-		"a picture over USB-C": [{ board: oval(["picture"]), ...both }, "spare"],
+		"a picture over USB-C": [{ board: oval(["picture"]), ...both }, "spareOfYours"],
 		"a picture socket, whatever the processor has": [
 			{ board: { pictureSockets: ["HDMI"] }, graphicsCard: {}, processor: {} },
 			"spare",

@@ -10,18 +10,20 @@ testRule(backPlugs, {
 			"ordinary",
 		],
 		"of which nothing is said": [{ board: {}, case: { backCutOuts: false } }, "ordinary"],
+	},
+	cautions: {
 		"the case names the pattern": [
 			{ board: onBack, case: { backCutOuts: true, backCutOutPatterns: ["Backstitch B", "backstitch-A"] } },
+			"good-to-know",
 			"named",
 			{ pattern: "backstitch-A" },
 		],
 		"the case names the board": [
 			{ board: onBack, case: { backCutOuts: true, backCutOutPatterns: ["Hidden Thing"] } },
+			"good-to-know",
 			"named",
 			{ pattern: "Hidden Thing" },
 		],
-	},
-	cautions: {
 		"a case still to choose": [{ board: onBack, case: "open" }, "good-to-know", "chooseCase"],
 	},
 	fails: {

@@ -31,6 +31,11 @@ const sharingSlot = {
 	m2Sockets: [{ name: "M2_1", key: "M" as const, lengthsMm: [80], wiredLanes: 4, sata: false }],
 	sharing: [{ members: ["SLOT_4", "M2_1"], modes: [{ on: { SLOT_4: 4 } }, { on: { M2_1: 4 } }] }],
 };
+/** Four lanes long, and one that nobody knows the length of. */
+const oneMayBeShort = { cardSlots: [slot(3, 4), { name: "SLOT_4", row: 4, wiredLanes: 1 }] };
+/** Of four lanes, and content with one; small ones that move more, so that they come first. */
+const [harp, lyre] = [add("Harp", { lanes: 4 }), add("Lyre", { lanes: 4 })];
+const [pipe, whistle] = [add("Pipe", { lanes: 1, gbytesPerS: 0.9 }), add("Whistle", { lanes: 1, gbytesPerS: 0.8 })];
 const lump = (limit: { readonly dead?: true; readonly wiredLanes?: number }) => ({
 	conditions: [{ when: { processorSeries: ["Lump"] }, connector: "SLOT_1", ...limit }],
 });
@@ -117,7 +122,13 @@ testRule(cardSlots, {
 			{ board, graphicsCard: twoWide, addInCards: [fiddle, fiddle, drum] },
 			"plan-around",
 			"slotsTaken",
-			{ cards: ["Drum"], covered: [] },
+			{ cards: ["Fiddle"], covered: [] },
+		],
+		"the same card is left out, whichever is named first": [
+			{ board, graphicsCard: twoWide, addInCards: [drum, fiddle, fiddle] },
+			"plan-around",
+			"slotsTaken",
+			{ cards: ["Fiddle"], covered: [] },
 		],
 		"the slot is long enough but has too few lanes": [
 			{ board: { cardSlots: [slot(1, 16), slot(4, 8, 1)] }, graphicsCard: twoWide, addInCards: [drum] },
@@ -216,6 +227,24 @@ testRule(cardSlots, {
 			"plan-around",
 			"slotsTaken",
 			{ cards: ["Drum"], covered: [] },
+		],
+		"each card alone surely finds a slot, and whether both do at once is not known": [
+			{ board: oneMayBeShort, graphicsCard: "none", addInCards: [lyre, harp] },
+			"good-to-know",
+			"maybeTaken",
+			{ cards: ["Lyre"] },
+		],
+		"the same two, named the other way round": [
+			{ board: oneMayBeShort, graphicsCard: "none", addInCards: [harp, lyre] },
+			"good-to-know",
+			"maybeTaken",
+			{ cards: ["Lyre"] },
+		],
+		"one surely finds none beside the others, though each would alone": [
+			{ board: oneMayBeShort, graphicsCard: "none", addInCards: [pipe, harp, lyre] },
+			"plan-around",
+			"slotsTaken",
+			{ cards: ["Lyre"], covered: [] },
 		],
 		"all of them go in only with the graphics card upright": [
 			{
@@ -364,6 +393,29 @@ testRule(cardSlots, {
 				addInCards: [drum],
 			},
 			["board.cardSlots"],
+			"unsure",
+		],
+		"one card surely finds no slot beside two others, and alone it may": [
+			{
+				board: { cardSlots: [slot(3, 1), { name: "SLOT_4", row: 4, wiredLanes: 1 }] },
+				graphicsCard: "none",
+				addInCards: [pipe, whistle, harp],
+			},
+			["board.cardSlots"],
+			"unsure",
+		],
+		"nor is it without one of the two": [
+			{
+				board: { cardSlots: [slot(3, 1), { name: "SLOT_4", row: 4, wiredLanes: 1 }] },
+				graphicsCard: "none",
+				addInCards: [pipe, harp],
+			},
+			["board.cardSlots"],
+			"unsure",
+		],
+		"one card surely finds no slot, and of the graphics card nobody has said": [
+			{ board: { cardSlots: [slot(1, 16)] }, addInCards: [fiddle, fiddle] },
+			["graphicsCard"],
 			"unsure",
 		],
 		"how long the slot is, is not known": [

@@ -5,6 +5,9 @@ type Use = "processor" | "pump" | "case";
 const board = (...uses: Use[]) => ({
 	headers: { fans: uses.map((use, index) => ({ name: `FAN_${index + 1}`, use })) },
 });
+const boardOf = (...fans: [Use, number][]) => ({
+	headers: { fans: fans.map(([use, amps], index) => ({ name: `FAN_${index + 1}`, use, amps })) },
+});
 const air = { kind: "air" as const, headersUsed: { fan: 1, pump: 0 } };
 const liquid = { kind: "liquid" as const, headersUsed: { fan: 1, pump: 1 } };
 const twin = { kind: "air" as const, headersUsed: { fan: 2, pump: 0 } };
@@ -50,6 +53,26 @@ testRule(coolerHeaders, {
 			{ board: board("processor", "case"), cooler: twin },
 			"placed",
 			{ plugs: ["fan 1 of Chimney on FAN_1", "fan 2 of Chimney on FAN_2"] },
+		],
+		"three usual fans on one plug, which a header that says nothing feeds": [
+			{ board: board("processor"), cooler: { kind: "air", fans: 3, headersUsed: { fan: 1, pump: 0 } } },
+			"placed",
+			{ plugs: ["fans of Chimney on FAN_1"] },
+		],
+		"six fans, and nobody has counted their plugs": [
+			{ board: board("processor"), cooler: { kind: "air", fans: 6 } },
+			"placed",
+			{ plugs: ["fan of Chimney on FAN_1"] },
+		],
+		"three fans on two plugs, with just enough for the fuller one": [
+			{ board: boardOf(["processor", 0.6], ["case", 0.6]), cooler: { kind: "air", fans: 3, headersUsed: { fan: 2 } } },
+			"placed",
+			{ plugs: ["fan 1 of Chimney on FAN_1", "fan 2 of Chimney on FAN_2"] },
+		],
+		"one fan on a header of few amperes": [
+			{ board: boardOf(["processor", 0.2]), cooler: air },
+			"placed",
+			{ plugs: ["fan of Chimney on FAN_1"] },
 		],
 		"a cooler without fans, and no header that the board looks at": [
 			{ board: board("case"), cooler: { kind: "air", headersUsed: { fan: 0, pump: 0 } } },
@@ -110,6 +133,40 @@ testRule(coolerHeaders, {
 			"good-to-know",
 			"nothingTurns",
 			{ header: "FAN_1" },
+		],
+		// 0.3 A for a usual fan is from memory; 1 A for a header that says nothing is common practice.
+		"four usual fans on one plug, on a header that says nothing": [
+			{ board: board("processor"), cooler: { kind: "air", fans: 4, headersUsed: { fan: 1, pump: 0 } } },
+			"plan-around",
+			"tooMuchCurrent",
+			{ fans: 4, header: "FAN_1", takeA: 1.2, amps: 1 },
+		],
+		"three fans on two plugs, with too little for the fuller one": [
+			{ board: boardOf(["processor", 0.5], ["case", 1]), cooler: { kind: "air", fans: 3, headersUsed: { fan: 2 } } },
+			"plan-around",
+			"tooMuchCurrent",
+			{ fans: 2, header: "FAN_1", takeA: 0.6, amps: 0.5 },
+		],
+		"three fans on two plugs that share a header: three, not four": [
+			{ board: boardOf(["processor", 0.8]), cooler: { kind: "air", fans: 3, headersUsed: { fan: 2 } } },
+			"plan-around",
+			"tooMuchCurrent",
+			{ fans: 3, header: "FAN_1", takeA: 0.9, amps: 0.8 },
+		],
+		"three plugs on one header that gives too little, as many fans as plugs": [
+			{ board: boardOf(["processor", 0.8]), cooler: { kind: "air", headersUsed: { fan: 3 } } },
+			"plan-around",
+			"tooMuchCurrent",
+			{ fans: 3, header: "FAN_1", takeA: 0.9, amps: 0.8 },
+		],
+		"four fans of a radiator on one plug, and the pump on a case header": [
+			{
+				board: boardOf(["processor", 1], ["case", 2]),
+				cooler: { kind: "liquid", fans: 4, headersUsed: { fan: 1, pump: 1 } },
+			},
+			"plan-around",
+			"tooMuchCurrent",
+			{ fans: 4, header: "FAN_1", takeA: 1.2, amps: 1, pumpHeader: "FAN_2" },
 		],
 		"two fans and one header, of which nothing more is said": [
 			{ board: board("processor"), cooler: twin },

@@ -1,3 +1,4 @@
+import { describe, expect, test } from "vitest";
 import type { Board } from "../../../src/parts/board.ts";
 import { coolerOverMemory } from "../../../src/rules/fit/cooler-over-memory.ts";
 import { testRule } from "../test-rule.ts";
@@ -72,6 +73,16 @@ testRule(coolerOverMemory, {
 		],
 	},
 	fails: {
+		"the fan can go higher: the case has room to spare": [
+			{
+				board: named,
+				memory: tall,
+				cooler: { ...tower(56.6), heightMm: 158 },
+				case: { coolerMaxHeightMm: 165 },
+			},
+			"tooHigh",
+			{ ...tallMm, moreMm: 4, overMm: 56.6, startMm: 56.5, slot: "A2", raisedMm: 162, caseRoomMm: 165 },
+		],
 		"a tenth past the slot that is filled": [
 			{ board: named, memory: tall, cooler: tower(56.6) },
 			"tooHigh",
@@ -192,4 +203,26 @@ testRule(coolerOverMemory, {
 		"a liquid cooler": [{ memory: tall, cooler: { ...tower(66), kind: "liquid" } }, null],
 		"nobody has said": [{}, null],
 	},
+});
+
+describe("what raising the fan costs, in words", () => {
+	const advice = (data: object) => coolerOverMemory.advice?.["tooHigh"]?.({ moreMm: 4, ...data });
+
+	test("the numbers are told where it fits, and that it is close below 2 mm", () => {
+		expect(advice({ raisedMm: 163, caseRoomMm: 165 })).toBe(
+			"Take lower memory, or see whether the fan may sit higher. With its fan 4 mm higher the cooler can stand up to 163 mm high; 2 mm stay free in the case.",
+		);
+		expect(advice({ raisedMm: 163.1, caseRoomMm: 165 })).toMatch(/1\.9 mm stay free in the case\. That is so close/);
+		expect(advice({ raisedMm: 165, caseRoomMm: 165 })).toContain("; 0 mm stay free");
+	});
+
+	test("a tenth past the case's room it is not offered", () => {
+		expect(advice({ raisedMm: 165.1, caseRoomMm: 165 })).toBe(
+			"Take lower memory. With its fan 4 mm higher the cooler can stand up to 165.1 mm high, and the case has room for 165 mm only.",
+		);
+	});
+
+	test("without the figures it is offered with a warning", () => {
+		expect(advice({})).toContain("A raised fan adds to the cooler's height.");
+	});
 });

@@ -21,10 +21,10 @@ const small = (overSlotMm: number) => ({
 	addInCards: [fiddle],
 });
 
-// What a card carries on its back is from memory; 2 mm of air, 58 mm and 85 mm are own conventions.
+// What a card carries on its back is from memory; 3 and 5 mm of air, 58 mm and 85 mm are own conventions.
 testRule(coolerOverSlot, {
 	fits: {
-		"just 2 mm of air": [{ board: board(76.5), cooler: air(71), graphicsCard }, "clear", { gapMm: 2 }],
+		"just 5 mm of air": [{ board: board(76.5), cooler: air(68), graphicsCard }, "clear", { gapMm: 5 }],
 		"a wide board": [{ board: board(96), cooler: air(76), graphicsCard }, "clear", { gapMm: 16.5 }],
 		"the card's slot is not the first one": [
 			{ board: board(76, [slot("SLOT_1", 1, 4), slot("SLOT_2", 2, 16)]), cooler: air(80), graphicsCard },
@@ -48,11 +48,11 @@ testRule(coolerOverSlot, {
 			{ gapMm: 12.8 },
 		],
 		"a narrow cooler, on a board that nobody has measured": [
-			{ board: board(), cooler: air(52.5), graphicsCard },
+			{ board: board(), cooler: air(51.5), graphicsCard },
 			"free",
 		],
 		"a cooler that nobody has measured, with room for any": [
-			{ board: board(90.5), cooler: { kind: "air" }, graphicsCard },
+			{ board: board(91.5), cooler: { kind: "air" }, graphicsCard },
 			"free",
 		],
 		"no slot for the card: told elsewhere": [
@@ -70,18 +70,38 @@ testRule(coolerOverSlot, {
 		"a cooler to be bought": [{ board: board(62), cooler: "open", graphicsCard }, "notAsked"],
 		"nobody has said": [{ board: board(62) }, "notAsked"],
 		"nobody has said which card, on a board with room": [{ board: board(76.5), cooler: air(70) }, "notAsked"],
+		"which slot comes first is not known, and 3 mm are left beside any": [
+			{
+				board: board(76.5, [slot("SLOT_1", 1, 16, { row: undefined }), slot("SLOT_4", 4, 4)]),
+				cooler: air(70),
+				graphicsCard,
+			},
+			"free",
+		],
 		"nobody has said which card, on a board without slots": [{ board: board(62, []), cooler: air(70) }, "free"],
 	},
 	cautions: {
-		"a tenth less than 2 mm": [
-			{ board: board(76.4), cooler: air(71), graphicsCard },
+		"a tenth less than 5 mm": [
+			{ board: board(76.4), cooler: air(68), graphicsCard },
 			"good-to-know",
+			"close",
+			{ ...carousel, gapMm: 4.9 },
+		],
+		"just 3 mm": [
+			{ board: board(76.5), cooler: air(70), graphicsCard },
+			"good-to-know",
+			"close",
+			{ ...carousel, gapMm: 3 },
+		],
+		"a tenth less than 3 mm": [
+			{ board: board(76.4), cooler: air(70), graphicsCard },
+			"plan-around",
 			"tight",
-			{ ...carousel, gapMm: 1.9 },
+			{ ...carousel, gapMm: 2.9 },
 		],
 		"they just do not meet": [
 			{ board: board(76.5), cooler: air(73), graphicsCard },
-			"good-to-know",
+			"plan-around",
 			"tight",
 			{ ...carousel, gapMm: 0 },
 		],
@@ -91,7 +111,7 @@ testRule(coolerOverSlot, {
 			"smallCard",
 			{ card: "Fiddle", slot: "SLOT_1", overMm: 80, backMm: 72.5 },
 		],
-		"a small card close by": [small(71), "good-to-know", "tight", { card: "Fiddle", slot: "SLOT_1", gapMm: 1.5 }],
+		"a small card close by": [small(71), "good-to-know", "close", { card: "Fiddle", slot: "SLOT_1", gapMm: 1.5 }],
 	},
 	fails: {
 		"a tenth too far": [
@@ -117,12 +137,12 @@ testRule(coolerOverSlot, {
 	},
 	cannotTell: {
 		"how far off the first slot is": [
-			{ board: board(), cooler: air(52.6), graphicsCard },
+			{ board: board(), cooler: air(51.6), graphicsCard },
 			["board.layout.firstSlotFromSocketMm"],
 			"unsure",
 		],
 		"how far the cooler reaches": [
-			{ board: board(90.4), cooler: { kind: "air" }, graphicsCard },
+			{ board: board(91.4), cooler: { kind: "air" }, graphicsCard },
 			["cooler.overSlotMm"],
 			"unsure",
 		],
@@ -169,13 +189,13 @@ testRule(coolerOverSlot, {
 	needs: {
 		"a wide cooler and a card": [
 			{ cooler: air(76), graphicsCard },
-			"The first card slot at least 81.5 mm from the socket's centre, on the manual's drawing: your cooler is wide.",
+			"The first card slot at least 82.5 mm from the socket's centre, on the manual's drawing: your cooler is wide.",
 		],
 		"a card still to be bought": [
 			{ cooler: air(70), graphicsCard: "open" },
-			"The first card slot at least 75.5 mm from the socket's centre, on the manual's drawing: your cooler is wide.",
+			"The first card slot at least 76.5 mm from the socket's centre, on the manual's drawing: your cooler is wide.",
 		],
-		"a narrow cooler": [{ cooler: air(52.5), graphicsCard }, null],
+		"a narrow cooler": [{ cooler: air(51.5), graphicsCard }, null],
 		"no card": [{ cooler: air(76), graphicsCard: "none" }, null],
 		"a liquid cooler": [{ cooler: { kind: "liquid", overSlotMm: 76 }, graphicsCard }, null],
 		"its reach is not known": [{ cooler: { kind: "air" }, graphicsCard }, null],

@@ -43,7 +43,7 @@ testRule(frontPlugs, {
 			{ board: { headers: { ...headers, typeC: [] } }, case: { frontPlugs: plugs } },
 			"plan-around",
 			"dead",
-			{ dead: ["front USB-C (20-pin plug)"] },
+			{ dead: ["front USB-C (20-pin plug)"], plugs: 1 },
 		],
 		"one 19-pin plug too many, and no sound": [
 			{
@@ -57,13 +57,33 @@ testRule(frontPlugs, {
 			},
 			"plan-around",
 			"dead",
-			{ dead: ["fast front USB (19-pin plug)", "front sound"] },
+			{ dead: ["one of 2 fast front USB (19-pin plug)", "front sound"], plugs: 2 },
+		],
+		"two of three, and one of two": [
+			{
+				board: { headers: { ...headers, typeC: [{ gbps: 10 }], usb5: 1 } },
+				case: {
+					frontPlugs: [
+						{ plug: "USB 19-pin", count: 3 },
+						{ plug: "USB-C 20-pin", count: 2 },
+					],
+				},
+			},
+			"plan-around",
+			"dead",
+			{ dead: ["2 of 3 fast front USB (19-pin plug)", "one of 2 front USB-C (20-pin plug)"], plugs: 3 },
+		],
+		"both of one kind": [
+			{ board: { headers: { ...headers, usb5: 0 } }, case: { frontPlugs: [{ plug: "USB 19-pin", count: 2 }] } },
+			"plan-around",
+			"dead",
+			{ dead: ["2 x fast front USB (19-pin plug)"], plugs: 2 },
 		],
 		"dead for certain, though of another header nobody knows": [
 			{ board: { headers: { typeC: [] } }, case: { frontPlugs: plugs } },
 			"plan-around",
 			"dead",
-			{ dead: ["front USB-C (20-pin plug)"] },
+			{ dead: ["front USB-C (20-pin plug)"], plugs: 1 },
 		],
 		"one thing more than 9-pin headers": [
 			{

@@ -78,7 +78,7 @@ testRule(generation, {
 			},
 			"plan-around",
 			"safeLater",
-			{ safe: "1.34", oldest: "1.33" },
+			{ safe: "1.34", updatesAlone: false, oldest: "1.33" },
 		],
 		"it starts, but nobody knows whether the box holds what protects it": [
 			{
@@ -88,7 +88,17 @@ testRule(generation, {
 			},
 			"plan-around",
 			"safeUnsure",
-			{ safe: "1.34" },
+			{ safe: "1.34", updatesAlone: false },
+		],
+		"the same on a board that updates without a processor": [
+			{
+				board: { chipset: "Ladle 3", recovery: { flashWithoutProcessor: true } },
+				processor,
+				platform: { generations: [{ generation: "Schooner", served: "yes", safeFrom: "1.34" }] },
+			},
+			"plan-around",
+			"safeUnsure",
+			{ safe: "1.34", updatesAlone: true },
 		],
 		"it needs an update to start, and a newer one to be safe": [
 			{

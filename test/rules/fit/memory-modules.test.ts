@@ -38,6 +38,20 @@ testRule(memoryModules, {
 			"otherForm",
 			{ board: "DIMM", memory: "SO-DIMM" },
 		],
+		"SO-DIMM modules, and the board's page is silent": [
+			{ board, memory: { ...memory, form: "SO-DIMM" } },
+			"unusualForm",
+			{ form: "SO-DIMM" },
+		],
+		"CAMM2 modules, and the board's page is silent": [
+			{ board, memory: { ...memory, form: "CAMM2" } },
+			"unusualForm",
+			{ form: "CAMM2" },
+		],
+		"registered modules, and the board's page is silent": [
+			{ board, memory: { ...memory, registered: true } },
+			"registered",
+		],
 		"registered modules": [
 			{ board: { memory: { ...board.memory, registered: false } }, memory: { ...memory, registered: true } },
 			"registered",
@@ -74,17 +88,9 @@ testRule(memoryModules, {
 			{ board: { memory: { type: "DDR5" } }, memory: { type: "DDR5" } },
 			["board.memory.slots", "memory.modules"],
 		],
-		"SO-DIMM modules, and the board's page is silent": [
-			{ board, memory: { ...memory, form: "SO-DIMM" } },
-			["board.memory.form"],
-		],
 		"SO-DIMM slots, and the label is silent": [
 			{ board: { memory: { ...board.memory, form: "SO-DIMM" } }, memory },
 			["memory.form"],
-		],
-		"registered modules, and the board's page is silent": [
-			{ board, memory: { ...memory, registered: true } },
-			["board.memory.registered"],
 		],
 		"nobody has said which memory": [{ board }, ["memory"]],
 	},

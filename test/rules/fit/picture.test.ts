@@ -105,7 +105,7 @@ testRule(picture, {
 			{ board: oval(1, ["picture"]), ...withoutCard, screens: ["HDMI"] },
 			"plan-around",
 			"otherShape",
-			{ screens: ["HDMI"], sockets: ["USB-C"] },
+			{ adapters: ["USB-C to HDMI"] },
 		],
 		"a USB-C socket counted once, and one screen more": [
 			{
@@ -133,25 +133,49 @@ testRule(picture, {
 			{ board: { pictureSockets: ["HDMI", "DisplayPort"] }, ...withoutCard, screens: ["HDMI", "DVI"] },
 			"plan-around",
 			"otherShape",
-			{ screens: ["DVI"], sockets: ["DisplayPort"] },
+			{ adapters: ["DisplayPort to DVI"] },
 		],
 		"two screens of one shape, one such socket": [
 			{ board: { pictureSockets: ["HDMI", "DisplayPort"] }, ...withoutCard, screens: ["HDMI", "HDMI"] },
 			"plan-around",
 			"otherShape",
-			{ screens: ["HDMI"], sockets: ["DisplayPort"] },
+			{ adapters: ["DisplayPort to HDMI"] },
 		],
 		"two screens of other shapes, one of them VGA": [
-			{ board: { pictureSockets: ["HDMI", "DisplayPort"] }, ...withoutCard, screens: ["VGA", "USB-C"] },
+			{ board: { pictureSockets: ["HDMI", "DisplayPort"] }, ...withoutCard, screens: ["VGA", "DVI"] },
 			"plan-around",
 			"otherShape",
-			{ screens: ["VGA", "USB-C"], sockets: ["HDMI", "DisplayPort"] },
+			{ adapters: ["DisplayPort to VGA", "HDMI to DVI"], active: ["DisplayPort to VGA"] },
+		],
+		"two screens that want the same adapter": [
+			{ board: { pictureSockets: ["HDMI", "HDMI"] }, ...withoutCard, screens: ["DVI", "DVI"] },
+			"plan-around",
+			"otherShape",
+			{ adapters: ["2 x HDMI to DVI"] },
+		],
+		"DisplayPort from HDMI wants a chip inside": [
+			{ board: { pictureSockets: ["HDMI"] }, ...withoutCard, screens: ["DisplayPort"] },
+			"plan-around",
+			"otherShape",
+			{ adapters: ["HDMI to DisplayPort"], active: ["HDMI to DisplayPort"] },
+		],
+		"no DVI socket feeds a VGA screen, so the screens change places": [
+			{ board: { pictureSockets: ["HDMI", "DVI"] }, ...withoutCard, screens: ["HDMI", "VGA"] },
+			"plan-around",
+			"otherShape",
+			{ adapters: ["DVI to HDMI", "HDMI to VGA"], active: ["HDMI to VGA"] },
+		],
+		"a screen that no adapter helps": [
+			{ board: { pictureSockets: ["HDMI", "DisplayPort"] }, ...withoutCard, screens: ["HDMI", "USB-C"] },
+			"plan-around",
+			"noWay",
+			{ screens: ["USB-C"] },
 		],
 		"a VGA screen": [
 			{ board: { pictureSockets: ["HDMI"] }, ...withoutCard, screens: ["VGA"] },
 			"plan-around",
 			"vga",
-			{ sockets: ["HDMI"] },
+			{ socket: "HDMI" },
 		],
 	},
 	fails: {

@@ -193,7 +193,7 @@ testRule(powerPlugs, {
 		],
 		"a 4-pin plug only": [
 			{ supply: supply("4-pin") },
-			"A 4-pin processor plug: your supply has no 8-pin. For a board with an 8-pin plan another supply.",
+			"Best a 4-pin processor plug, since your supply has no 8-pin. For a board with an 8-pin plan another supply.",
 		],
 		"at what a 4-pin carries": [
 			{ supply: supply("8-pin"), processor: drawing(144) },
