@@ -5,7 +5,7 @@ import { canonicalName, canonicalSocket } from "../parts/canonical-name.ts";
 import type { Market } from "../parts/market.ts";
 import type { Platform } from "../parts/platform.ts";
 import { type LoadFacts, loadFactsOf } from "../power/load-facts.ts";
-import { assumedBoardFacts, withAssumedFacts } from "../reference/assumed-facts.ts";
+import { assumedBoardFacts, assumedFromPlatform, withAssumedFacts } from "../reference/assumed-facts.ts";
 import type { Rule } from "../rules/define-rule.ts";
 import type { Finding } from "../rules/outcome.ts";
 import { type RuleSubject, runRule } from "../rules/run-rule.ts";
@@ -44,9 +44,9 @@ export function boardSubjects(market: Market): readonly BoardSubject[] {
 	const platformOf = platformsBySocket(market);
 	const made = market.parts.board.map((given): BoardSubject => {
 		const priced = withAskedPrice(given);
-		const assumed = assumedBoardFacts(priced);
+		const platform = platformOf(priced);
+		const assumed = [...assumedBoardFacts(priced), ...(platform ? assumedFromPlatform(priced, platform) : [])];
 		const board = withAssumedFacts(priced, assumed);
-		const platform = platformOf(board);
 		const measures = {
 			plan: (facts: BuildFacts) => rememberedPlan(board, facts),
 			headers: (facts: BuildFacts) => rememberedHeaders(board, facts),

@@ -1,4 +1,5 @@
 import type { Board } from "../parts/board.ts";
+import type { Platform } from "../parts/platform.ts";
 import { boardForms } from "./board-forms.ts";
 import { holesOfForm } from "./board-holes.ts";
 import type { SourceId } from "./sources.ts";
@@ -40,6 +41,19 @@ export function assumedBoardFacts(board: Board): readonly AssumedFact[] {
 		});
 	return assumed;
 }
+
+/** What the table row of a board's chipset tells where the board's own page is silent. */
+export function assumedFromPlatform(board: Board, platform: Platform): readonly AssumedFact[] {
+	const because = `a board with chipset ${platform.chipset}`;
+	return raisables.flatMap((what): AssumedFact[] => {
+		const value = platform.raises?.[what];
+		return board.raises?.[what] !== undefined || value === undefined
+			? []
+			: [{ path: `raises.${what}`, value, source: "common-practice", because }];
+	});
+}
+
+const raisables = ["processorClock", "memoryRate"] as const;
 
 /** The board with its assumed facts filled in. */
 export function withAssumedFacts(board: Board, assumed: readonly AssumedFact[]): Board {

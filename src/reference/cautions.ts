@@ -53,6 +53,12 @@ export const cautions: readonly Caution[] = [
 		source: "common-practice",
 	},
 	{
+		id: "reset",
+		when: "firmware",
+		text: "If it no longer starts after a setting was changed, reset the settings: by the button at the back if there is one. The last resort is a jumper on the board that the manual shows, with the mains plug out.",
+		source: "common-practice",
+	},
+	{
 		id: "cell",
 		when: "at the bench",
 		text: "Keep the button cell away from small children. If one is swallowed, burns can come within two hours: get medical help at once.",

@@ -317,6 +317,32 @@ describe("what is taken in before the rules see a board", () => {
 		expect(verdictWith("SAUCER 8")).toBe("does-not-fit");
 		expect(verdictWith("Quay 20")).toBe("cannot-tell");
 	});
+
+	test("what the row of its chipset lets be raised counts where the board's own page is silent, and is marked", () => {
+		const row = {
+			id: "ladle-3",
+			name: "A row",
+			socket: "Kettle 7",
+			chipset: "Ladle 3",
+			generations: [{ generation: "Dinghy", served: "yes" as const }],
+			raises: { processorClock: false, memoryRate: true },
+		};
+		const unlocked = { ...(goodBuild.processor as object), unlocked: true };
+		const build = buildOf({ ...goodBuild, processor: unlocked, clockPlan: "done-before" });
+		const found = (facts: Partial<Board>) => {
+			const [board] = judge(smallMarket([{ ...goodBoard, chipset: "Ladle 3", ...facts }], [row]), build).boards;
+			return board?.findings.find(({ ruleId }) => ruleId === "features/raise-clock");
+		};
+		expect(found({})).toMatchObject({ verdict: "does-not-fit" });
+		expect(found({})?.facts).toContainEqual({
+			path: "board.raises.processorClock",
+			value: false,
+			standing: "assumed",
+			source: "common-practice",
+			because: "a board with chipset Ladle 3",
+		});
+		expect(found({ raises: { processorClock: true } })?.verdict).not.toBe("does-not-fit");
+	});
 });
 
 describe("parts that disagree with each other", () => {

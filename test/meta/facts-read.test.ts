@@ -237,9 +237,9 @@ const rowReasons: Readonly<Record<string, string>> = {
 	"platform.invented": shownOnly["invented"] as string,
 	"platform.evidence": shownOnly["evidence"] as string,
 	"platform.socket": "finds the row that belongs to a board",
+	"platform.raises.processorClock": "fills in the board's own fact where its page is silent (reference/assumed-facts)",
+	"platform.raises.memoryRate": "fills in the board's own fact where its page is silent (reference/assumed-facts)",
 	"platform.chipset": "finds the row that belongs to a board",
-	"platform.raises.processorClock": "a board says by itself what it allows; no rule falls back on the row yet",
-	"platform.raises.memoryRate": "a board says by itself what it allows; no rule falls back on the row yet",
 };
 
 const ownReasons: Readonly<Record<string, string>> = {
