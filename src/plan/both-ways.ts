@@ -1,3 +1,4 @@
+import { once } from "../maths/once.ts";
 import { isAllKnown } from "./all-known.ts";
 import type { Device } from "./device.ts";
 import { type Plan, planFor } from "./plan.ts";
@@ -34,6 +35,8 @@ export function planBothWays(board: BoardOfPlan, build: BuildAround): PlanBothWa
 	const unlisted = [...problem.unlisted, ...best.unplaced].flatMap(
 		(device) => unlistedAdapterPlace(board, device) ?? [],
 	);
+	// To find out takes many plans more, and few ask.
+	const missing = once(() => (unsure.length === 0 ? [] : whatWouldSettle(board, build, unlisted)));
 	return {
 		problem,
 		worstProblem,
@@ -41,7 +44,9 @@ export function planBothWays(board: BoardOfPlan, build: BuildAround): PlanBothWa
 		worst,
 		without: best.unplaced.filter((device) => !mayAdaptElsewhere(device)),
 		unsure,
-		missing: unsure.length === 0 ? [] : whatWouldSettle(board, build, unlisted),
+		get missing() {
+			return missing();
+		},
 	};
 }
 
