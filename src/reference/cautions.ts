@@ -19,7 +19,7 @@ export const cautions: readonly Caution[] = [
 	{
 		id: "cables",
 		when: "at the bench",
-		text: "Use only the cables that came with that very supply. Cables of another one can look the same and put 12 V where 5 V belongs.",
+		text: "Use only the cables that came with that very supply. Cables of another one can look the same, put 12 V where 5 V belongs, and destroy your drives.",
 		source: "common-practice",
 	},
 	{
@@ -43,7 +43,7 @@ export const cautions: readonly Caution[] = [
 	{
 		id: "dark-first-start",
 		when: "at the bench",
-		text: "At the first start the screen can stay dark for minutes, while the board tries out the memory. Wait 15 minutes before you think it broken, and do not switch it off.",
+		text: "At the first start the screen can stay dark for minutes, while the board tries out the memory. Switch off at once if it smells or smokes, or if no fan of the cooler turns. Else wait 15 minutes.",
 		source: "common-practice",
 	},
 	{
@@ -55,7 +55,7 @@ export const cautions: readonly Caution[] = [
 	{
 		id: "reset",
 		when: "firmware",
-		text: "If it no longer starts after a setting was changed, reset the settings: by the button at the back if there is one. The last resort is a jumper on the board that the manual shows, with the mains plug out.",
+		text: "If it no longer starts after a setting was changed, reset the settings: by the button at the back if there is one. The last resort is a jumper, a small cap on two pins: pull the mains plug, then follow the manual.",
 		source: "common-practice",
 	},
 	{

@@ -5,7 +5,7 @@ import { cannotTell, goodToKnow, type Outcome, pass } from "../outcome.ts";
 const manyModules = 4;
 const largeGb = 64;
 /** How long to wait in the dark, in minutes: common practice, no source. */
-const waitMinutes = 10;
+const waitMinutes = 15;
 const longWaitMinutes = 15;
 
 /** The board tries out the memory at the first start, and shows nothing meanwhile. Common practice, no source. */
@@ -50,5 +50,5 @@ export const firstStart = defineRule({
 });
 
 function waiting(minutes: number): string {
-	return `Wait ${minutes} minutes before you think it broken, and do not switch it off. Switch on the memory profile, the rate on the label, only after a plain start.`;
+	return `Wait ${minutes} minutes before you think it broken. Switch off at once only if it smells or smokes, or if no fan of the cooler turns. Switch on the memory profile, the rate on the label, only after a plain start.`;
 }

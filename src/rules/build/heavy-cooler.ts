@@ -26,7 +26,7 @@ export const heavyCooler = defineRule({
 	},
 	advice: {
 		heavy: () =>
-			"For the road lay the computer down so that the cooler points up, or take the cooler off. After a month, with the mains plug out, see that its screws hold.",
+			"For the road lay the computer down so that the cooler points up, or take the cooler off. After a month, pull the mains plug and check by hand that the cooler sits firmly.",
 	},
 	check({ "cooler.kind": kind, "cooler.weightG": weightG, "cooler.heightMm": heightMm }): Outcome {
 		if (kind === "liquid") return pass("liquid");

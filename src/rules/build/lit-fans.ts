@@ -63,8 +63,9 @@ export const litFans = defineRule({
 });
 
 const coolerAdvice =
-	"Lights left unplugged stay dark and do no harm. Never plug 5 V lights into a 12 V header: it destroys them.";
-const fansAdvice = "Count the light plugs of your fans. Many can be chained; add up their amperes before you do.";
+	"Lights left unplugged stay dark and do no harm. Never plug 5 V lights (three holes) into a 12 V header (four pins), nor the other way round: it destroys them.";
+const fansAdvice =
+	"Count the light plugs of your fans. Many can be chained: add up their amperes, and stay below what the board's manual gives for that header.";
 
 interface CoolerLights {
 	readonly cooler: string;

@@ -23,7 +23,7 @@ export const memoryPairs = defineRule({
 	label: "Memory in pairs",
 	wayOut: "memory in two equal modules",
 	asks: "Do the modules fill both memory channels alike?",
-	why: "A channel is a way from processor to memory. Two modules use two ways at once, a single one only one.",
+	why: "A channel is a way from processor to memory. Two modules use two channels at once, a single one uses one.",
 	source: "board-manuals-channels",
 	severity: "good-to-know",
 	reads,
@@ -38,10 +38,10 @@ export const memoryPairs = defineRule({
 			`${modules} modules do not share out evenly over two memory channels: the last one is reached over one channel only.`,
 	},
 	advice: {
-		one: () => `${pairAdvice} With one module nothing breaks, some work is slower.`,
+		one: () => `${pairAdvice} Nothing breaks with one module, but some work is slower.`,
 		oneWithGraphics: () =>
 			`${pairAdvice} Your picture comes from the processor, whose graphics use this memory: a third of their speed and more can be lost.`,
-		uneven: () => "Better take two or four equal modules in one pack. It works as it is, only part of it is slower.",
+		uneven: () => "Better take two or four equal modules in one pack. It works as it is, but part of it is slower.",
 	},
 	check(facts): Outcome {
 		const modules = facts["memory.modules"];

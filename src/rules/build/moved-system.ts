@@ -8,7 +8,7 @@ export const movedSystem = defineRule({
 	label: "System moved over",
 	wayOut: "a fresh installation on an empty drive",
 	asks: "Does a drive bring an installed system from another computer?",
-	why: "A system moved to another board can ask for keys or not start. The old computer answers only while it runs.",
+	why: "A system moved to another board can ask for keys or not start. You can look things up only while the old computer still runs.",
 	source: "common-practice",
 	severity: "plan-around",
 	reads: [],
@@ -31,7 +31,7 @@ function before(): string {
 	return [
 		"Before you take the old computer apart, copy your files to another drive and open some from there.",
 		"If the drive is encrypted (locked with a key), write down its recovery key: a new board makes it ask.",
-		"Note whether it starts by UEFI or in the old way (BIOS, also called legacy). Many new boards know UEFI only: ask how to convert it first.",
+		"Look up how your system shows its start mode: UEFI, or the older BIOS (legacy). Many new boards know UEFI only: ask how to convert it first.",
 		"The system's licence may ask to be confirmed anew: note its key or account.",
 		"A small fresh installation is often cleaner.",
 	].join(" ");

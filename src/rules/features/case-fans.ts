@@ -111,7 +111,7 @@ function splitterAdvice(shared: Shared & OwnHub): string {
 }
 
 function takeWords({ onOne, amps }: Shared): string {
-	return `${onOne} usual fans of ${usualFan.mostAmps} A on one header take ${roundToTenth(onOne * usualFan.mostAmps)} A; count on ${amps} A from it`;
+	return `${onOne} usual fans take at most ${roundToTenth(onOne * usualFan.mostAmps)} A together, and one header gives ${amps} A`;
 }
 
 function laterFans(later: number): string {

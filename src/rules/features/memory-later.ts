@@ -38,7 +38,7 @@ export const memoryLater = defineRule({
 	label: "More memory later",
 	wayOut: "all the memory from the start",
 	asks: "Can more memory go in beside yours later, at the same rate?",
-	why: "Channels are the roads to the memory, and most boards have two. Two modules on one road run slower than one.",
+	why: "A channel is a way from processor to memory; most boards have two. Two modules on one channel run slower than one there.",
 	source: "common-practice",
 	severity: "plan-around",
 	reads,
@@ -63,7 +63,7 @@ export const memoryLater = defineRule({
 		tooMuch: ({ gb, maxGb }: { gb: number; maxGb: number }) =>
 			`The same again later makes ${gb} GB; the board takes at most ${maxGb} GB.`,
 		lower: ({ modules, by, later, now }: { modules: number; by: string; later: string; now: string }) =>
-			`With ${modules} modules in, ${by} lists ${later} MT/s; for yours alone it lists ${now} MT/s.`,
+			`For your modules alone ${by} lists ${now} MT/s, and with ${modules} modules in only ${later} MT/s.`,
 		unlisted: ({ modules, perChannel }: { modules: number; perChannel: number }) =>
 			`With ${modules} modules in, a channel holds ${perChannel}; the rate listed for that is not known, and usually lower.`,
 		need: ({ slots }: { slots: number }) => `At least ${slots} memory slots: for yours, and for the same again.`,

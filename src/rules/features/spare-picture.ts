@@ -6,7 +6,7 @@ import { cannotTell, goodToKnow, type Outcome, pass } from "../outcome.ts";
 export const sparePicture = defineRule({
 	id: "features/spare-picture",
 	scope: "board",
-	label: "A spare picture",
+	label: "Picture without the card",
 	wayOut: "no picture without the card",
 	asks: "Is there a picture when the graphics card fails?",
 	why: "A processor with graphics shows a picture through the board while the card is away, and tells which one fails.",
@@ -15,7 +15,7 @@ export const sparePicture = defineRule({
 	reads: [],
 	mayRead: ["graphicsCard", "processor", "processor.graphics", "board.pictureSockets", "board.rearUsb"],
 	messages: {
-		notAsked: () => "A spare picture is no matter here: there is no card, or the processor has no graphics.",
+		notAsked: () => "A spare picture does not matter here: there is no card, or the processor has no graphics.",
 		spare: () => "For the day the graphics card fails, the board has a picture socket for a processor with graphics.",
 		spareOfYours: () =>
 			"For the day the graphics card fails, your processor has graphics and the board has a picture socket.",

@@ -36,7 +36,7 @@ export const wireless = defineRule({
 			"No wireless built in. The socket for a wireless module takes those that work with one family of processors only.",
 		adapter: () => "No wireless built in: you would need an adapter, in a USB socket or a card slot.",
 		usbAdapter: () => "No wireless built in, and no card slot is left over: an adapter in a USB socket remains.",
-		wouldLike: () => "No wireless built in, which you would like.",
+		wouldLike: () => "You would like wireless; this board has none built in.",
 		need: ({ must }: { must: boolean }) =>
 			must
 				? "Wireless (Wi-Fi) built in; else count the price of an adapter."

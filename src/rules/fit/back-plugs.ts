@@ -13,7 +13,7 @@ export const backPlugs = defineRule({
 	label: "Plugs on the board's back",
 	wayOut: "an ordinary board, or a case with cut-outs for this one",
 	asks: "If the board has its plugs on the back, has the case cut-outs for them?",
-	why: "Such a board goes only into a case with holes at the same places. An ordinary board goes into either.",
+	why: "Such a board goes only into a case with holes at the same places. An ordinary board goes into both kinds of case.",
 	source: "common-practice",
 	severity: "stops",
 	reads: [],
@@ -42,7 +42,8 @@ export const backPlugs = defineRule({
 		chooseCase: () => "Choose board and case together: the case's page must name this board or its pattern.",
 		named: () =>
 			"Lay the cables behind the cut-outs, screw the board in, then push the plugs in from behind. The supply stays unplugged from the mains.",
-		noCutOuts: () => "Never cut the case yourself: metal chips short the board.",
+		noCutOuts: () =>
+			"Take another board, or a case with these cut-outs. Never cut the case: metal chips can destroy the board.",
 		cutOutsUnknown: () => "Look for the board's name or pattern on the case maker's page.",
 		notNamed: () => "Ask the case's maker whether the cut-outs suit this very board, before you pay for either.",
 		otherPattern: () => "Ask the case's maker whether the cut-outs suit this very board, before you pay for either.",

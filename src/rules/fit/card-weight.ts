@@ -45,7 +45,7 @@ export const cardWeight = defineRule({
 			`Metal around the slot for the graphics card, which weighs ${weightG} g. Plan a support below the card as well.`,
 	},
 	advice: {
-		metal: () => `From about ${heavyG} g on a card wants a support below it all the same.`,
+		metal: () => `A card of about ${heavyG} g or more still needs a support below it.`,
 		plain: () => "Put a support below the card's free end. Take the card out before the computer travels.",
 		slotUnknown: () => "Look at pictures of the board. A heavy card wants a support below it either way.",
 	},

@@ -65,7 +65,7 @@ export const coolerHeaders = defineRule({
 			`Add up the amperes on the fans' labels. Past ${amps} A take a fan hub fed by the supply on its own cable, with its lead on ${header}. Or put some with a splitter on another header, if one is free.${pumpHeader === undefined ? "" : ` Set ${pumpHeader} to full speed for the pump.`}`,
 		pumpElsewhere: () => setFullSpeed,
 		nothingTurns: () =>
-			"Look into the cooler's manual: many pumps may go there, at full speed. Else switch the fan warning for this header off.",
+			"Look into the cooler's manual: many pumps may go there, at full speed. Switch the warning for this header off only once you have seen the pump and all fans turn.",
 		shared: ({ amps }: { amps: number }) =>
 			`Use the splitter from the cooler's box. Add up the amperes on the fans' labels: past ${amps} A one wants another header.`,
 	},

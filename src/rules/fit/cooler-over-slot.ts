@@ -62,7 +62,7 @@ export const coolerOverSlot = defineRule({
 	},
 	advice: {
 		tight: () =>
-			"A plate on a card's back is 1 to 3 mm thick, and bare metal there can short. Measure both, or take a narrower cooler.",
+			"A plate on a card's back is 1 to 3 mm thick, and bare metal there can short. Measure the card's plate and the gap, or take a narrower cooler.",
 		close: () =>
 			"Look at pictures of both: a thick plate on the card's back takes more room. Bare metal must not touch.",
 		graphics: () => "Take a narrower cooler, or a board with its first slot farther off. Never press the card past it.",

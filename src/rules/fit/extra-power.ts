@@ -46,8 +46,7 @@ export const extraPower = defineRule({
 		none: () => "The board has no extra power plug.",
 		notNamed: () => "No extra power plug is named on the board's page.",
 		notNeeded: ({ plugs }: Named) => `Nothing in your build needs: ${plugs.join(", ")}. The computer runs without.`,
-		noSupply: ({ plugs }: Named) =>
-			`There is no supply yet. Choose one with a plug to spare. It feeds: ${plugs.join(", ")}.`,
+		noSupply: ({ plugs }: Named) => `There is no supply yet. Choose one with a plug to spare for: ${plugs.join(", ")}.`,
 		fed: ({ plugs }: Named) => `Your supply has a plug left for: ${plugs.join(", ")}.`,
 		keep: ({ plugs }: Named) => `The card you will buy must leave a plug of your supply for: ${plugs.join(", ")}.`,
 		unfed: ({ plugs }: Named) =>
@@ -58,7 +57,7 @@ export const extraPower = defineRule({
 		notNeeded: () => "Leave it empty. Never fill it with a plug that does not match.",
 		keep: () => "Count the power plugs of the card before you buy it.",
 		unfed: () =>
-			"Think whether you will miss it. Use no splitter, no adapter and no cable of another supply: they can melt or do harm.",
+			"Think whether you will miss it. For a power plug use no splitter, no adapter and no cable of another supply: they can melt or do harm.",
 	},
 	check(facts): Outcome {
 		const extra = facts["board.power.extraPlugs"];

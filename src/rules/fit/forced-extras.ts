@@ -68,7 +68,7 @@ export const forcedExtras = defineRule({
 		covered: ({ extras, price, reserve }: Words) =>
 			`It costs ${price}, which leaves ${reserve}. To be bought besides: ${extras.join(", ")}.`,
 		tight: ({ extras, price, reserve }: Words) =>
-			`It costs ${price}, which leaves only ${reserve}. To be bought besides: ${extras.join(", ")}.`,
+			`It costs ${price}, so only ${reserve} of your limit is left. You must also buy: ${extras.join(", ")}.`,
 	},
 	advice: {
 		tight: () => "Ask what they cost before you decide.",

@@ -29,7 +29,7 @@ export const freeEdge = defineRule({
 	},
 	advice: {
 		hangs: () =>
-			"Hold that edge with your other hand while you push in the main power plug. Keep the supply unplugged from the mains.",
+			"Hold the edge between finger and thumb beside the plug, and push the main power plug in slowly. Keep the supply unplugged from the mains.",
 	},
 	check({ "board.holes": stated, "board.depthMm": depthMm, "board.widthMm": widthMm }): Outcome {
 		if (!stated || depthMm === undefined) return pass("held");

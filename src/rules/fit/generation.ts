@@ -24,7 +24,7 @@ interface Safer extends MessageData {
 const updateFirst = ({ safe, updatesAlone }: Safer) =>
 	updatesAlone
 		? `This board updates without a processor: update to ${safe} before the first start. ${careWhileUpdating}`
-		: `Update to ${safe} after a plain first start, before you switch on the memory profile or let it work hard. ${careWhileUpdating}`;
+		: `Start it once, plainly, only to update to ${safe}. Before that no memory profile and no heavy work. ${careWhileUpdating}`;
 
 /** What is known of the firmware on this board and of what this processor wants of it. */
 interface BoardFirmware {
@@ -74,9 +74,9 @@ export const generation = defineRule({
 		updatesAlone: ({ from }: { from: string }) =>
 			`It needs firmware ${from}, which the box may not hold yet; the board can update without a processor.`,
 		needsUpdate: ({ from, processor }: { from: string; processor: string }) =>
-			`It needs firmware ${from} before it starts with the ${processor}, and nobody knows what the box holds.`,
+			`It needs firmware ${from} before it starts with the ${processor}, and what the box holds is not known here.`,
 		safeUnsure: ({ safe }: Safer) =>
-			`It starts, but only firmware ${safe} keeps this processor from harm, and nobody knows what the box holds.`,
+			`It starts, but only firmware ${safe} keeps this processor from harm, and what the box holds is not known here.`,
 		safeLater: ({ safe, oldest }: Safer & { oldest: string }) =>
 			`It starts, but only firmware ${safe} keeps this processor from harm, and a box may still hold ${oldest}.`,
 		dropped: ({ version }: { version: string }) =>
@@ -94,12 +94,14 @@ export const generation = defineRule({
 		safeUnsure: updateFirst,
 		safeLater: updateFirst,
 		dropped: ({ version }: { version: string }) =>
-			`Ask for a box with firmware older than ${version}, and never update to it or beyond.`,
+			`Ask the shop for a box with firmware older than ${version}, and never update to it or beyond.`,
 		mayDrop: ({ version }: { version: string }) => `Do not update to ${version} or beyond.`,
+		notListed: () => "Take a board whose list names your processor.",
+		notServed: () => "Take a board whose support list names your processor.",
 		nearlyListed: () => "Look at the list again, letter by letter, or ask the maker.",
 		updatesAlone: (update: Update) => `Update to ${updateTo(update)} before the first start. ${careWhileUpdating}`,
 		needsUpdate: (update: Update) =>
-			`Best is a board that can update without a processor. Else let the shop update it to ${updateTo(update)}, or borrow an older processor that it runs. ${careWhileUpdating}`,
+			`Best is a board that can update without a processor. Else let the shop update it to ${updateTo(update)}, or borrow an older processor that it runs. Pull the mains plug before you change the processor, and never touch the contacts in the socket. ${careWhileUpdating}`,
 		noList: () => "Open the board maker's support page, processor list, and look for your processor's name.",
 	},
 	check(facts): Outcome {

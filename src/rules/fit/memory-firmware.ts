@@ -48,8 +48,8 @@ export const memoryFirmware = defineRule({
 		usual: ({ gb }: { gb: number }) => `Every firmware for this type of memory knows modules of ${gb} GB.`,
 		newest: () => "The box holds the newest firmware there is for this board.",
 		recent: ({ since, from }: { since: string; from: string }) =>
-			`The oldest firmware a box may hold is of ${since}. From about ${from} on it usually knows modules of this size.`,
-		tooLarge: () => "The board does not list modules as large as yours, which is told with the memory.",
+			`The oldest firmware a box may hold is dated ${since}. From about ${from} on it usually knows modules of this size.`,
+		tooLarge: () => "The board does not list modules as large as yours, see the line on memory.",
 		unlisted: ({ gb }: { gb: number }) =>
 			`Modules of ${gb} GB are newer than many boards; the largest module this board takes is not known.`,
 		mayNeed: ({ gb, mostGb, oldest }: { gb: number; mostGb: number; oldest: string }) =>
@@ -61,8 +61,8 @@ export const memoryFirmware = defineRule({
 			[
 				updatesAlone
 					? "If it does not start, update the firmware: this board can do that without a processor."
-					: "Ask the shop which firmware the box holds. If it does not start, borrow a module of 8 or 16 GB to update with. Pull the mains plug before you swap modules.",
-				"Take the file for this very board and revision, and keep the power on: a stopped update can leave it dead.",
+					: "Ask the shop which firmware the box holds. If it does not start, borrow a module of 8 or 16 GB to update with. Pull the mains plug while you swap modules, and plug it in again for the update.",
+				"Take the file for this very board and revision, and keep the power on while it updates: a stopped update can leave it dead.",
 			].join(" "),
 	},
 	check(facts): Outcome {

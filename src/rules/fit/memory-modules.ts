@@ -31,7 +31,7 @@ export const memoryModules = defineRule({
 		otherForm: ({ board, memory }: { board: string; memory: string }) =>
 			`The board takes ${board} modules; yours are ${memory}.`,
 		unusualForm: ({ form }: { form: string }) =>
-			`Your modules are ${form}${form === "SO-DIMM" ? ", made for laptops" : ""}. A desktop board takes long ones (DIMM), and this page names no others.`,
+			`Your modules are ${form}${form === "SO-DIMM" ? ", made for laptops" : ""}. A desktop board takes long ones (DIMM), and this board's page names no others.`,
 		registered: () => "Your modules are registered, as servers use; an ordinary board does not take those.",
 		tooMany: ({ modules, slots }: { modules: number; slots: number }) =>
 			`You have ${modules} modules; the board has ${slots} ${slots === 1 ? "slot" : "slots"}.`,
@@ -40,7 +40,7 @@ export const memoryModules = defineRule({
 		moduleTooLarge: ({ gbPerModule, mostGb }: { gbPerModule: number; mostGb: number }) =>
 			`Your modules have ${gbPerModule} GB each; the board takes modules of at most ${mostGb} GB.`,
 		needOpen: ({ types }: { types: readonly string[] }) =>
-			`${types.join(" or ")}: what your processor works with. Buy your memory of the type the board takes.`,
+			`${types.join(" or ")}: what your processor works with. Buy memory of the type that the board takes.`,
 		need: ({ type, slots, gb }: { type: string; slots: number; gb: number }) =>
 			[
 				type,
@@ -49,6 +49,13 @@ export const memoryModules = defineRule({
 			]
 				.join(", ")
 				.concat("."),
+	},
+	advice: {
+		otherType: otherMemory,
+		otherForm: otherMemory,
+		unusualForm: otherMemory,
+		registered: otherMemory,
+		tooMany: () => "Take a board with more memory slots, or fewer and larger modules.",
 	},
 	check(facts): Outcome {
 		const [board, memory] = [facts["board.memory.type"], facts["memory.type"]];
@@ -85,3 +92,7 @@ export const memoryModules = defineRule({
 		return types ? { messageId: "needOpen", data: { types } } : null;
 	},
 });
+
+function otherMemory(): string {
+	return "Take another board or other memory. Never force a module in: the notch must meet the slot.";
+}

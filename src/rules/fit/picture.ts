@@ -43,7 +43,7 @@ export const picture = defineRule({
 		unknown: () => "Whether a picture comes without a card is not known.",
 		need: () => "A picture socket at the back (HDMI or DisplayPort), because you have no graphics card.",
 		needScreens: ({ screens }: { screens: readonly string[] }) =>
-			`Picture sockets at the back for your screens (${screens.join(", ")}), because you have no graphics card.`,
+			`${screens.length === 1 ? "A picture socket" : `${screens.length} picture sockets`} at the back, because you have no graphics card. Best of this shape: ${screens.join(", ")}. Another shape needs an adapter.`,
 	},
 	advice: {
 		usbC: () =>

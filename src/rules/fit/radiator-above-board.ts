@@ -64,7 +64,7 @@ export const radiatorAboveBoard = defineRule({
 		tight: () =>
 			"Before you buy, ask the case's maker how high memory may be below a radiator. In the case, measure before you screw it in.",
 		unmeasured: () =>
-			"Measure in the case from the board's upper edge to the top, or ask its maker. Radiator with fans is mostly 52 mm or more.",
+			"Measure in the case from the board's upper edge to the top, or ask its maker. A radiator with fans is mostly 52 mm thick or more.",
 	},
 	check(facts): Outcome {
 		const kind = facts["cooler.kind"];

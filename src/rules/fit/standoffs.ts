@@ -10,7 +10,7 @@ function whereIs(letters: Letters): string {
 		(letter) =>
 			`${letter}: ${Math.round(fromRearEdgeMm(letter))} mm below the board's top edge, ${Math.round(fromRightEdgeMm(letter))} mm from its right one.`,
 	);
-	return `Look at it with the back sockets at the top right. ${places.join(" ")}`;
+	return `Lay the case flat, open side up, its back away from you: the back sockets are then at the top right. ${places.join(" ")}`;
 }
 
 /** Half of a standoff from corner to corner, in mm (from memory): so far beyond an edge it still touches the board. */
@@ -60,8 +60,9 @@ export const standoffs = defineRule({
 		takeOut: comeOutAdvice,
 		leftOver: comeOutAdvice,
 		bareHoles: ({ holes }: { holes: Letters }) =>
-			`Screw in a standoff there if the case has a thread for it. Else push plugs in gently there. ${whereIs(holes)}`,
-		holesUnknown: () => "Lay the board into the case loosely. Take out each standoff that lies under no hole.",
+			`Screw in a standoff there if the case has a thread for it. If it has none, push cables in gently near that place. ${whereIs(holes)}`,
+		holesUnknown: () =>
+			"With no cable connected, hold the board above the standoffs. Note each that meets no hole, then take it out.",
 	},
 	check(facts): Outcome {
 		const posts = facts["case.standoffs"];

@@ -11,7 +11,7 @@ export const firmwareCare = defineRule({
 	label: "Firmware kept up",
 	wayOut: "a board whose firmware is no longer mended",
 	asks: "Has the maker brought out firmware for this board in the last two years?",
-	why: "New firmware mends faults and safety holes, and brings newer processors and memory. One day it stops.",
+	why: "New firmware mends faults and security gaps, and brings newer processors and memory. One day it stops.",
 	source: "common-practice",
 	severity: "good-to-know",
 	reads: [],
@@ -24,7 +24,8 @@ export const firmwareCare = defineRule({
 			`Its last firmware came out on ${date}, more than ${years} years ago.`,
 	},
 	advice: {
-		old: () => "It works as it is. Faults and safety holes found from now on will hardly be mended.",
+		old: () =>
+			"It works as it is, but faults found from now on will hardly be mended. If that worries you, take a board with newer firmware.",
 	},
 	check({ "board.firmware.releases": releases = [], asOf }): Outcome {
 		// ISO dates are in order as they are written.

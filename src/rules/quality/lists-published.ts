@@ -38,4 +38,4 @@ export const listsPublished = defineRule({
 
 const processorAdvice =
 	"Before you pay, ask the maker in writing whether your processor runs, and from which firmware version.";
-const memoryAdvice = "Buy memory that can go back, and no faster than processor and board name.";
+const memoryAdvice = "Buy memory that the shop takes back. Its rate should be no higher than processor and board list.";

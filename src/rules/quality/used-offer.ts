@@ -23,7 +23,7 @@ const backWords = ({ back }: OfferWords) => (back ? ` It can go back until ${bac
 export const usedOffer = defineRule({
 	id: "quality/used-offer",
 	scope: "board",
-	label: "Used or opened ones",
+	label: "Used or opened boards",
 	wayOut: "a new board",
 	asks: "Is the board offered used or opened, and is that worth it?",
 	why: "A used board costs less. Bent contacts, missing parts or a warranty that stays behind can cost more than it saves.",
@@ -79,9 +79,9 @@ function oneWords({ condition }: OfferWords): string {
 function checklist({ back }: OfferWords): string {
 	return [
 		"Ask for a photo of it running with the serial number in view, and compare that number when it arrives.",
-		"Look at the contacts of the socket through a magnifier: touch nothing, and take none that is bent.",
+		"Look at the contacts of the socket through a magnifier: do not touch them, and send it back if one is bent.",
 		"The shield of the back sockets must be in the box, and the aerials if it has wireless.",
-		"Compare the revision printed on it.",
+		"Compare the revision printed on the board with the maker's page.",
 		`Ask whether the warranty moves on to you${back ? "" : ", and until when it can go back"}.`,
 	].join(" ");
 }

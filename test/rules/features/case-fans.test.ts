@@ -172,7 +172,7 @@ describe("what hangs on one header, in words", () => {
 	test("a splitter is advised with the sum of usual fans", () => {
 		for (const messageId of ["splitter", "noReserve"])
 			expect(caseFans.advice?.[messageId]?.({ onOne: 3, amps: 1 })).toContain(
-				"3 usual fans of 0.3 A on one header take 0.9 A; count on 1 A from it.",
+				"3 usual fans take at most 0.9 A together, and one header gives 1 A.",
 			);
 	});
 
@@ -187,7 +187,7 @@ describe("what hangs on one header, in words", () => {
 
 	test("a hub is advised where they take more", () => {
 		expect(caseFans.messages["tooManyShare"]?.({ fans: 5, headers: 2, onOne: 4, amps: 1 })).toBe(
-			"5 case fans want a header each. Only 2 headers are left. 4 usual fans of 0.3 A on one header take 1.2 A; count on 1 A from it.",
+			"5 case fans want a header each. Only 2 headers are left. 4 usual fans take at most 1.2 A together, and one header gives 1 A.",
 		);
 		expect(caseFans.advice?.["tooManyShare"]?.({ onOne: 4, amps: 1 })).toContain("Take a fan hub fed by the supply");
 	});

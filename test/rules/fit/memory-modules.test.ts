@@ -103,7 +103,7 @@ testRule(memoryModules, {
 		"to be bought to suit, and nothing known of the processor": [{ memory: "open" }, null],
 		"to be bought to suit the processor too": [
 			{ memory: "open", processor: { memory: { types: ["DDR4", "DDR5"] } } },
-			"DDR4 or DDR5: what your processor works with. Buy your memory of the type the board takes.",
+			"DDR4 or DDR5: what your processor works with. Buy memory of the type that the board takes.",
 		],
 	},
 });

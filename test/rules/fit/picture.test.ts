@@ -249,7 +249,7 @@ testRule(picture, {
 		],
 		"no card, and two screens": [
 			{ ...withoutCard, screens: ["HDMI", "DVI"] },
-			"Picture sockets at the back for your screens (HDMI, DVI), because you have no graphics card.",
+			"2 picture sockets at the back, because you have no graphics card. Best of this shape: HDMI, DVI. Another shape needs an adapter.",
 		],
 		"no card and no graphics in the processor": [{ graphicsCard: "none", processor: { graphics: false } }, null],
 		"a card": [{ graphicsCard: {} }, null],
