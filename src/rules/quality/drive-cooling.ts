@@ -25,11 +25,11 @@ export const driveCooling = defineRule({
 		notAsked: () => "You have named no M.2 drive whose cooling matters here.",
 		cool: ({ drives }: { drives: readonly string[] }) => `Cooled well enough: ${drives.join(", ")}.`,
 		underPlate: ({ plated }: { plated: readonly string[] }) =>
-			`The socket's metal plate leaves no room for the drive's own cooler: ${plated.join(", ")}.`,
+			`No room under the metal plate for the drive's own cooler: ${plated.join(", ")}.`,
 		bare: ({ bare }: { bare: readonly string[] }) =>
 			`No metal plate (heat sink) over a fast drive, PCI Express ${hotGeneration}.0 or later: ${bare.join(", ")}.`,
 		both: ({ plated, bare }: { plated: readonly string[]; bare: readonly string[] }) =>
-			`The socket's metal plate leaves no room for the drive's own cooler: ${plated.join(", ")}. No plate over a fast drive: ${bare.join(", ")}.`,
+			`No room under the metal plate for the drive's own cooler: ${plated.join(", ")}. No plate over a fast drive: ${bare.join(", ")}.`,
 		unsure: ({ drives }: { drives: readonly string[] }) =>
 			`Whether the socket has a metal plate (heat sink) is not known for: ${drives.join(", ")}.`,
 		need: ({ drives }: { drives: number }) =>
