@@ -13,7 +13,7 @@ const hotFromGbytesPerS = gbytesPerSecond(3, 4);
 export const driveCooling = defineRule({
 	id: "quality/drive-cooling",
 	scope: "board",
-	label: "Cooling of the drives",
+	label: "Drive cooling",
 	wayOut: "a slower drive, or one with another cooler",
 	asks: "Does every fast M.2 drive stay cool, and does its cooler go into the socket?",
 	why: "A metal plate (heat sink) takes heat off an M.2 drive. A fast one without slows down in long copying.",
