@@ -23,8 +23,10 @@ export const deepBoard = defineRule({
 		"cooler.kind",
 		"cooler.radiatorMm",
 	],
-	saysNothing: ["notDeep", "free"],
+	saysNothing: ["notDeep", "free", "coversNothing"],
 	messages: {
+		notAsked: () => "You have not said which case the board goes into, or its size is not known.",
+		coversNothing: () => "A deep board covers nothing in this case.",
 		notDeep: () => `The board is no deeper than ATX (${boardForms.ATX.depthMm} mm).`,
 		noCase: ({ depthMm }: { depthMm: number }) =>
 			`The board is ${depthMm} mm deep; choose a case whose cable openings stay free beside it.`,
@@ -49,13 +51,13 @@ export const deepBoard = defineRule({
 	},
 	check(facts): Outcome {
 		const { "board.form": form, "board.depthMm": statedMm, "case.deepBoardCovers": covers } = facts;
-		if (facts.case === undefined || facts.case === "unknown") return pass("notDeep");
+		if (facts.case === undefined || facts.case === "unknown") return pass("notAsked");
 		// A form other than the deep ones is no deeper than its size; E-ATX is no fixed size at all.
 		const depthMm = statedMm ?? (form === undefined || form === "E-ATX" ? undefined : boardForms[form].depthMm);
-		if (depthMm === undefined)
-			return facts.case === "have" && form === "E-ATX" && covers?.length !== 0
-				? cannotTell(["board.depthMm"], "depthUnknown")
-				: pass("notDeep");
+		if (depthMm === undefined) {
+			if (facts.case !== "have" || form !== "E-ATX") return pass("notAsked");
+			return covers?.length === 0 ? pass("coversNothing") : cannotTell(["board.depthMm"], "depthUnknown");
+		}
 		if (depthMm <= boardForms.ATX.depthMm) return pass("notDeep");
 		if (facts.case !== "have") return goodToKnow("noCase", { depthMm });
 		if (!covers) return cannotTell(["case.deepBoardCovers"], "unknown", { depthMm });

@@ -8,11 +8,12 @@ testRule(deepBoard, {
 	fits: {
 		"as deep as ATX": [{ board: { form: "E-ATX", depthMm: 244 }, case: {} }, "notDeep"],
 		"a form that is no deeper": [{ board: { form: "microATX" }, case: {} }, "notDeep"],
-		"no case is known": [{ board: deep }, "notDeep"],
+		"no case is known": [{ board: deep }, "notAsked"],
+		"nothing is known of its size": [{ board: {}, case: {} }, "notAsked"],
 		"the case covers nothing": [{ board: deep, case: { deepBoardCovers: [] } }, "free", { depthMm: 280 }],
 		"of no known depth, in a case where nothing is covered": [
 			{ board: { form: "E-ATX" }, case: { deepBoardCovers: [] } },
-			"notDeep",
+			"coversNothing",
 		],
 	},
 	cautions: {
