@@ -16,6 +16,10 @@ const supportRow = z.strictObject({
 		title: "Since firmware",
 		whereToFind: "The list's column; the first version if it names none.",
 	}),
+	versionOpen: fact(z.boolean().optional(), {
+		title: "Version not clear",
+		whereToFind: "The list has a column of versions, and this row's place in it is empty or names several.",
+	}),
 });
 
 /** What helps when something goes wrong, and how the maker looks after the board. */

@@ -41,6 +41,11 @@ const m2Socket = z.strictObject({
 		unit: "mm",
 		whereToFind: `${page}: 2280 is 80 mm long, 22110 is 110 mm.`,
 	}),
+	widestMm: fact(count(12, 30).optional(), {
+		title: "Widest drive it can hold",
+		unit: "mm",
+		whereToFind: `${page}: 2280 is 22 mm wide, 25110 is 25 mm.`,
+	}),
 	wiredLanes: lanes("Lanes wired", page),
 	generation,
 	sata: fact(z.boolean().optional(), {
@@ -151,6 +156,7 @@ export const boardConnectors = {
 				builtIn: fact(z.boolean(), { title: "Wireless built in", whereToFind: `${page}, "wireless".` }),
 				standard: fact(z.enum(wirelessStandards).optional(), { title: "Wireless standard", whereToFind: page }),
 				bluetooth: fact(z.boolean().optional(), { title: "Bluetooth", whereToFind: page }),
+				bluetoothVersion: fact(line(10).optional(), { title: "Bluetooth version", whereToFind: page }),
 				moduleSocket: fact(z.enum(["none", "ordinary", "one-family-only"]).optional(), {
 					title: "Socket for a wireless module",
 					whereToFind: `${page}: M.2 key E; some take modules of one processor family only.`,

@@ -126,6 +126,10 @@ export const pcCase = z.strictObject({
 			.optional(),
 		{ title: "Front plugs", whereToFind: "The loose ends of the case's cables." },
 	),
+	frontSockets: fact(z.array(line(40)).max(24).optional(), {
+		title: "Sockets at the front",
+		whereToFind: `${page}, "front I/O". One entry a socket, such as USB 3.0, USB-C, sound, microphone.`,
+	}),
 	driveBays: fact(
 		z
 			.strictObject({

@@ -25,6 +25,16 @@ export const processor = z.strictObject({
 	}),
 	cores: fact(count(1, 512).optional(), { title: "Cores", whereToFind: `${page}, "cores".` }),
 	threads: fact(count(1, 1024).optional(), { title: "Threads", whereToFind: `${page}, "threads".` }),
+	baseGhz: fact(amount(0.3, 12).optional(), {
+		title: "Base clock",
+		unit: "GHz",
+		whereToFind: `${page}, "base clock" or "base frequency"; where it has two kinds of cores, that of the performance cores.`,
+	}),
+	boostGhz: fact(amount(0.3, 12).optional(), {
+		title: "Highest clock",
+		unit: "GHz",
+		whereToFind: `${page}, "boost clock" or "turbo frequency"; the highest figure there.`,
+	}),
 	unlocked: fact(z.boolean().optional(), {
 		title: "Clock can be raised",
 		whereToFind: `${page}, "unlocked" or "overclocking".`,

@@ -1,5 +1,6 @@
 import type { Board } from "../../parts/board.ts";
 import { canonicalName } from "../../parts/canonical-name.ts";
+import { rowsFor } from "../../parts/support-rows.ts";
 import { defineRule } from "../define-rule.ts";
 import { compareFirmware } from "../firmware-version.ts";
 import { cannotTell, fail, goodToKnow, type MessageData, type Outcome, pass, planAround } from "../outcome.ts";
@@ -63,6 +64,8 @@ export const generation = defineRule({
 	],
 	messages: {
 		listed: ({ processor }: { processor: string }) => `The board's support list names the ${processor}.`,
+		versionOpen: ({ processor }: { processor: string }) =>
+			`The board's support list names the ${processor}, but not clearly from which firmware on.`,
 		notListed: ({ processor }: { processor: string }) =>
 			`The support list read for this board does not name the ${processor}.`,
 		served: ({ chipset, generation }: { chipset: string; generation: string }) =>
@@ -96,6 +99,8 @@ export const generation = defineRule({
 		dropped: ({ version }: { version: string }) =>
 			`Ask the shop for a box with firmware older than ${version}, and never update to it or beyond.`,
 		mayDrop: ({ version }: { version: string }) => `Do not update to ${version} or beyond.`,
+		versionOpen: () =>
+			"Ask the shop or the maker from which firmware on this processor starts, and what the box holds.",
 		notListed: () => "Take a board whose list names your processor.",
 		notServed: () => "Take a board whose support list names your processor.",
 		nearlyListed: () => "Look at the list again, letter by letter, or ask the maker.",
@@ -137,14 +142,26 @@ type SupportRows = NonNullable<Board["supportList"]>["rows"];
 
 function byList(rows: SupportRows, firmware: BoardFirmware): Outcome {
 	const { processor } = firmware;
-	const wanted = canonicalName(processor);
-	const row = rows.find((listed) => canonicalName(listed.processor) === wanted);
+	const named = rowsFor(rows, processor);
+	const [row] = named.toSorted(newestFirst);
+	if (row?.fromVersion) return byFirmware(row.fromVersion, firmware);
 	if (row)
-		return row.fromVersion ? byFirmware(row.fromVersion, firmware) : withCare(pass("listed", { processor }), firmware);
+		return withCare(
+			named.some(({ versionOpen }) => versionOpen)
+				? planAround("versionOpen", { processor })
+				: pass("listed", { processor }),
+			firmware,
+		);
 	const near = rows.find((listed) => sharesWords(listed.processor, processor));
 	return near
 		? cannotTell(["board.supportList"], "nearlyListed", { processor, listed: near.processor })
 		: fail("notListed", { processor });
+}
+
+/** Of rows that name one processor with several versions the newest counts: with it every stepping starts. */
+function newestFirst(one: SupportRows[number], other: SupportRows[number]): number {
+	if (one.fromVersion === undefined || other.fromVersion === undefined) return one.fromVersion === undefined ? 1 : -1;
+	return -(compareFirmware(one.fromVersion, other.fromVersion) ?? 0);
 }
 
 /** Whether all words of one name stand in the other: a maker's name in front, or watts behind, make no other part. */

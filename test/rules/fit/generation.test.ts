@@ -30,6 +30,27 @@ testRule(generation, {
 			"listed",
 			{ processor: "Deckhand 6" },
 		],
+		"the list names it in a longer row": [
+			{ board: { supportList: { rows: [{ processor: "Tallow Deckhand 6 (65 W)" }] } }, processor },
+			"listed",
+			{ processor: "Deckhand 6" },
+		],
+		"of two rows that name it the newer version counts": [
+			{
+				board: {
+					supportList: {
+						rows: [
+							{ processor: "Deckhand 6 (A0)", fromVersion: "F5" },
+							{ processor: "Deckhand 6 (B0)", fromVersion: "F9" },
+						],
+					},
+					firmware: { oldestInShops: "F9" },
+				},
+				processor,
+			},
+			"newEnough",
+			{ from: "F9", oldest: "F9" },
+		],
 		"the list names it, whatever the chipset's row says": [
 			{ board: { chipset: "Ladle 3", ...listed() }, processor, platform: row("no") },
 			"listed",
@@ -68,6 +89,12 @@ testRule(generation, {
 		"no processor": [{ board: listed(), processor: "none" }, "none", { part: "processor" }],
 	},
 	cautions: {
+		"the list names it, with an empty place for the version": [
+			{ board: { supportList: { rows: [{ processor: "Deckhand 6", versionOpen: true }] } }, processor },
+			"plan-around",
+			"versionOpen",
+			{ processor: "Deckhand 6" },
+		],
 		"it starts, but a box may hold one version less than protects it": [
 			{
 				board: { chipset: "Ladle 3", firmware: { oldestInShops: "1.33" } },
@@ -223,11 +250,11 @@ testRule(generation, {
 			"noList",
 			{ processor: "Deckhand 6" },
 		],
-		"the list names it with more words": [
-			{ board: { supportList: { rows: [{ processor: "Tallow Deckhand 6 (65 W)" }] } }, processor },
+		"the list names one of its family": [
+			{ board: { supportList: { rows: [{ processor: "Tallow Deckhand 6 Pro (65 W)" }] } }, processor },
 			["board.supportList"],
 			"nearlyListed",
-			{ processor: "Deckhand 6", listed: "Tallow Deckhand 6 (65 W)" },
+			{ processor: "Deckhand 6", listed: "Tallow Deckhand 6 Pro (65 W)" },
 		],
 		"nobody has said which processor": [{ board: listed() }, ["processor"]],
 		"neither list nor row": [

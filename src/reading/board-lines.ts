@@ -1,0 +1,184 @@
+import { type BoardTopic, sumLine, topicOf } from "./board-topics.ts";
+import { countAhead } from "./count-ahead.ts";
+import { cutLines } from "./cut-lines.ts";
+import type { LabelledLine } from "./labelled-lines.ts";
+import { inStandardTerms, withFigures } from "./standard-terms.ts";
+import { words } from "./words.ts";
+
+/** One line of a board's page, with what the lines around it tell about it. */
+export interface BoardLine {
+	readonly line: number;
+	readonly quote: string;
+	readonly label: string;
+	/** Counts as figures: "dual M.2" is "2 x M.2". */
+	readonly value: string;
+	readonly topic: BoardTopic | undefined;
+	readonly place: "back" | "header" | undefined;
+	readonly from: "processor" | "chipset" | undefined;
+	/** The processors it holds for, where the page lists the same connectors once for each. */
+	readonly series: string | undefined;
+	/** Lines of one block make one list; the same list may stand in another block once more. */
+	readonly block: string;
+	/** A sentence about lines above it. */
+	readonly isNote: boolean;
+	/** Stands under "headers" or "internal connectors": a count is one of headers. */
+	readonly isAmongHeaders: boolean;
+	/** A head: tells nothing by itself. */
+	readonly isHead: boolean;
+}
+
+const countAtStart = /^[\s*-]*\d{1,2}\s?[x×]\s/i;
+/** A label that names one connector, such as "M2_1" or "PCIE2": it is the connector's name, not a block's. */
+export const connectorLabel = /^(?:M\.?2[_A-Z]?\w*|PCIE\w*|PCI_?E\w*|SATA\w*_\w+|Slot\s?\d)(?:\s(?:slot|socket))?$/i;
+const seriesEnd =
+	/(?:processors?|cpus?|prozessoren|processadores|procesadores|processeurs|chipset|chipsatz|apus?|series|serie)(?:\s?\([^)]*\))?\s?\*{0,6}:?$/i;
+
+/** Without the stars that point to a footnote; "2*M.2" keeps its own. */
+function withoutStars(text: string): string {
+	return text.replace(/\s?\[\d{1,2}\]$/, "").replace(/(?<=[\p{L}\d).])\*{1,8}(?=$|[\s,;:)])/gu, "");
+}
+
+/** The line in standard terms; its quote stays as the page has it. */
+function standardised(one: LabelledLine): LabelledLine {
+	return {
+		...one,
+		label: one.label === undefined ? undefined : inStandardTerms(one.label),
+		value: withFigures(inStandardTerms(withoutStars(one.value))),
+	};
+}
+
+/** A label that names processors by their series, in a row that goes on with what is above. */
+const seriesLabel = /\d{3,}|processors?\b|prozessoren\b|\bseries\b|\bserie\b/i;
+
+/** Lines of a page in order, each with its topic and what heads above it say. */
+export function boardLines(labelled: readonly LabelledLine[]): readonly BoardLine[] {
+	const found: BoardLine[] = [];
+	const shared = sharedSections(labelled);
+	const marked = labelled.filter(({ mark }) => mark !== undefined);
+	// A text whose only bullets are stars has no footnotes by them.
+	const starsAreBullets =
+		marked.length >= 3 && marked.every(({ mark }) => mark === "*") && marked.length > labelled.length / 2;
+	const turnOf = turns();
+	let before = "";
+	let from: "processor" | "chipset" | undefined;
+	let series: string | undefined;
+	let place: "back" | "header" | undefined;
+	const seen: { topic: BoardTopic | undefined; block: string; line: number } = { topic: undefined, block: "", line: 0 };
+	for (const one of cutLines(labelled.map(standardised))) {
+		const label = one.label ?? "";
+		const sections = one.sections.slice(shared).map(inStandardTerms);
+		const names = [label, ...sections.toReversed()].filter((name) => name !== "");
+		const outer = names.filter((name) => !isSource(name) && !connectorLabel.test(name));
+		const counted = countAhead(one.value, label, topicOf(label) ?? topicOf(sections.join(" ")));
+		const value = counted.value;
+		// A label that is itself what is counted, or a connector's name, makes no block of its own.
+		const isOwnLabel = connectorLabel.test(label) || counted.isOfLabel;
+		const isSeriesRow = sections.length === 0 && seriesLabel.test(label) && one.line - seen.line <= 1;
+		const block = isSeriesRow
+			? seen.block
+			: ([...sections, ...(isOwnLabel ? [] : [label])].find((name) => name !== "" && !isSource(name)) ?? "");
+		const turn = turnOf(block);
+		const where = `${block}/${turn}/${names.join("/")}`;
+		if (where !== before) {
+			before = where;
+			from = undefined;
+			series = undefined;
+			place = undefined;
+		}
+		const told = outer.map(topicOf).find((name) => name !== undefined) ?? names.map(topicOf).find(Boolean);
+		const topic = isSeriesRow ? seen.topic : told;
+		const isNote = !starsAreBullets && one.mark !== undefined && /^\*+$/.test(one.mark);
+		const source = sourceHead(one, value, topic, isNote);
+		if (source) {
+			from = source.from;
+			series = source.series;
+		}
+		const side = placeHead(value);
+		if (side) place = side;
+		const sourceName = names.find(isSource);
+		found.push({
+			line: one.line,
+			quote: one.quote.trim(),
+			label,
+			value,
+			topic,
+			place: place ?? placeOf(outer) ?? (topic === "back" ? "back" : topic === "internal" ? "header" : undefined),
+			from: from ?? (sourceName === undefined ? undefined : words.chipset.test(sourceName) ? "chipset" : "processor"),
+			series,
+			block: `${block}${turn > 1 ? ` ${turn}` : ""}${one.isSum || sumLine.test(value) ? " (sum)" : ""}`,
+			isNote,
+			isAmongHeaders: outer.some(
+				(name) =>
+					/\bheaders?\b|\binternal\b|on-?board|stiftleist|pfostenstecker|колод/iu.test(name) &&
+					!/\bby\sheader|ports?\s(?:by|via)\b/i.test(name),
+			),
+			isHead: one.names || source !== undefined || side !== undefined,
+		});
+		Object.assign(seen, { topic, block, line: one.line });
+	}
+	return found;
+}
+
+/** The same head may come again further down, over the same list once more: each time is a block of its own. */
+function turns(): (block: string) => number {
+	const count = new Map<string, number>();
+	let last = "";
+	return (block) => {
+		if (block === "") return 1;
+		if (block !== last) count.set(block, (count.get(block) ?? 0) + 1);
+		last = block;
+		return count.get(block) ?? 1;
+	};
+}
+
+/** How many of the outermost sections all lines share: a page's title, not a block of it. */
+function sharedSections(labelled: readonly LabelledLine[]): number {
+	const values = labelled.filter(({ names }) => !names);
+	for (let depth = 0; depth < 4; depth++) {
+		const first = values.find(({ sections }) => sections[depth] !== undefined)?.sections[depth];
+		const alike = values.filter(({ sections }) => sections[depth] === first).length;
+		if (first === undefined || alike < values.length * 0.8) return depth;
+	}
+	return 4;
+}
+
+/** "CPU", "Chipset", "Chipset + hub": where lanes or ports come from, as a head within slots, storage and USB. */
+function isSource(name: string): boolean {
+	return /^(?:from\s|by\s|vom\s)?(?:the\s)?(?:cpu|processor|prozessor|processador|procesador|chipset|chipsatz|pch|bộ\schip)(?:\s?[(+].*)?$/i.test(
+		name,
+	);
+}
+
+/** A bare line within slots or storage that says where the next ones come from, or for which processors they hold. */
+function sourceHead(
+	{ names }: LabelledLine,
+	value: string,
+	topic: BoardTopic | undefined,
+	isNote: boolean,
+): { from: "processor" | "chipset"; series: string | undefined } | undefined {
+	if (isNote || names || !["slots", "storage", "usb", "picture", "internal", "back"].includes(topic ?? ""))
+		return undefined;
+	const isSeries =
+		seriesEnd.test(value) || (/\d{3,}/.test(value) && value.length <= 60 && (topic === "slots" || topic === "storage"));
+	if (countAtStart.test(value) || value.length > 120 || !isSeries) return undefined;
+	if (/\bm\.?2|\bsata|\bpci|\busb|\bx\d/i.test(value)) return undefined;
+	return words.chipset.test(value)
+		? { from: "chipset", series: undefined }
+		: { from: "processor", series: value.replace(/[*:]+$/, "").trim() };
+}
+
+/** "Rear USB (total 6 ports)": a bare line that says where the next sockets are. */
+function placeHead(value: string): "back" | "header" | undefined {
+	if (countAtStart.test(value) || value.length > 60 || !/\busb\b|\bports?\b|\bi\/o\b/i.test(value)) return undefined;
+	if (/^(?:rear|back)\b/i.test(value) && !/\d\s?x\s/i.test(value)) return "back";
+	if (/^(?:front|internal)\b/i.test(value) && !/\d\s?x\s|header|connector/i.test(value)) return "header";
+	return undefined;
+}
+
+function placeOf(names: readonly string[]): "back" | "header" | undefined {
+	for (const name of names) {
+		if (words.back.test(name)) return "back";
+		if (words.front.test(name) && (words.usb.test(name) || /header|intern/i.test(name))) return "header";
+	}
+	return undefined;
+}

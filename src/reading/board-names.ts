@@ -1,0 +1,73 @@
+import type { BoardLine } from "./board-lines.ts";
+import { eachOnce } from "./quantities.ts";
+import { words } from "./words.ts";
+
+/** Letters, then figures: the shape that names of sockets have, such as LGA with a count of contacts. */
+const socketShape = "(?:FC)?(s?[A-Z][A-Za-z]{0,4}[\\s-]?\\d{1,4}(?:-?[A-Za-z]\\d?)?)";
+const besideWord = new RegExp(
+	`(?:(?<!\\p{L})(?:[Ss](?:ocket|ockel|oquete|oket)|SOCKET|[Zz]ócalo|[Сс]окет)\\s)${socketShape}\\b|\\b${socketShape}\\s(?:[Ss]ocket|[Ss]ockel|[Ss]oket)\\b`,
+	"gu",
+);
+const contacts = /(?<![A-Za-z])(?:FC)?(LGA[\s-]?\d{3,4}(?:-?[A-Za-z0-9]{1,2})?)(?!\w)/gi;
+const notSockets =
+	/^(?:m\.?2|ddr\d|usb\d?|gen\d|type\d?|pcie?\w*|key\d?|x\d+|dimm\d?|sata\d?|u\.?2|bga\d*|fcbga\d*|atx\d*|cpu\d?|fan\d?)$/i;
+
+/** Names of the processor's socket that a line gives. */
+export function socketNames(line: BoardLine): readonly string[] {
+	if (line.isHead && line.value !== "" && !words.socket.test(line.value)) return [];
+	const isLabelled = /procesor|processor|prozessor|[iİ]şlemci|\bcpu\b/iu.test(line.label);
+	if (
+		line.isNote ||
+		line.topic === "accessories" ||
+		(line.topic === "slots" && !isLabelled) ||
+		line.topic === "storage"
+	)
+		return [];
+	const isLabel =
+		/^(?:(?:cpu|processor|prozessor|[iİ]şlemci)[\s-]?)?(?:socket|sockel|сокет|soquete|zócalo|gniazdo|patice|soketi?|slots)(?:\s?(?:type|typ|cpu|procesora|procesoru|processore?))?$/iu.test(
+			line.label.trim(),
+		);
+	const text = line.value.replace(/\bcooler.*$|\bkühler.*$/i, "");
+	const found = [
+		...[...text.matchAll(contacts)].map(([, name]) => name),
+		...[...text.matchAll(besideWord)].map(([, one, other]) => one ?? other),
+	]
+		.filter((name) => name !== undefined)
+		.map((name) => name.replace(/^(LGA)[\s-]/i, "$1"))
+		.filter((name) => !notSockets.test(name.replace(/\s/g, "")));
+	if (found.length > 0) return eachOnce(found);
+	if (!isLabel) return [];
+	const value = text
+		.replace(/\([^)]*\)/g, "")
+		.replace(/^(?:socket|sockel)\s/i, "")
+		.trim();
+	return /^[\p{L}\d][\p{L}\d\s.+-]{0,38}$/u.test(value) ? [value] : [];
+}
+
+const code = /(?<![\w.])([A-Z]{1,3}\d{2,4}[A-Z]?)(?![\w.])/g;
+
+/** The chipset's name that a line gives: its code where there is just one, else the words. */
+export function chipsetName(line: BoardLine): string | undefined {
+	if (line.isNote || line.topic === "accessories") return undefined;
+	const isLabel = words.chipset.test(line.label) && line.topic === "chipset";
+	const isSection = line.topic === "chipset";
+	const isHead = line.from === "chipset" && line.isHead && words.chipset.test(line.value) && line.value.length < 60;
+	const alone = /^\W{0,3}(?:\p{L}+\s){0,2}([A-Z]{1,3}\d{2,4}[A-Z]?)\s(?:express\s)?(?:chipset|chipsatz)$/u.exec(
+		line.value,
+	)?.[1];
+	if (alone !== undefined) return alone;
+	const beside =
+		/\bchip\s?set:?\s(?:\p{Lu}\p{L}+\s)?([A-Z]{1,3}\d{2,4}[A-Z]?)(?![\w.])|(?<![\w.])([A-Z]{1,3}\d{2,4}[A-Z]?)\schipset\b/u.exec(
+			line.value.replaceAll("*", ""),
+		);
+	if (beside && !line.isHead && line.topic !== "slots" && line.topic !== "storage") return beside[1] ?? beside[2];
+	if (!isLabel && !isSection && !isHead) return undefined;
+	const codes = eachOnce([...line.value.matchAll(code)].map(([, name = ""]) => name));
+	if (codes.length === 1) return codes[0];
+	if (codes.length > 1 || !isLabel || line.isHead) return undefined;
+	const value = line.value
+		.replace(/\b(?:express\s)?(?:chipset|chipsatz)\b/gi, "")
+		.replace(/\s+/g, " ")
+		.trim();
+	return value !== "" && value.length <= 60 && !words.none.test(value) ? value : undefined;
+}

@@ -1,0 +1,170 @@
+import type { BoardLine } from "./board-lines.ts";
+import type { LaneModes } from "./board-slots.ts";
+import type { ReadAt, ReadDoubt, ReadFact } from "./part-reading.ts";
+
+type Connector = ReadAt & { readonly name: string; readonly lanes: number };
+
+interface Told {
+	readonly facts: readonly ReadFact[];
+	readonly doubts: readonly ReadDoubt[];
+}
+
+const usedWord =
+	/\b(?:if|when(?:ever)?|while|once|as\ssoon\sas|wenn|falls|sobald|bei(?:\s(?:nutzung|belegung|verwendung)\svon)?|se|si|quando|cuando|lorsque?)\b/i;
+const offWord =
+	/\b(?:disabled?|unavailable|not\s(?:be\s)?available|deactivated|turned\soff|switched\soff|deaktiviert|abgeschaltet|nicht\s(?:mehr\s)?(?:verfügbar|nutzbar)|desativad[ao]s?|desactivad[ao]s?|désactivée?s?)\b/i;
+const sharesWord = /\b(?:shares?|sharing|shared|teilt|teilen|geteilt)\b/i;
+
+/** Names of connectors in a sentence, with what each stands for: "SATA_5/6" is two. */
+const nameWord =
+	/\b(?:M\.?2(?:[_\s-]?[A-Z]?\d(?:_[A-Z]+)?|[A-Z]_[A-Z]+)(?:\s?[/,&]\s?\d(?!\d|\s?x))*|PCI_?E(?:X\d{1,2})?(?:_?\d{1,2})?(?:\(G\d\))?|SATA(?:3|6G|\d?)?[\s_-]*(?:ports?\s|anschl\S+\s|connectors?\s)?\d{1,2}(?:\s?(?:[/,&~-]|and|und)\s?(?:SATA\d?_)?\d{1,2}(?!\d|\s?x|\.\d))*|U\.2(?:_\d)?)/gi;
+
+/** Groups of connectors that switch each other off, as footnotes and modes of slots tell. */
+export function sharingNotes(
+	lines: readonly BoardLine[],
+	lists: readonly ReadFact[],
+	modes: readonly LaneModes[],
+): Told {
+	const connectors = connectorsOf(lists);
+	const facts: { value: unknown; at: ReadAt }[] = modes.flatMap((one) => {
+		const group = groupOfModes(one, connectors);
+		return group ? [{ value: group, at: one }] : [];
+	});
+	const doubts: ReadDoubt[] = [];
+	for (const line of lines) {
+		if (line.isHead || line.topic === "accessories") continue;
+		for (const sentence of line.value.split(/(?<=[.;!])\s+(?=\p{L})/u)) {
+			const isOff = usedWord.test(sentence) && offWord.test(sentence);
+			if (
+				!isOff &&
+				!(sharesWord.test(sentence) && /\bwith\b|\bmit\b|between|zwischen|lanes?|bandwidth|bandbreite/i.test(sentence))
+			)
+				continue;
+			const at = { line: line.line, quote: line.quote };
+			const sides = sidesOf(sentence, isOff, connectors);
+			if (!sides) {
+				doubts.push({
+					fact: "sharing",
+					might: [],
+					...at,
+					why: "It tells of connectors that share, in words or names that are not understood.",
+				});
+				continue;
+			}
+			const value = eitherOr(sides);
+			if (isOff) {
+				if (!facts.some((one) => JSON.stringify(one.value) === JSON.stringify(value))) facts.push({ value, at });
+			} else if (!facts.some(({ at: its }) => its.line === line.line))
+				doubts.push({
+					fact: "sharing",
+					might: [[value]],
+					...at,
+					why: "These connectors share; the line does not say which is off when the other is used.",
+				});
+		}
+	}
+	return {
+		facts: facts.map(({ value, at }, index) => ({
+			fact: `sharing[${index}]`,
+			value,
+			standing: "stated",
+			line: at.line,
+			quote: at.quote,
+		})),
+		doubts,
+	};
+}
+
+function connectorsOf(lists: readonly ReadFact[]): readonly Connector[] {
+	return lists.flatMap(({ fact, value, line, quote }) => {
+		const list = /^(m2Sockets|cardSlots|drivePorts)\[/.exec(fact)?.[1];
+		if (list === undefined) return [];
+		const { name, wiredLanes, lengthLanes } = value as { name: string; wiredLanes?: number; lengthLanes?: number };
+		const usual = list === "drivePorts" ? 1 : list === "m2Sockets" ? 4 : 16;
+		return [{ name, lanes: list === "drivePorts" ? 1 : (wiredLanes ?? lengthLanes ?? usual), line, quote }];
+	});
+}
+
+function groupOfModes({ modes, names, line, quote }: LaneModes, connectors: readonly Connector[]): unknown {
+	const slots = connectors.filter((one) => one.line === line && one.quote === quote);
+	const members = names.length > 0 ? names : slots.map(({ name }) => name);
+	if (members.length !== modes[0]?.length || !members.every((name) => connectors.some((one) => one.name === name)))
+		return undefined;
+	return {
+		members,
+		modes: modes.map((mode) => ({
+			on: Object.fromEntries(members.flatMap((name, index) => ((mode[index] ?? 0) > 0 ? [[name, mode[index]]] : []))),
+		})),
+	};
+}
+
+type Sides = readonly [readonly Connector[], readonly Connector[]];
+
+/** What is used and what is then off; of a line that only tells of sharing, its first connector and the others. */
+function sidesOf(sentence: string, isOff: boolean, connectors: readonly Connector[]): Sides | undefined {
+	const named = [...sentence.matchAll(nameWord)].map(({ 0: text, index }) => ({
+		at: index,
+		found: resolved(text, connectors),
+	}));
+	if (named.length < 2 || named.some(({ found }) => found === undefined)) return undefined;
+	const all = named.map(({ at, found = [] }) => ({ at, found }));
+	if (!isOff) {
+		const [first, ...rest] = all;
+		return split(
+			first?.found ?? [],
+			rest.flatMap(({ found }) => found),
+		);
+	}
+	const when = sentence.search(usedWord);
+	// "Y is off when X is used": what stands behind the "when" is what is used.
+	const comma = sentence.indexOf(",", when);
+	const isBehind = all.some(({ at }) => at < when);
+	const used = isBehind
+		? all.filter(({ at }) => at > when)
+		: all.filter(({ at }) => at > when && (comma < 0 ? at === all[0]?.at : at < comma));
+	return split(
+		used.flatMap(({ found }) => found),
+		all.filter((one) => !used.includes(one)).flatMap(({ found }) => found),
+	);
+}
+
+function split(one: readonly Connector[], other: readonly Connector[]): Sides | undefined {
+	const isApart = one.every(({ name }) => !other.some((its) => its.name === name));
+	return one.length > 0 && other.length > 0 && isApart ? [one, other] : undefined;
+}
+
+function eitherOr([one, other]: Sides): unknown {
+	const on = (side: readonly Connector[]) => ({ on: Object.fromEntries(side.map(({ name, lanes }) => [name, lanes])) });
+	return { members: [...one, ...other].map(({ name }) => name), modes: [on(one), on(other)] };
+}
+
+const bare = (name: string): string => name.toUpperCase().replace(/\(G\d\)|[^A-Z0-9]/g, "");
+
+/** The connectors that a name in a sentence stands for, or nothing where one of them is not in the lists. */
+function resolved(text: string, connectors: readonly Connector[]): readonly Connector[] | undefined {
+	if (/^sata/i.test(text)) {
+		const figures = text.replace(/^sata(?:3|6g)?(?=[\s_-])/i, "").replace(/sata\d?_/gi, "");
+		const numbers = /~|-\s?\d/.test(figures.slice(1))
+			? span(figures)
+			: [...figures.matchAll(/\d{1,2}/g)].map(([figure]) => Number(figure));
+		const ports = connectors.filter(({ name }) => /^sata/i.test(name));
+		const found = numbers.map((number) => ports.find(({ name }) => Number(/(\d+)$/.exec(name)?.[1]) === number));
+		return found.length > 0 && found.every((one) => one !== undefined) ? found : undefined;
+	}
+	const [first = "", ...more] = text.split(/\s?[/,&]\s?/);
+	const names = [first, ...more.map((figure) => first.replace(/\d{1,2}$/, figure))];
+	const found = names.map((name) => {
+		const exact = connectors.filter((one) => bare(one.name) === bare(name));
+		const begun =
+			exact.length > 0
+				? exact
+				: connectors.filter((one) => /^U\.?2/i.test(name) && bare(one.name).startsWith(bare(name)));
+		return begun.length === 1 ? begun[0] : undefined;
+	});
+	return found.every((one) => one !== undefined) ? found : undefined;
+}
+
+function span(text: string): readonly number[] {
+	const [from = 0, to = 0] = [...text.matchAll(/\d{1,2}/g)].map(([figure]) => Number(figure));
+	return to > from && to - from < 12 ? Array.from({ length: to - from + 1 }, (_, index) => from + index) : [];
+}

@@ -1,0 +1,107 @@
+import { topicOf } from "./board-topics.ts";
+import { columnsAsTabs } from "./column-text.ts";
+import { isGroupName } from "./labelled-lines.ts";
+import { inStandardTerms } from "./standard-terms.ts";
+import { type TextLine, textLines } from "./text-lines.ts";
+
+/** The lines of a page that can tell of the part, and those behind them that are of other things. */
+export interface PageLines {
+	readonly lines: readonly TextLine[];
+	/** Other goods, what people wrote, signatures: not read. */
+	readonly tail: readonly TextLine[];
+}
+
+/** Pasted text as lines whose columns and labels are marked alike, whatever page they come from. Never throws. */
+export function pageLines(text: string): PageLines {
+	const { lines } = textLines(withoutTableMarks(text));
+	const end = tailStart(lines);
+	return { lines: labelsWithColons(columnsAsTabs(lines.slice(0, end))), tail: lines.slice(end) };
+}
+
+/** Source of a wiki's table, and rows of quoted cells, as label, tab and value. */
+function withoutTableMarks(text: string): string {
+	if (/^\{\|/m.test(text) && /^\|-/m.test(text)) return withoutWikiMarks(text);
+	const lines = text.split("\n");
+	const quoted = lines.filter((line) => /^"[^"\n]*",/.test(line)).length;
+	return quoted >= 5 && quoted > lines.length * 0.7 ? lines.map(cellsOf).join("\n") : text;
+}
+
+function withoutWikiMarks(text: string): string {
+	return text
+		.replace(/<ref[^>]{0,200}>[^<]{0,500}<\/ref>|<ref[^>]{0,200}\/>/gi, "")
+		.replace(/\[\[(?:[^\]|\n]{0,200}\|)?([^\]\n]{0,200})\]\]/g, "$1")
+		.split("\n")
+		.filter((line) => !/^(?:\{\||\|-|\|\}|!)/.test(line))
+		.map((line) =>
+			line
+				.replace(/^\|\+\s?/, "")
+				.replace(/^\|\s?/, "")
+				.replace(/\s?\|\|\s?/g, "\t")
+				.replace(/<br\s?\/?>/gi, "\n\t"),
+		)
+		.join("\n");
+}
+
+/** `"Memory","Slots","4"` is "Memory Slots", tab, "4". */
+function cellsOf(line: string): string {
+	const cells = [...line.matchAll(/"((?:[^"]|"")*)"|([^",]+)/g)].map(([, quoted, plain]) =>
+		(quoted ?? plain ?? "").replaceAll('""', '"').trim(),
+	);
+	const value = cells.at(-1) ?? "";
+	return cells.length < 2 ? value : `${cells.slice(0, -1).join(" ")}\t${value}`;
+}
+
+const tailHead =
+	/^(?:(?:customer|user|product|top|kunden|buyer)?[\s-]?(?:reviews?|ratings?|feedback)\b|customers?\s(?:also|who|questions)|others?\s(?:also|bought)|similar\b|related\b|recommended|you\s(?:may|might)\salso|questions?\s(?:and|&)|bewertung\p{L}*|rezension\p{L}*|kundenmeinung\p{L}*|kunden\s|ähnliche|wird\soft|avis\s|opini[eoõ]\p{L}*|recensioni|відгук\p{L}*|отзыв\p{L}*|hodnocení|beoordeling\p{L}*|yorum\p{L}*|avalia[çc]\p{L}*|coment[aá]rios?|produtos?\s|productos?\srelacionad\p{L}*|podobne|схожі|benzer|buyers?\s\S{1,12}:|re:\s|my\s(?:rig|pc|setup)\b)/iu;
+/** Of a page shorter than this no line is taken for the begin of its tail: menus at the top have such words too. */
+const shortestHead = 10;
+
+/** The line from which on a page tells of other goods or what people wrote. */
+function tailStart(lines: readonly TextLine[]): number {
+	let filled = 0;
+	for (const [index, { text }] of lines.entries()) {
+		const line = text.trim();
+		if (line === "") continue;
+		filled++;
+		if (filled > shortestHead && (/^--\s?$/.test(line) || (line.length < 80 && tailHead.test(line)))) return index;
+	}
+	return lines.length;
+}
+
+const valueLike = /^(?:dual|single|quad|двоканал|dwukanał|yes|no|none|ja|nein|tak|nie|brak|oui|non|sí|так|ні|немає)/iu;
+
+/** A short line of words that names what follows: of a known topic, without a figure, a colon or a tab. */
+function isLabelLine(text: string): boolean {
+	const line = text.trim();
+	if (
+		line.length > 50 ||
+		line.split(/\s+/).length > 7 ||
+		!/^\p{L}/u.test(line) ||
+		/[\t|:;.!?]|[x×]\s?\d/iu.test(line.replace(/\.(?=\s|2)/g, ""))
+	)
+		return false;
+	if (/\d/.test(line.replace(/m\.2|usb\s[234](?:\.\d)?|i\/o|\b12\s?v\b/gi, "")) || valueLike.test(line)) return false;
+	return topicOf(inStandardTerms(line)) !== undefined;
+}
+
+/**
+ * Pages copied as a label line and the value lines below it: the labels get their colon. Only where most of a text is
+ * written so.
+ */
+function labelsWithColons(lines: readonly TextLine[]): readonly TextLine[] {
+	const filled = lines.filter(({ text }) => text.trim() !== "");
+	const withMarks = filled.filter(({ text }) => /\t|:\s|^\s*[-*•|]/.test(text)).length;
+	if (filled.length < 10 || withMarks > filled.length * 0.15) return lines;
+	const labels = filled.map(({ text }) => isLabelLine(text));
+	if (labels.filter(Boolean).length < 5) return lines;
+	// English and German heads are known where the lines are put under their labels.
+	const known = filled.filter(({ text }, index) => labels[index] && isGroupName(text.trim())).length;
+	if (known > labels.filter(Boolean).length * 0.6) return lines;
+	const marked = new Set<TextLine>();
+	for (const [index, line] of filled.entries()) {
+		// Of two such lines the first is a head or a label; the second is its value if another label follows.
+		const isValue = index > 0 && marked.has(filled[index - 1] as TextLine) && labels[index + 1] === true;
+		if (labels[index] && !isValue && index < filled.length - 1) marked.add(line);
+	}
+	return lines.map((line) => (marked.has(line) ? { ...line, text: `${line.text.trim()}:` } : line));
+}

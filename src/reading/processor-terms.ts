@@ -1,0 +1,183 @@
+/**
+ * Words of other languages, each with the word that pages in English print for it; only what stands on processors'
+ * pages, all from memory. Written without accents; a star stands for any ending. German is mostly read as it is.
+ */
+const dictionary: Readonly<Record<string, string>> = {
+	cores:
+		"coeur coeurs cœur cœurs nucleo nucleos nuclei rdzen* jadro jadra jader jadry jadrovy jadrove jadrovym ядро ядра ядер ядрами ядерн* kernen cekirdek*",
+	threads:
+		"hilo hilos subproces* fils watek watki watkow watkami watkow* поток поток* потік потоки потоків vlakno vlakna vlaken vlakny parcacig* parcacik*",
+	frequency:
+		"frequence frequences frecuencia* frequenza frequenze frequencia* frequentie* czestotliw* frekven* frekans* частот*",
+	clock: "taktowan* horloge cadence reloj тактов* klok kloksnelheid",
+	"base clock": "basiskloks* basisklok",
+	"boost clock": "boostkloks* turbokloks* boostklok turboklok",
+	"base frequency": "basisfreq* basisfrek*",
+	"boost frequency": "boostfreq* turbofreq* turbofrek*",
+	speed: "velocidad* velocita vitesse vitesses predkosc* szybkosc* швидк* скорост* rychlost* snelheid hiz hizi hizlari",
+	base: "basico basica базов* bazow* zakladni* temel taban basis",
+	turbo: "турбо",
+	boost: "буст boosta",
+	max: "maxima maximas maximo maximos massim* maksym* maksim* максим* макс maks maximaln* maximaal maximum maximale maximal najwyzsz* найвищ* наивысш* azami yuksek",
+	peak: "picco pico pointe szczyt* піков* пиков* spickov* piekvermogen piek tepe",
+	power: "puissance* potencia* potenza potenze moc mocy потужн* мощност* prikon* vykon vermogen guc gucu",
+	consumption:
+		"consommation consumo consumi verbruik tuketim* spotreb* pobor споживан* потребл* энергопотреб* енергоспожив* zuzyci* stroomverbruik",
+	thermal: "thermique* termica termico termiczn* cieplna ciepln* теплов* термічн* термическ* tepeln* isil thermisch*",
+	tdp: "тепловиділ* тепловыдел* термопакет* теплопакет* tdp-wert",
+	memory:
+		"memoire* memoria memorias memorie pamiec pamieci пам'ят* памят* pamet pameti* geheugen* bellek bellegi bellekler ram-geheugen озу озп",
+	cache: "кеш* кэш* onbellek onbellegi podreczn* vyrovnavac* mezipamet*",
+	graphics:
+		"graphique* grafico grafica graficos graficas grafici grafiche graficzn* graficky graficka graficke grafickeho grafisch* графік* графіч* графич* графика* відео видео відеочіп* видеочип* grafigi grafikler grafikleri",
+	"graphics card": "відеокарт* видеокарт*",
+	"graphics core": "відеоядр* видеоядр* grafikkern*",
+	integrated:
+		"integre integree integres integrees integrado* integrada* integrato integrata integrati zintegrowan* integrovan* geintegreerd* вбудован* встроен* интегрир* інтегров* tumlesik dahili entegre wbudowan* vestaven* incorporad* integrierte integrierter integriertes",
+	card: "tarjeta scheda karta karty karte karti kaart карта карти карты",
+	controller: "controleur controlador controllore kontroler* контролер* контроллер* denetleyici* radic* uklad",
+	socket:
+		"socle zocalo zoccolo gniazdo soket* сокет* patice patici soquete роз'єм* разъем* yuva yuvasi processorvoet cpu-voet",
+	processor: "processeur* procesador* processore processori procesor* процесор* процессор* processador* islemci*",
+	type: "tipo typ typy тип типи типы turu tur tipi",
+	channels: "canal canaux canales canali canais kanal kanaly kanalow kanale kanaal kanalen канал* kanali kanalu kanaly",
+	"dual channel": "двоканальн* двухканальн* dwukanalow* dvoukanal* tweekanaal* cift-kanal",
+	"quad channel": "чотириканальн* четырехканальн* czterokanalow* ctyrkanal*",
+	cooler:
+		"ventirad refroidisseur* disipador* dissipatore* dissipador* кулер* chladic* chladice chlodzeni* koeler* sogutuc* вентилятор* ventilateur* ventilador* ventola wentylator*",
+	cooling: "raffreddamento refrigeracion* refroidissement chlazeni охлажд* охолодж* koeling",
+	included:
+		"inclus incluse incluses incluido* incluida* inclusa incluso compreso fourni fournie zalacz* dolacz* inbegrepen meegeleverd dahil pribalen* fornecid*",
+	includes: "incluye incluyen inclut comprend comprende zawiera містить содержит obsahuje bevat icerir inclui",
+	box: "zestaw* baleni комплект* комплекта* kutu kutuda kutusu caja boite doos scatola caixa pudelk*",
+	contents: "contenu contenido contenuto zawartosc obsah conteudo inhoud icerigi вміст содержимое",
+	performance:
+		"performant* rendimiento* prestazion* wydajn* производительн* продуктивн* vykonn* prestatie* performans* desempenho",
+	efficient:
+		"econome* eficien* efficiente efficienti енергоефект* ефективн* энергоэффект* эффективн* efektivn* energooszczedn* oszczedn* verimli* usporn* zuinige* efficientie* efficaces efficace",
+	lanes: "lignes lineas linee linhas linii ліній лінії линий линии linek linky lijnen pasy",
+	series: "seria serii серия серія серії серии gamme gama reeks serisi",
+	family: "famille familia famiglia rodzina семейств* сімейств* ailesi",
+	generation: "generacion geracao generazione generacja поколени* покоління generatie nesil",
+	temperature: "температур* teplota teploty sicaklig* sicaklik* temperatuur temperatura temperaturas",
+	unlocked: "desbloque* debloque* sbloccat* odblokowan* odemcen* odemknut* разблок* розблок* ontgrendel* kilitsiz",
+	locked: "zablok* заблок* bloquead* bloccat* verrouille* uzamcen* vergrendeld kilitli",
+	multiplier: "multiplicador moltiplicatore mnoznik* множник* множит* nasobic* carpan* multiplicateur vermenigvuldig*",
+	free: "libre libero wolny volny свободн* вільн* livre vrij",
+	recommended:
+		"recommande* recomien* recomend* raccomand* consiglia* conseil* zalec* poleca* рекоменд* doporuc* aanbevolen onerilen onerilir aanrader",
+	predecessor:
+		"prédécesseur predecesseur antecesor predecesor predecessore poprzednik* попередни* предшествен* predchudc* antecessor voorganger* selefi onceki",
+	more: "mas plus piu wiecej більше больше vice mais meer daha",
+	minimum: "minima minimo minimale minimaln* мінім* миним* minimaal minimalna asgari",
+	configurable: "konfigurow* konfigurovat* configurabil* instelbare настраив* налаштов* yapilandir*",
+	bandwidth: "banda bande пропускн* przepustow* pasma propustnost bandbreedte bant",
+	warranty: "gwarancja гаранті* гаранти* zaruka garanzia garantia",
+	lithography: "gravure litograf* техпроц* technologiczny fabrication",
+	capacity:
+		"capacite capacidad* capacita pojemn* об'єм об'єму объем* kapacit* capaciteit kapasite* taille tamano wielkosc ilosc rozmiar velikost",
+	supported:
+		"soportad* supportat* suportad* obslugiwan* підтрим* поддерж* podporovan* podpora ondersteun* desteklenen destegi soporte compatibilita",
+	compatible: "kompatybiln* compatibles compatibili compativ* сумісн* совместим* kompatibiln* uyumlu",
+	without: "sin sans senza bez без sem zonder olmadan",
+	with: "con avec com met",
+	no: "nee geen ні hayir nao ne niet не нет немає відсутн* отсутств* brak yok aucun aucune nessun nessuna nessuno ninguno ninguna nenhum nenhuma zadna zadny zadne",
+	yes: "sim так да ano evet oui є есть var",
+	required:
+		"requis requise requerid* richiest* wymagan* потрібн* требуется необхідн* vyzadov* vereist* gerekli* gerekir necesari* necessari* necessaire*",
+	needs: "necesita nécessite necessite requiere richiede wymaga потребує требует vyzaduje vereist necessita requer",
+	"up to": "hasta jusqu'a fino jusque до ate",
+	and: "oraz",
+	version: "wersja версія версия verze versie surum surumu version",
+	W: "watios vatios watow watty вт ватт ват вата watt watts",
+	GHz: "ггц гигагерц",
+	MHz: "мгц",
+	GB: "гб",
+	TB: "тб",
+};
+
+/** Letters without accents, small; those that have no simpler form stay. */
+function simple(word: string): string {
+	const low = word.toLowerCase();
+	if (/^[a-z'-]*$/.test(low)) return low;
+	return low
+		.normalize("NFD")
+		.replace(/\p{M}/gu, "")
+		.replaceAll("ł", "l")
+		.replaceAll("ı", "i")
+		.replaceAll("œ", "oe")
+		.replaceAll("đ", "d")
+		.replace(/[’ʼ`]/g, "'");
+}
+
+const whole = new Map<string, string>();
+/** By the first three letters, so that a word is held against few stems. */
+const stems = new Map<string, [stem: string, term: string][]>();
+for (const [term, words] of Object.entries(dictionary)) {
+	for (const word of words.split(" ")) {
+		const plain = simple(word.replace("*", ""));
+		if (!word.endsWith("*")) whole.set(plain, term);
+		else stems.set(plain.slice(0, 3), [...(stems.get(plain.slice(0, 3)) ?? []), [plain, term]]);
+	}
+}
+
+function termOf(word: string): string | undefined {
+	const plain = simple(word);
+	const bare = plain.replace(/^(?:[dlmnst]|qu|dell|all|nell)'(?=.)/, "");
+	const found = whole.get(plain) ?? whole.get(bare);
+	if (found !== undefined) return found;
+	const [, term] = (stems.get(bare.slice(0, 3)) ?? []).find(([stem]) => bare.startsWith(stem)) ?? [];
+	return term;
+}
+
+const numberWords = new Map<string, number>();
+for (const [number, words] of Object.entries({
+	2: "two dual zwei deux dos due dwa два dva dois twee iki",
+	4: "four quad vier quatre cuatro quattro cztery чотири четыре ctyri quatro dort",
+	6: "six hexa sechs seis sei szesc шість шесть sest zes alti",
+	8: "eight octa acht huit ocho otto osiem вісім восемь osm oito sekiz",
+	10: "ten deca zehn dix diez dieci dziesiec десять deset dez tien",
+	12: "twelve zwolf douze doce dodici dwanascie дванадцять двенадцать dvanact doze twaalf",
+	14: "fourteen vierzehn quatorze catorce quattordici czternascie ctrnact veertien",
+	16: "sixteen sechzehn seize dieciseis sedici szesnascie шістнадцять шестнадцать sestnact dezesseis zestien",
+	20: "twenty zwanzig vingt veinte venti dwadziescia двадцять двадцать dvacet vinte twintig",
+	24: "twenty-four vierundzwanzig vingt-quatre veinticuatro ventiquattro",
+	32: "thirty-two zweiunddreissig trente-deux",
+}))
+	for (const word of words.split(" ")) numberWords.set(simple(word), Number(number));
+
+/** Notations of more than one word, after the words are in English. */
+const phrases: readonly (readonly [RegExp, string])[] = [
+	[/\bsupport (?:du |de |pour )?processor/gi, "socket"],
+	[/\bcarte (?=graphics|video)/gi, "card "],
+	[/\b(?:plac[ae]|karta) (?=(?:graphics|de video))/gi, "card "],
+	[/\bekran card/gi, "graphics card"],
+	[/\bcard graphics/gi, "graphics card"],
+	[/\bgraphics (?:\p{L}{1,8} )?integrated\b/giu, "integrated graphics"],
+	[
+		/\b(?:placa base|carte mère|płyta główna|scheda madre|placa-mãe|основн\p{L}+ плат\p{L}+|материнск\p{L}+ плат\p{L}+)/giu,
+		"motherboard",
+	],
+	[/\benveloppe thermal/gi, "tdp"],
+	[/\b(?:double|doble|doppio|duplo|dubbel|çift|podwójny|dual) channels?/giu, "dual channel"],
+	[/\b(?:do|tot|od|vanaf) (?=\d)/gi, "up to "],
+	[/\bup to a (?=\d)/gi, "up to "],
+	[/(\d[\d.,]*\s?(?:[gm]hz|mt\/s|[gt]b))(?:['’][\p{L}]{1,3})? kadar/giu, "up to $1"],
+	[/(?<=hz|\dw|\d w|gb)['’]\p{L}{1,5}/giu, ""],
+];
+const unlikePhrases = /\b(?:od|vanaf) (?=\d)/gi;
+
+/** The text with English words of the trade for those of other languages. Time is linear in its length. */
+export function inProcessorTerms(text: string): string {
+	const cut = text.slice(0, 4000).replace(unlikePhrases, "from ");
+	const words = cut.replace(/(?<=\d\s?)(?:ГГц|МГц)/giu, (unit) => (/г/iu.test(unit[0] ?? "") ? "GHz" : "MHz"));
+	let told = words.replace(/\p{L}[\p{L}\p{M}'’ʼ]*(?:-(?=wert|voet|kanal)\p{L}+)?/gu, (word) => termOf(word) ?? word);
+	for (const [pattern, term] of phrases) told = told.replace(pattern, term);
+	return told.replace(
+		/(?<!\p{L})(\p{L}{3,12}(?:-\p{L}{4,6})?)([\s-]?)(?=(?:cores?|threads?|kern(?:e|en|er)?)(?!\p{L}))/giu,
+		(all, word: string, gap: string) => {
+			const number = numberWords.get(simple(word));
+			return number === undefined ? all : `${number}${gap === "" ? " " : gap}`;
+		},
+	);
+}

@@ -1,0 +1,499 @@
+import type { BoardForm } from "../parts/vocabulary.ts";
+import { boardForms } from "../reference/board-forms.ts";
+import {
+	counted,
+	drivePorts,
+	fanHeaders,
+	joinedPlugs,
+	lightHeaders,
+	networkOf,
+	pictureSockets,
+	processorPlugs,
+	soundChannels,
+	wirelessOf,
+} from "./board-counted.ts";
+import { type BoardLine, boardLines } from "./board-lines.ts";
+import { boardM2 } from "./board-m2.ts";
+import { boardMemory } from "./board-memory.ts";
+import { chipsetName, socketNames } from "./board-names.ts";
+import { boardOdds } from "./board-odds.ts";
+import { sharingNotes } from "./board-sharing-notes.ts";
+import { boardSlots } from "./board-slots.ts";
+import { boardUsb } from "./board-usb.ts";
+import { type FactCollector, factCollector } from "./fact-collector.ts";
+import { labelledLines } from "./labelled-lines.ts";
+import { type ListEntry, wholeList } from "./list-blocks.ts";
+import { pageLines } from "./page-lines.ts";
+import { type PartReading, partOf, type ReadDoubt, type ReadFact, type UnreadLine } from "./part-reading.ts";
+import { readSize } from "./read-size.ts";
+import { wideRows } from "./wide-rows.ts";
+
+/** What a pasted page tells of a board. Pure; never throws; time grows with the length of the text. */
+export function readBoard(text: string): PartReading<"board"> {
+	const page = pageLines(text);
+	const labelled = wideRows(labelledLines(page.lines));
+	const lines = boardLines(labelled);
+	const collector = factCollector();
+	const lists: ReadFact[] = [];
+	const doubts: ReadDoubt[] = [];
+	const used = new Set<number>();
+	const put = (told: { facts: readonly ReadFact[]; doubts: readonly ReadDoubt[] }) => {
+		lists.push(...told.facts);
+		doubts.push(...told.doubts);
+	};
+
+	for (const line of boardMemory(lines, collector)) used.add(line);
+	for (const line of boardOdds(lines, collector)) used.add(line);
+	singleFacts(lines, collector, used);
+	put(connectorLists(lines));
+	put(usbLists(lines));
+	networkList(lines, collector);
+
+	const settled = collector.settled();
+	const { part, refused } = partOf("board", nameOf(lines), [...settled.facts, ...lists]);
+	const facts = [...settled.facts, ...lists].filter((fact) => !refused.includes(fact));
+	const allDoubts = [...settled.doubts, ...doubts, ...refused.map(asDoubt)];
+	for (const { line } of [...facts, ...allDoubts]) used.add(line);
+	return {
+		kind: "board",
+		part,
+		facts,
+		doubts: allDoubts,
+		unread: [
+			...unreadLines(lines, used),
+			...page.tail
+				.filter((line) => line.text.trim() !== "")
+				.map(({ number, text: words }) => ({ line: number, text: words.trim() })),
+		],
+	};
+}
+
+const asDoubt = ({ fact, value, line, quote }: ReadFact): ReadDoubt => ({
+	fact,
+	might: [value],
+	line,
+	quote,
+	why: "No board known here has this value.",
+});
+
+function unreadLines(lines: readonly BoardLine[], used: ReadonlySet<number>): readonly UnreadLine[] {
+	const seen = new Set<number>();
+	return lines.flatMap(({ line, isHead, quote }) => {
+		if (isHead || used.has(line) || seen.has(line)) return [];
+		seen.add(line);
+		return [{ line, text: quote }];
+	});
+}
+
+/** A row that gives the model, else the first line where it is a title. */
+function nameOf(lines: readonly BoardLine[]): string | undefined {
+	const label =
+		/^(?:model|modell|modelo|modèle|модель|product(?:\sname)?|produkt(?:name)?|name|part\sname)(?:\s(?:name|no\.?|number))?$/iu;
+	const row = lines.find((line) => label.test(line.label) && line.value.length <= 120);
+	if (row) return row.value.replace(/\s+/g, " ").trim();
+	const first = lines[0];
+	const isTitle =
+		first &&
+		first.label === "" &&
+		first.topic === undefined &&
+		first.value.length >= 3 &&
+		first.value.length <= 100 &&
+		!/^\d|[.!?]$/.test(first.value);
+	return isTitle ? first.value.replace(/\s+/g, " ").trim() : undefined;
+}
+
+function singleFacts(lines: readonly BoardLine[], collector: FactCollector, used: Set<number>): void {
+	for (const line of lines) {
+		const at = { line: line.line, quote: line.quote };
+		const sockets = socketNames(line);
+		if (sockets.length === 1) collector.found("socket", sockets[0], at);
+		else if (sockets.length > 1) collector.doubted("socket", sockets, at, "The line names more than one socket.");
+		const chipset = chipsetName(line);
+		if (chipset !== undefined) collector.found("chipset", chipset, at);
+		const channels = soundChannels(line);
+		if (channels !== undefined) collector.found("sound.channels", channels, at);
+		sizeOf(line, line === lines[0], collector);
+	}
+	sidesByLabel(lines, collector);
+	wirelessFacts(lines, collector, used);
+}
+
+const widthLabel =
+	/^(?:board\s)?(?:width|breite|szerokość|ширина|larghezza|largeur|anchura|ancho|largura|genişlik|breedte|šířka|chiều\srộng)(?:\s?\((mm|cm)\))?$/iu;
+const otherSideLabel =
+	/^(?:board\s)?(?:depth|length|height|tiefe|länge|höhe|głębokość|wysokość|długość|глибина|довжина|висота|глубина|длина|высота|profondeur|longueur|hauteur|profundidad|altura|lunghezza|profondità|altezza|comprimento|profundidade|diepte|lengte|hoogte|hloubka|výška|délka|derinlik|uzunluk|yükseklik|chiều\sdài)(?:\s?\((mm|cm)\))?$/iu;
+
+/** "Width: 305 mm" and "Depth: 244 mm" in rows of their own; one alone may be the size of anything. */
+function sidesByLabel(lines: readonly BoardLine[], collector: FactCollector): void {
+	const sideOf = (line: BoardLine, label: RegExp) => {
+		const inLabel = label.exec(line.label.trim());
+		const told = /^(\d{2,3}(?:[.,]\d{1,2})?)\s?(mm|cm)?$/i.exec(line.value.trim());
+		const unit = (told?.[2] ?? inLabel?.[1])?.toLowerCase();
+		if (!inLabel || !told || unit === undefined) return undefined;
+		const mm = Number((told[1] ?? "").replace(",", ".")) * (unit === "cm" ? 10 : 1);
+		return mm >= 80 && mm <= 500 ? Math.round(mm * 10) / 10 : undefined;
+	};
+	const sides = (label: RegExp) =>
+		lines.flatMap((line) => {
+			const mm = sideOf(line, label);
+			return mm === undefined ? [] : [{ line, mm }];
+		});
+	const [width, other] = [sides(widthLabel), sides(otherSideLabel)];
+	if (width.length !== 1 || other.length !== 1 || !width[0] || !other[0]) return;
+	collector.found("widthMm", width[0].mm, { line: width[0].line.line, quote: width[0].line.quote });
+	collector.found("depthMm", other[0].mm, { line: other[0].line.line, quote: other[0].line.quote });
+}
+
+function sizeOf(line: BoardLine, isFirst: boolean, collector: FactCollector): void {
+	const at = { line: line.line, quote: line.quote };
+	if (line.isNote || line.topic === "accessories") return;
+	const namesForm = /\b(?:motherboard|mainboard|form[\s-]?factor|formfaktor)\b|\b(?:atx|itx)\sboard\b/i.test(
+		line.value,
+	);
+	const hasSides =
+		/\d\s?(?:mm|cm|in(?:ch)?|")?\s?[x×]\s?\d+(?:[.,]\d+)?\s?(?:mm|cm|in\b|inch|")/i.test(line.value) &&
+		/\b(?:atx|itx|e-?atx|m-?atx|micro-?atx)\b/i.test(line.value);
+	if (line.topic !== "size" && !namesForm && !hasSides && !isFirst) return;
+	if (line.topic === "size" && line.isHead) return;
+	const text = (line.topic === "size" ? `${line.label}: ${line.value}` : line.value).replace(
+		/\b(?:thin|slim)\s(?=mini)/i,
+		"",
+	);
+	const { size, doubts } = readSize(text);
+	const form = size.form;
+	if (form !== undefined) collector.found("form", form, at);
+	if (isFirst && line.topic !== "size" && !hasSides) return;
+	for (const { about, might, why } of doubts) {
+		if (about === "form")
+			collector.doubted(
+				"form",
+				might.filter((one) => typeof one === "string" && one in boardForms),
+				at,
+				why,
+			);
+		else collector.doubted("widthMm", [], at, why);
+	}
+	if (!size.sidesMm) return;
+	const [width, depth] = alongTheBack([Math.round(size.sidesMm[0]), Math.round(size.sidesMm[1])], form);
+	collector.found("widthMm", width, at);
+	collector.found("depthMm", depth, at);
+}
+
+/** The side along the back edge first: the standard's width where a side has it, else the longer one (common practice, no source). */
+function alongTheBack([one, other]: readonly [number, number], form: BoardForm | undefined): readonly [number, number] {
+	const width = form === undefined ? undefined : boardForms[form].widthMm;
+	const isWidth = (side: number) => width !== undefined && Math.abs(side - width) <= 2;
+	if (isWidth(other) && !isWidth(one)) return [other, one];
+	if (isWidth(one)) return [one, other];
+	return one >= other ? [one, other] : [other, one];
+}
+
+function wirelessFacts(lines: readonly BoardLine[], collector: FactCollector, used: Set<number>): void {
+	let isBuiltIn = false;
+	for (const line of lines) {
+		const at = { line: line.line, quote: line.quote };
+		const told = wirelessOf(line);
+		if (told.isNone) collector.found("wireless.builtIn", false, at);
+		if (told.isSocketOnly) used.add(line.line);
+		if (told.standard !== undefined) {
+			isBuiltIn = true;
+			collector.found("wireless.builtIn", true, at);
+		}
+		if (told.bluetooth !== undefined) {
+			collector.found("wireless.bluetooth", true, at);
+			if (told.bluetooth !== true) collector.found("wireless.bluetoothVersion", told.bluetooth, at);
+		}
+	}
+	if (!isBuiltIn) return;
+	newestStandard(lines, collector);
+}
+
+/** A page names older standards beside the newest; the newest of all lines is the one. */
+function newestStandard(lines: readonly BoardLine[], collector: FactCollector): void {
+	const order = ["Wi-Fi 4", "Wi-Fi 5", "Wi-Fi 6", "Wi-Fi 6E", "Wi-Fi 7", "Wi-Fi 8"];
+	const told = lines.flatMap((line) => {
+		const { standard } = wirelessOf(line);
+		return standard === undefined ? [] : [{ line, standard }];
+	});
+	const newest = told.toSorted((one, other) => order.indexOf(other.standard) - order.indexOf(one.standard))[0];
+	if (newest)
+		collector.found("wireless.standard", newest.standard, { line: newest.line.line, quote: newest.line.quote });
+}
+
+/** Rates of all wired sockets: as many as the page counts, each with the rate it names. */
+function networkList(lines: readonly BoardLine[], collector: FactCollector): void {
+	const told = lines.flatMap((line) => {
+		const network = networkOf(line);
+		return network === undefined ? [] : [{ line, ...network }];
+	});
+	const first = told.find((one) => one.rates.length > 0);
+	if (!first) return;
+	const at = { line: first.line.line, quote: first.line.quote };
+	const blocks = [...new Set(told.map(({ line }) => line.block))].map((block) =>
+		ratesOfBlock(told.filter(({ line }) => line.block === block)),
+	);
+	const lists = blocks.filter((list) => list.length > 0).toSorted((one, other) => other.length - one.length);
+	const [most = []] = lists;
+	const counts = told.flatMap(({ count, rates }) => (count !== undefined && rates.length === 0 ? [count] : []));
+	const isPart = (list: readonly number[]) => {
+		const left = [...most];
+		return list.every((rate) => left.includes(rate) && left.splice(left.indexOf(rate), 1).length > 0);
+	};
+	const sockets = counts.length > 0 ? Math.max(...counts) : most.length;
+	// Where a line counts sockets with their rate, a count elsewhere must be the same.
+	const isCounted = told.some(({ rates, count }) => rates.length > 0 && count !== undefined && count > 1);
+	const isAlike = new Set(most).size === 1 && !isCounted;
+	if (!lists.every(isPart) || (sockets !== most.length && !(isAlike && sockets > most.length)))
+		collector.doubted("wiredGbps", lists, at, "The text tells of the wired network in ways that do not agree.");
+	else
+		collector.found(
+			"wiredGbps",
+			isAlike ? Array(sockets).fill(most[0]) : most.toSorted((one, other) => other - one),
+			at,
+		);
+}
+
+/** One block's sockets by rate: those counted as often as told, others once. */
+function ratesOfBlock(
+	told: readonly { readonly rates: readonly number[]; readonly count: number | undefined }[],
+): readonly number[] {
+	const counted = told.flatMap(({ rates, count }) =>
+		count !== undefined && rates.length === 1 ? (Array(count).fill(rates[0]) as number[]) : [],
+	);
+	const others = told.flatMap(({ rates, count }) => (count !== undefined && rates.length === 1 ? [] : rates));
+	return [...counted, ...new Set(others.filter((rate) => !counted.includes(rate)))];
+}
+
+interface Told {
+	readonly facts: readonly ReadFact[];
+	readonly doubts: readonly ReadDoubt[];
+}
+
+/** A list as facts, one an entry; as a doubt where the page tells two stories. */
+function asFacts(
+	path: string,
+	entries: readonly ListEntry[],
+	valueOf: (entry: ListEntry, index: number) => unknown,
+): Told {
+	const { entries: whole, rivals } = wholeList(entries);
+	if (rivals.length > 0) {
+		const lists = [whole, ...rivals];
+		return {
+			facts: [],
+			doubts: [
+				{
+					fact: path,
+					might: lists.map((list) => list.map(valueOf)),
+					line: whole[0]?.line ?? rivals[0]?.[0]?.line ?? 1,
+					quote: [...new Set(lists.flat().map(({ quote }) => quote))].join(" / ").slice(0, 1000),
+					why: `The text gives this list more than once, with ${[...new Set(lists.map((list) => list.length))].join(" and ")} entries, and they do not agree.`,
+				},
+			],
+		};
+	}
+	return {
+		facts: whole.map((entry, index) => ({
+			fact: `${path}[${index}]`,
+			value: valueOf(entry, index),
+			standing: "stated",
+			line: entry.line,
+			quote: entry.quote,
+			...(entry.assumed ? { assumed: entry.assumed } : {}),
+		})),
+		doubts: [],
+	};
+}
+
+function connectorLists(lines: readonly BoardLine[]): Told {
+	const m2 = lines.map(boardM2);
+	const slots = lines.map(boardSlots);
+	const pictures = lines.map(pictureSockets);
+	const taken = new Set<string>();
+	const named = (what: string) => (entry: ListEntry, index: number) => ({
+		name: freeName(entry.name ?? `${what} ${index + 1}`, taken),
+		...entry.facts,
+	});
+	const told: Told[] = [
+		asFacts(
+			"m2Sockets",
+			m2.flatMap(({ entries }) => entries),
+			named("M.2 socket"),
+		),
+		asFacts(
+			"cardSlots",
+			slots.flatMap(({ entries }) => entries),
+			named("Card slot"),
+		),
+		asFacts(
+			"drivePorts",
+			lines.flatMap((line) => counted(line, drivePorts)),
+			(entry, index) => ({ name: freeName(`${String(entry.facts["kind"])} ${index + 1}`, taken), ...entry.facts }),
+		),
+		asFacts(
+			"headers.fans",
+			lines.flatMap((line) => counted(line, fanHeaders)),
+			named("Fan header"),
+		),
+		asFacts(
+			"headers.lights",
+			lines.flatMap((line) => counted(line, lightHeaders)),
+			named("Light header"),
+		),
+		asFacts(
+			"power.processorPlugs",
+			lines.flatMap((line) => [...counted(line, processorPlugs), ...joinedPlugs(line)]),
+			(entry) => entry.facts["plug"],
+		),
+		pictureList(pictures),
+	];
+	const facts = told.flatMap((one) => one.facts);
+	const shared = sharingNotes(
+		lines,
+		facts,
+		slots.flatMap(({ shares }) => shares),
+	);
+	return {
+		facts: [...facts, ...shared.facts],
+		doubts: [
+			...told.flatMap((one) => one.doubts),
+			...m2.flatMap((one) => one.doubts),
+			...slots.flatMap((one) => one.doubts),
+			...shared.doubts,
+		],
+	};
+}
+
+function pictureList(pictures: readonly ReturnType<typeof pictureSockets>[]): Told {
+	const entries = pictures.flatMap((one) => one.entries);
+	const none = pictures.find(({ isNone }) => isNone);
+	if (none && entries.length === 0)
+		return { facts: [{ fact: "pictureSockets", value: [], standing: "stated", ...none.at }], doubts: [] };
+	return asFacts("pictureSockets", entries, (entry) => entry.facts["socket"]);
+}
+
+function freeName(name: string, taken: Set<string>): string {
+	let free = name.slice(0, 40);
+	for (let number = 2; taken.has(free); number++) free = `${name.slice(0, 36)} ${number}`;
+	taken.add(free);
+	return free;
+}
+
+function usbLists(lines: readonly BoardLine[]): Told {
+	const usb = lines.map(boardUsb);
+	const doubts: ReadDoubt[] = usb.flatMap((one) => one.doubts);
+	const facts: ReadFact[] = [];
+	const headers = wholeList(usb.flatMap((one) => one.headers));
+	const anywhere = usb.flatMap((one) => one.anywhere);
+	const told = usb.flatMap((one) => one.rear);
+	// Sockets without a place are those at the back where the page lists the headers apart.
+	const isBack = told.length === 0 && anywhere.length > 0 && headers.entries.length > 0;
+	const rear = wholeList(isBack ? anywhere : told);
+	if (told.length === 0 && anywhere.length > 0 && !isBack)
+		doubts.push({
+			fact: "rearUsb",
+			might: [],
+			line: anywhere[0]?.line ?? 1,
+			quote: anywhere[0]?.quote ?? "",
+			why: "The text does not say which of these sockets are at the back.",
+		});
+	const rows = rowsOf(rear.entries);
+	if (rear.rivals.length > 0)
+		doubts.push(
+			rivalDoubt(
+				"rearUsb",
+				[rear.entries, ...rear.rivals].map((list) => rowsOf(list).map(({ value }) => value)),
+				rear,
+			),
+		);
+	else
+		facts.push(
+			...rows.map(
+				({ value, entry }, index): ReadFact => ({
+					fact: `rearUsb[${index}]`,
+					value,
+					standing: "stated",
+					line: entry.line,
+					quote: entry.quote,
+					...(entry.assumed ? { assumed: entry.assumed } : {}),
+				}),
+			),
+		);
+	if (headers.rivals.length > 0) doubts.push(rivalDoubt("headers", [], headers));
+	else facts.push(...headerFacts(headers.entries, doubts));
+	return { facts, doubts };
+}
+
+function rivalDoubt(
+	fact: string,
+	might: readonly unknown[],
+	{ entries, rivals }: ReturnType<typeof wholeList>,
+): ReadDoubt {
+	const all = [entries, ...rivals].flat();
+	return {
+		fact,
+		might,
+		line: all[0]?.line ?? 1,
+		quote: [...new Set(all.map(({ quote }) => quote))].join(" / ").slice(0, 1000),
+		why: "The text gives this list more than once, and they do not agree.",
+	};
+}
+
+/** Sockets of one sort as a row with their number. */
+function rowsOf(entries: readonly ListEntry[]): readonly { value: unknown; entry: ListEntry }[] {
+	const rows: { key: string; count: number; entry: ListEntry }[] = [];
+	for (const entry of entries) {
+		const key = JSON.stringify([entry.facts["plug"], entry.facts["gbps"], entry.assumed?.includes("plug") ?? false]);
+		const row = rows.find((one) => one.key === key);
+		if (row) row.count++;
+		else rows.push({ key, count: 1, entry });
+	}
+	return rows.map(({ count, entry }) => ({ value: { ...entry.facts, count }, entry }));
+}
+
+function headerFacts(entries: readonly ListEntry[], doubts: ReadDoubt[]): readonly ReadFact[] {
+	const sorts: readonly (readonly [string, (entry: ListEntry) => boolean])[] = [
+		["headers.usb2", ({ facts }) => facts["gbps"] === 0.48],
+		["headers.usb5", ({ facts }) => facts["gbps"] === 5 && facts["plug"] !== "C"],
+	];
+	const facts: ReadFact[] = [];
+	for (const [fact, is] of sorts) {
+		const all = entries.filter(is);
+		const [first] = all;
+		if (!first) continue;
+		const ports = all.every((entry) => entry.ports !== undefined)
+			? all.reduce((sum, { ports: some = 0 }) => sum + some, 0)
+			: undefined;
+		const isAssumed = all.some((entry) => entry.assumed?.includes("headers"));
+		facts.push({
+			fact,
+			value: all.length,
+			standing: isAssumed ? "assumed" : "stated",
+			line: first.line,
+			quote: first.quote,
+			...(ports === undefined ? {} : { ports }),
+		});
+	}
+	const oval = entries.filter((entry) => entry.facts["plug"] === "C");
+	facts.push(
+		...oval.map(
+			(entry, index): ReadFact => ({
+				fact: `headers.typeC[${index}]`,
+				value: { gbps: entry.facts["gbps"] },
+				standing: entry.assumed?.includes("headers") ? "assumed" : "stated",
+				line: entry.line,
+				quote: entry.quote,
+				...(entry.ports === undefined ? {} : { ports: entry.ports }),
+			}),
+		),
+	);
+	for (const entry of entries)
+		if (entry.facts["plug"] !== "C" && entry.facts["gbps"] !== 0.48 && entry.facts["gbps"] !== 5)
+			doubts.push({
+				fact: "headers",
+				might: [],
+				line: entry.line,
+				quote: entry.quote,
+				why: "No usual header has this rate and shape.",
+			});
+	return facts;
+}
