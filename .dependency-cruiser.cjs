@@ -26,14 +26,14 @@ const mayImport = {
 	criteria: { folders: ["parts", "reference"], typesOf: ["plan", "power"] },
 	questions: { folders: ["parts", "reference", "criteria", "power"], typesOf: ["maths"] },
 	choose: { folders: upToChoose },
-	walk: { folders: [...upToChoose, "choose"] },
+	walk: { folders: [...upToChoose, "choose", "reading"] },
 	sheet: { folders: [...upToChoose, "choose", "walk"] },
-	screens: { folders: [...upToChoose, "choose", "walk", "sheet"] },
+	screens: { folders: [...upToChoose, "choose", "walk", "sheet", "reading"] },
 	// ui never reads keys, so it needs nothing of Node's.
 	ui: { folders: ["screens"], packages: ["ink", "ink-select-input", "react", "string-width"] },
 	plain: { folders: ["screens"], node: ["readline", "readline/promises"] },
 	reading: { folders: ["parts", "reference"] },
-	files: { folders: ["parts", "reading"], files: ["src/walk/saved-"], packages: ["conf"], node: "all" },
+	files: { folders: ["parts", "reading"], files: ["src/walk/saved-"], packages: ["conf", "csv-parse"], node: "all" },
 	cli: {
 		folders: [...upToChoose, "choose", "walk", "sheet", "screens", "plain", "reading", "files"],
 		// Ink takes a fifth of a second to load, which --help and --json must not pay for.

@@ -5,13 +5,25 @@ import { CommandError, exitCodes } from "./exit-codes.ts";
 /** The flags, the value each takes, and what it does; help and checks derive from this. */
 export const flags = {
 	answers: { value: "FILE", help: "take answers from this file; the walk goes on in it" },
-	parts: { value: "FOLDER", help: "boards and parts from this folder or file, instead of the demonstration" },
-	"with-demo": { value: null, help: "with --parts: the demonstration's parts too" },
+	parts: {
+		value: "FOLDER",
+		help: "boards and parts from this folder or file alone, instead of your own and the demonstration",
+	},
+	"with-demo": { value: null, help: "the demonstration's parts too, beside your own or those of --parts" },
+	"sound-only": { value: null, help: "of a faulty parts file or table take the sound parts, and tell the others" },
 	to: {
 		value: "FILE",
 		help: "write to this file: .md, .txt or .json; plan and power also .svg; - for standard output",
 	},
-	replace: { value: null, help: "replace the file if it is there" },
+	replace: { value: null, help: "replace the file if it is there; with own import, your own parts of the same id" },
+	kind: { value: "KIND", help: "with own: the kind of part, such as board" },
+	map: { value: '"COLUMN=FACT,..."', help: "with own import: the fact a column gives; COLUMN= leaves it out" },
+	yes: { value: null, help: "with own import: take the table as it was understood" },
+	price: { value: "PRICE", help: 'with own offer: what is asked, such as "129.90 EUR"' },
+	condition: { value: "WORD", help: "with own offer: new, opened or used; new if not said" },
+	seen: { value: "DATE", help: "with own offer: the day it was seen, today if not said" },
+	seller: { value: "NAME", help: "with own offer: who sells it" },
+	until: { value: "DATE", help: "with own offer: the last day it can go back" },
 	json: { value: null, help: "print JSON" },
 	plain: { value: null, help: "ask line by line; for screen readers and simple terminals" },
 	"no-color": { value: null, help: "use no colour" },
@@ -26,6 +38,7 @@ export const commandNames = [
 	"sheet",
 	"plan",
 	"power",
+	"own",
 	"check",
 	"schema",
 	"why",
@@ -40,6 +53,7 @@ const mostOperands: Readonly<Record<CommandName, number>> = {
 	sheet: 0,
 	plan: 1,
 	power: 1,
+	own: 4,
 	check: 1,
 	schema: 1,
 	why: 1,
@@ -53,8 +67,17 @@ export interface Arguments {
 	readonly answers?: string;
 	readonly parts?: string;
 	readonly to?: string;
+	readonly kind?: string;
+	readonly map?: string;
+	readonly price?: string;
+	readonly condition?: string;
+	readonly seen?: string;
+	readonly seller?: string;
+	readonly until?: string;
 	readonly withDemo: boolean;
+	readonly soundOnly: boolean;
 	readonly replace: boolean;
+	readonly yes: boolean;
 	readonly json: boolean;
 	readonly plain: boolean;
 	readonly noColour: boolean;
@@ -93,7 +116,7 @@ export function readArguments(argv: readonly string[]): Arguments {
 	if (first !== undefined && isCommand(first) && !help && operands.length > mostOperands[first])
 		throw new CommandError(
 			exitCodes.usage,
-			`${first} takes ${mostOperands[first] === 0 ? "no word" : "one word"} behind it, and "${operands.at(-1)}" is one too many.`,
+			`${first} takes ${wordsBehind(mostOperands[first])} behind it, and "${operands.at(-1)}" is one too many.`,
 		);
 	const text = (name: FlagName) => (typeof values[name] === "string" ? { [name]: values[name] } : {});
 	return {
@@ -102,8 +125,17 @@ export function readArguments(argv: readonly string[]): Arguments {
 		...text("answers"),
 		...text("parts"),
 		...text("to"),
+		...text("kind"),
+		...text("map"),
+		...text("price"),
+		...text("condition"),
+		...text("seen"),
+		...text("seller"),
+		...text("until"),
 		withDemo: values["with-demo"] === true,
+		soundOnly: values["sound-only"] === true,
 		replace: values["replace"] === true,
+		yes: values["yes"] === true,
 		json: values["json"] === true,
 		plain: values["plain"] === true,
 		noColour: values["no-color"] === true,
@@ -111,6 +143,10 @@ export function readArguments(argv: readonly string[]): Arguments {
 		help,
 		version: values["version"] === true || values["V"] === true,
 	};
+}
+
+function wordsBehind(most: number): string {
+	return most === 0 ? "no word" : most === 1 ? "one word" : `at most ${most} words`;
 }
 
 function isCommand(word: string): word is CommandName {

@@ -8,6 +8,12 @@ const commands: readonly (readonly [CommandName | "", string, string])[] = [
 	["plan", "BOARD --answers FILE", "what plugs in where on one board; --to FILE.svg draws it"],
 	["power", "BOARD --answers FILE", "how warm one board's power stages get, and why; --to FILE.svg draws it"],
 	["why", "RULE | CRITERION | BOARD | all", "what a rule checks and why; what was found for a board"],
+	["own", "", "your own parts, which count in the walk"],
+	["own", "show | copy | remove ID", "one of them; own undo brings the last removed back"],
+	["own", "set | unset ID FACT [VALUE]", "one fact of a part, by its path, such as memory.type"],
+	["own", "offer ID --price PRICE", "what a shop or a seller asks for it"],
+	["own", "import FILE [--kind KIND]", "take parts from a table (CSV) or a parts file (JSON)"],
+	["own", "export FILE [--kind KIND]", "write them to a file, .json or .csv"],
 	["check", "FILE", "look through a file of parts or answers for mistakes"],
 	["schema", "KIND", "the JSON Schema of a part kind, of parts files or of answers files"],
 	["sources", "", "where facts and figures come from"],
@@ -18,6 +24,7 @@ const examples: readonly (readonly [string, string])[] = [
 	["boardwalk --plain --answers my.json", "line by line, kept in my.json; run it again to go on"],
 	["boardwalk shortlist --answers my.json", "the shortlist again"],
 	["boardwalk sheet --answers my.json --to sheet.md", "write the sheet"],
+	["boardwalk own import boards.csv --kind board", "take boards of your own from a table"],
 	["boardwalk check my-parts/boards.json", "look for mistakes in a parts file"],
 ];
 

@@ -1,37 +1,98 @@
+import { dataFolder } from "../files/own-folders.ts";
+import { noParts } from "../files/own-parts.ts";
+import { FaultyParts, readOwnParts } from "../files/own-parts-file.ts";
 import { isThere, readAnswers } from "../files/read-answers.ts";
+import { BrokenCsv } from "../files/read-csv.ts";
 import { BrokenJson } from "../files/read-json.ts";
 import { readParts } from "../files/read-parts.ts";
 import { UnreadableFile } from "../files/read-text.ts";
+import { UnwritableFile } from "../files/write-file.ts";
 import type { AnswersFile } from "../parts/answers-file.ts";
-import type { Market } from "../parts/market.ts";
+import type { Fault } from "../parts/check-json.ts";
+import type { Market, PartsFile } from "../parts/market.ts";
 import { type TakenUp, takeUpWalk } from "../walk/saved-walk.ts";
 import type { WalkContext } from "../walk/walk-state.ts";
 import type { Arguments } from "./arguments.ts";
-import { demoFiles, demoMarket } from "./demo-market.ts";
+import { demoFiles, marketWithOwn } from "./demo-market.ts";
 import { CommandError, exitCodes } from "./exit-codes.ts";
-import { faultsMessage } from "./fault-words.ts";
+import { faultLine, faultsMessage } from "./fault-words.ts";
 import type { Streams } from "./streams.ts";
 
-/** Runs something that reads files, and turns what can go wrong into one message and its exit code. */
+/** Runs something that reads or writes files, and turns what can go wrong into one message and its exit code. */
 export function reading<T>(read: () => T): T {
 	try {
 		return read();
 	} catch (error) {
 		if (error instanceof UnreadableFile) throw new CommandError(exitCodes.noInput, `${error.path}: ${error.reason}.`);
-		if (error instanceof BrokenJson)
+		if (error instanceof UnwritableFile)
+			throw new CommandError(exitCodes.cannotCreate, `${error.path} cannot be written: ${error.reason}.`);
+		if (error instanceof FaultyParts)
+			throw new CommandError(exitCodes.badData, `${faultsMessage(error.path, error.faults)} ${soundOnlyAdvice}`);
+		if (error instanceof BrokenJson || error instanceof BrokenCsv)
 			throw new CommandError(exitCodes.badData, `${error.path}: ${error.reason}. Nothing was changed.`);
 		throw error;
 	}
 }
 
-/** The market the flags ask for. */
-export function loadMarket({ parts, withDemo }: Arguments, { err }: Streams): Market {
-	if (parts === undefined) return demoMarket();
-	const { market, faulty, warnings } = reading(() => readParts(parts, withDemo ? demoFiles : []));
+const soundOnlyAdvice = "Mend it, or add --sound-only to go on with its sound parts.";
+
+/**
+ * The market the flags ask for: the person's own parts and the demonstration, or what --parts names alone.
+ *
+ * @param folder where own parts are kept, or null
+ */
+export function loadMarket(
+	{ parts, withDemo, answers, soundOnly }: Arguments,
+	streams: Streams,
+	folder: string | null = dataFolder(process.env, process.platform),
+): Market {
+	if (parts === undefined) {
+		const own = loadOwnParts(folder, { soundOnly }, streams);
+		return marketWithOwn(own, { withDemo, named: namedParts(answers) });
+	}
+	const { market, faulty, warnings } = reading(() => readParts(parts, withDemo ? demoFiles : [], soundOnly));
 	const [first] = faulty;
-	if (first) throw new CommandError(exitCodes.badData, faultsMessage(first.file, first.faults));
-	for (const warning of warnings) err(`${warning}\n`);
+	if (first && !soundOnly)
+		throw new CommandError(exitCodes.badData, `${faultsMessage(first.file, first.faults)} ${soundOnlyAdvice}`);
+	for (const { file, faults } of faulty) tellLeftOut(file, faults, streams);
+	for (const warning of warnings) streams.err(`${warning}\n`);
 	return market;
+}
+
+/** The person's own parts; what of them was left out is told on standard error. */
+export function loadOwnParts(
+	folder: string | null,
+	options: { readonly soundOnly: boolean },
+	streams: Streams,
+): PartsFile {
+	if (folder === null) return noParts;
+	const { path, file, leftOut } = reading(() => readOwnParts(folder, options));
+	tellLeftOut(path, leftOut, streams);
+	return file;
+}
+
+/** The faults for which parts of a file were left out. */
+export function tellLeftOut(file: string, faults: readonly Fault[], { err }: Streams): void {
+	for (const fault of faults.slice(0, 50)) err(`Left out: ${faultLine(file, fault)}\n`);
+	if (faults.length > 50) err(`... and ${faults.length - 50} more.\n`);
+}
+
+/** Ids that a walk's answers may name; a file that cannot be used is told where the answers are taken up. */
+function namedParts(answers: string | undefined): ReadonlySet<string> {
+	if (answers === undefined) return new Set();
+	try {
+		const values = Object.values(readAnswers(answers).value?.answers ?? {}).map(({ value }) => value);
+		return new Set(
+			values.flatMap((value) => {
+				if (typeof value === "string") return [value];
+				if (Array.isArray(value)) return value;
+				return typeof value === "object" && "part" in value ? [value.part] : [];
+			}),
+		);
+	} catch (error) {
+		if (error instanceof UnreadableFile || error instanceof BrokenJson) return new Set();
+		throw error;
+	}
 }
 
 /** The answers in a file, taken up in a market; warnings are told on standard error. */

@@ -17,6 +17,11 @@ export function settingsFolder(environment: NodeJS.ProcessEnv, platform: string)
 	return ownFolder(environment, platform, "XDG_CONFIG_HOME", [".config"]);
 }
 
+/** The folder of the person's own parts: $XDG_DATA_HOME/boardwalk, by default ~/.local/share/boardwalk; as walksFolder. */
+export function dataFolder(environment: NodeJS.ProcessEnv, platform: string): string | null {
+	return ownFolder(environment, platform, "XDG_DATA_HOME", [".local", "share"]);
+}
+
 function ownFolder(
 	environment: NodeJS.ProcessEnv,
 	platform: string,

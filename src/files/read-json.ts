@@ -1,5 +1,5 @@
 import { cleanJson } from "../parts/clean-text.ts";
-import { readText } from "./read-text.ts";
+import { NoText, readText } from "./read-text.ts";
 
 /** A file that is no sound JSON; `reason` says what and where. */
 export class BrokenJson extends Error {
@@ -17,10 +17,19 @@ export class BrokenJson extends Error {
  * The cleaned value in a JSON file (see cleanJson).
  *
  * @throws UnreadableFile as readText does
- * @throws BrokenJson when the text is empty, no JSON, or nested too deep
+ * @throws BrokenJson when it is no text, empty, no JSON, or nested too deep
  */
 export function readJson(path: string): unknown {
-	return parseJson(readText(path), path);
+	return parseJson(textOf(path), path);
+}
+
+function textOf(path: string): string {
+	try {
+		return readText(path);
+	} catch (error) {
+		if (error instanceof NoText) throw new BrokenJson(path, error.reason);
+		throw error;
+	}
 }
 
 /** As readJson, for text already at hand; `path` names it in messages. */

@@ -1,11 +1,11 @@
 import { readdirSync, statSync } from "node:fs";
 import { basename, join, resolve } from "node:path";
 import type { Fault } from "../parts/check-json.ts";
-import { checkParts } from "../parts/check-parts.ts";
 import { makeMarket } from "../parts/make-market.ts";
 import type { Market, PartsFile } from "../parts/market.ts";
-import { readJson } from "./read-json.ts";
+import { BrokenJson, readJson } from "./read-json.ts";
 import { reasonOf, UnreadableFile } from "./read-text.ts";
+import { type SoundParts, soundParts } from "./sound-parts.ts";
 
 /** Faults of one file. */
 export interface FaultyFile {
@@ -16,6 +16,7 @@ export interface FaultyFile {
 /** Parts read from a file, or from all .json files of a folder in the order of their names. */
 export interface ReadParts {
 	readonly market: Market;
+	/** Files of which nothing was taken; with `soundOnly`, files of which only the sound parts were. */
 	readonly faulty: readonly FaultyFile[];
 	readonly warnings: readonly string[];
 }
@@ -24,16 +25,17 @@ export interface ReadParts {
  * Reads a market from a parts file or a folder of them.
  *
  * @param more parts that come after those read, such as the demonstration market
+ * @param soundOnly takes the sound parts of a faulty file, and leaves out a file of a folder that is no JSON
  * @throws UnreadableFile, BrokenJson
  */
-export function readParts(path: string, more: readonly PartsFile[] = []): ReadParts {
+export function readParts(path: string, more: readonly PartsFile[] = [], soundOnly = false): ReadParts {
 	const files = partsFilesAt(path);
 	const faulty: FaultyFile[] = [];
 	const sound: PartsFile[] = [];
 	for (const file of files) {
-		const checked = checkParts(readJson(file));
-		if (checked.value) sound.push(checked.value);
-		else faulty.push({ file, faults: checked.faults });
+		const { file: parts, faults } = soundOnly && files.length > 1 ? partsOrReason(file) : soundParts(readJson(file));
+		if (faults.length > 0) faulty.push({ file, faults });
+		if (parts && (soundOnly || faults.length === 0)) sound.push(parts);
 	}
 	// The name alone: a path is long, and says more than the paper should.
 	const { market, clashes } = makeMarket(basename(resolve(path)) || path, [...sound, ...more]);
@@ -43,6 +45,16 @@ export function readParts(path: string, more: readonly PartsFile[] = []): ReadPa
 		faulty,
 		warnings: [...empty, ...clashes.map(({ kind, id }) => `${kind} "${id}" is given twice; the first one counts.`)],
 	};
+}
+
+function partsOrReason(file: string): SoundParts {
+	try {
+		return soundParts(readJson(file));
+	} catch (error) {
+		if (error instanceof BrokenJson)
+			return { file: null, faults: [{ path: "", expected: `sound JSON; ${error.reason}` }] };
+		throw error;
+	}
 }
 
 function partsFilesAt(path: string): readonly string[] {

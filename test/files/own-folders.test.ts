@@ -1,6 +1,6 @@
 import { homedir } from "node:os";
 import { describe, expect, test } from "vitest";
-import { settingsFolder, walksFolder } from "../../src/files/own-folders.ts";
+import { dataFolder, settingsFolder, walksFolder } from "../../src/files/own-folders.ts";
 
 describe("own folders", () => {
 	test.each<[string, NodeJS.ProcessEnv, string, string]>([
@@ -26,6 +26,13 @@ describe("own folders", () => {
 	])("%s", (_, environment, walks, settings) => {
 		expect(walksFolder(environment, "linux")).toBe(walks);
 		expect(settingsFolder(environment, "darwin")).toBe(settings);
+	});
+
+	test("of own parts lies where XDG has data", () => {
+		expect(dataFolder({ HOME: "/home/a" }, "linux")).toBe("/home/a/.local/share/boardwalk");
+		expect(dataFolder({ HOME: "/home/a", XDG_DATA_HOME: "/d" }, "linux")).toBe("/d/boardwalk");
+		expect(dataFolder({ HOME: "/home/a", XDG_DATA_HOME: "d" }, "linux")).toBe("/home/a/.local/share/boardwalk");
+		expect(dataFolder({ LOCALAPPDATA: "/appdata", XDG_DATA_HOME: "/d" }, "win32")).toBe("/appdata/boardwalk");
 	});
 
 	test("on Windows below LOCALAPPDATA, and XDG does not count there", () => {

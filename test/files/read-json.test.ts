@@ -126,4 +126,5 @@ test("a file that cannot be read is another matter than one that is broken", () 
 	expect(() => readJson(path())).toThrow(UnreadableFile);
 	expect(() => readJson(write("a.json", "{"))).toThrow(BrokenJson);
 	expect(() => readJson(write("b.json", Buffer.from([0xff, 0xd8, 0xff])))).toThrow(UnreadableFile);
+	expect(() => readJson(write("c.json", "\u0000"))).toThrow(BrokenJson);
 });

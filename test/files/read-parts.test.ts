@@ -80,6 +80,37 @@ describe("a folder", () => {
 	});
 });
 
+describe("with sound parts only", () => {
+	test("the sound parts of a faulty file count, and the faults of the others are told as they are in the file", () => {
+		const file = write("shop/a.json", boards("one", "NOT AN ID", "two", "one"));
+		const read = readParts(file, [], true);
+		expect(idsOf(read)).toEqual(["one", "two"]);
+		expect(read.faulty).toEqual([
+			{
+				file,
+				faults: [
+					expect.objectContaining({ path: "boards[1].id" }),
+					{ path: "boards[3].id", expected: 'an id of its own; boards[0] has "one" already' },
+				],
+			},
+		]);
+	});
+
+	test("a file of a folder that is no JSON is left out whole, and told", () => {
+		write("shop/a.json", boards("one"));
+		write("shop/b.json", "{ oh no");
+		const read = readParts(path("shop"), [], true);
+		expect(idsOf(read)).toEqual(["one"]);
+		expect(read.faulty).toEqual([
+			{ file: path("shop/b.json"), faults: [{ path: "", expected: expect.stringContaining("sound JSON") }] },
+		]);
+	});
+
+	test("a single file that is no JSON is refused", () => {
+		expect(() => readParts(write("b.json", "{ oh no"), [], true)).toThrow(BrokenJson);
+	});
+});
+
 describe("a single file", () => {
 	test("is a market too, whatever its name ends in", () => {
 		expect(idsOf(readParts(write("my-boards.txt", boards("one"))))).toEqual(["one"]);
