@@ -16,6 +16,9 @@ export const flags = {
 		help: "write to this file: .md, .txt or .json; plan and power also .svg; - for standard output",
 	},
 	replace: { value: null, help: "replace the file if it is there; with own import, your own parts of the same id" },
+	name: { value: "NAME", help: "with read: the part's name; with read list: the processor to look for" },
+	board: { value: "ID", help: "with read list --keep: the board of your own whose list it is" },
+	keep: { value: null, help: "with read: keep what was read among your own parts" },
 	kind: { value: "KIND", help: "with own: the kind of part, such as board" },
 	map: { value: '"COLUMN=FACT,..."', help: "with own import: the fact a column gives; COLUMN= leaves it out" },
 	yes: { value: null, help: "with own import: take the table as it was understood" },
@@ -38,6 +41,7 @@ export const commandNames = [
 	"sheet",
 	"plan",
 	"power",
+	"read",
 	"own",
 	"check",
 	"schema",
@@ -53,6 +57,7 @@ const mostOperands: Readonly<Record<CommandName, number>> = {
 	sheet: 0,
 	plan: 1,
 	power: 1,
+	read: 2,
 	own: 4,
 	check: 1,
 	schema: 1,
@@ -68,6 +73,8 @@ export interface Arguments {
 	readonly parts?: string;
 	readonly to?: string;
 	readonly kind?: string;
+	readonly name?: string;
+	readonly board?: string;
 	readonly map?: string;
 	readonly price?: string;
 	readonly condition?: string;
@@ -78,6 +85,7 @@ export interface Arguments {
 	readonly soundOnly: boolean;
 	readonly replace: boolean;
 	readonly yes: boolean;
+	readonly keep: boolean;
 	readonly json: boolean;
 	readonly plain: boolean;
 	readonly noColour: boolean;
@@ -126,6 +134,8 @@ export function readArguments(argv: readonly string[]): Arguments {
 		...text("parts"),
 		...text("to"),
 		...text("kind"),
+		...text("name"),
+		...text("board"),
 		...text("map"),
 		...text("price"),
 		...text("condition"),
@@ -136,6 +146,7 @@ export function readArguments(argv: readonly string[]): Arguments {
 		soundOnly: values["sound-only"] === true,
 		replace: values["replace"] === true,
 		yes: values["yes"] === true,
+		keep: values["keep"] === true,
 		json: values["json"] === true,
 		plain: values["plain"] === true,
 		noColour: values["no-color"] === true,

@@ -209,7 +209,7 @@ class Stage {
 }
 
 function isLookedInto(screenId: string): boolean {
-	return screenId === "review" || screenId === "shortlist" || screenId === "fell-out";
+	return /^(?:review|shortlist|fell-out|own-parts|part-form(?:-all)?:.*)$/.test(screenId);
 }
 
 function keepRow(screen: NonNullable<ReturnType<WalkSession["screen"]>>, face: Face): Face {

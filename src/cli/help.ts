@@ -8,6 +8,8 @@ const commands: readonly (readonly [CommandName | "", string, string])[] = [
 	["plan", "BOARD --answers FILE", "what plugs in where on one board; --to FILE.svg draws it"],
 	["power", "BOARD --answers FILE", "how warm one board's power stages get, and why; --to FILE.svg draws it"],
 	["why", "RULE | CRITERION | BOARD | all", "what a rule checks and why; what was found for a board"],
+	["read", "board | processor | case [FILE]", "what a copied page tells; --keep takes it among your own parts"],
+	["read", "list [FILE] --name PROCESSOR", "whether a board's processor list names it, and from which firmware"],
 	["own", "", "your own parts, which count in the walk"],
 	["own", "show | copy | remove ID", "one of them; own undo brings the last removed back"],
 	["own", "set | unset ID FACT [VALUE]", "one fact of a part, by its path, such as memory.type"],
@@ -24,6 +26,7 @@ const examples: readonly (readonly [string, string])[] = [
 	["boardwalk --plain --answers my.json", "line by line, kept in my.json; run it again to go on"],
 	["boardwalk shortlist --answers my.json", "the shortlist again"],
 	["boardwalk sheet --answers my.json --to sheet.md", "write the sheet"],
+	["boardwalk read board page.txt --keep", "a board from its copied page, as a part of your own"],
 	["boardwalk own import boards.csv --kind board", "take boards of your own from a table"],
 	["boardwalk check my-parts/boards.json", "look for mistakes in a parts file"],
 ];

@@ -1,5 +1,5 @@
 import { emitKeypressEvents, type Key as NodeKey } from "node:readline";
-import { cleanLine } from "../parts/clean-text.ts";
+import { cleanLine, cleanText } from "../parts/clean-text.ts";
 import type { Key, KeyName } from "../screens/keys.ts";
 
 /** What the keyboard hands on: a key of the walk, or a command to the program itself. */
@@ -76,7 +76,7 @@ export interface Keyboard {
 }
 
 /**
- * Listens to a terminal. Pasted text arrives as one text, whatever keys stand in it; an unknown sequence never leaks
+ * Listens to a terminal. Pasted text arrives as one paste, whatever keys stand in it; an unknown sequence never leaks
  * its letters.
  */
 export function openKeyboard(input: NodeJS.ReadStream, press: (key: Pressed) => void): Keyboard {
@@ -102,6 +102,9 @@ export function openKeyboard(input: NodeJS.ReadStream, press: (key: Pressed) => 
 /** A paste whose end never comes is taken for done after this long without a key, so that no key is lost for good. */
 const pasteMs = 1000;
 
+/** The walk takes less than this of a paste, and says so; in characters, own convention. */
+const mostHeld = 2_100_000;
+
 /** Sequences that readline hands over in pieces: what stands behind the escape at first, and whether all is read. */
 const pieced: readonly { readonly start: RegExp; readonly isWhole: (rest: string) => boolean }[] = [
 	// A mouse report in the old form: ESC [ M and three bytes.
@@ -124,9 +127,9 @@ function keySieve(press: (key: Pressed) => void): (text: string | undefined, key
 		timer.unref();
 	};
 	const endPaste = (): void => {
-		const whole = cleanLine(pasted ?? "");
+		const whole = pasted ?? "";
 		pasted = null;
-		if (whole !== "") press({ name: "text", text: whole });
+		if (cleanText(whole).trim() !== "") press({ name: "paste", text: whole });
 	};
 	const endPiece = (): void => {
 		piece = null;
@@ -150,7 +153,11 @@ function keySieve(press: (key: Pressed) => void): (text: string | undefined, key
 		const isEnter = name === "return" || name === "enter";
 		if (name === "paste-end") return endPaste();
 		if (name === "paste-start" || pasted !== null) {
-			pasted = name === "paste-start" ? "" : pasted + (isEnter ? " " : (text ?? ""));
+			// A carriage return with a line feed is one end of a line.
+			const isSameEnd = name === "enter" && afterReturn;
+			afterReturn = name === "return";
+			const more = isEnter ? (isSameEnd ? "" : "\n") : (text ?? "");
+			pasted = name === "paste-start" ? "" : pasted !== null && pasted.length < mostHeld ? pasted + more : pasted;
 			piece = null;
 			// Ctrl+C, pressed again and again, gets out of a paste without an end.
 			if (sequence !== "\u0003") later(pasteMs, endPaste);

@@ -55,6 +55,9 @@ async function command(args: Arguments, streams: Streams): Promise<ExitCode> {
 		case "power":
 			(await import("./power-command.ts")).power(args, streams);
 			return exitCodes.ok;
+		case "read":
+			await (await import("./read-command.ts")).read(args, streams, today());
+			return exitCodes.ok;
 		case "own":
 			(await import("./own-parts-command.ts")).own(args, streams, today());
 			return exitCodes.ok;

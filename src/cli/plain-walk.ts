@@ -18,6 +18,7 @@ export async function plainWalk(args: Arguments, streams: Streams, today: string
 			dispatch: session.dispatch,
 			write: streams.out,
 			readLine: lines.next,
+			moreComes: lines.moreComes,
 			width: Math.min(widest, process.stdout.columns || widest),
 		});
 	} finally {
@@ -27,6 +28,9 @@ export async function plainWalk(args: Arguments, streams: Streams, today: string
 	streams.err(session.farewell());
 	return lines.interrupted() ? exitCodes.interrupted : session.exitCode();
 }
+
+/** So long a terminal may pause while it hands over a paste (own convention). */
+const pasteMs = 150;
 
 /** Lines from standard input, one at a time; Ctrl-C ends the input and is remembered. */
 function lineReader({ out }: Streams) {
@@ -70,6 +74,13 @@ function lineReader({ out }: Streams) {
 				wanted = resolve;
 			});
 		},
+		/** Only a terminal hands over a paste; from a pipe everything comes by itself. */
+		moreComes: (): Promise<boolean> =>
+			reader.terminal && !ended
+				? new Promise((resolve) => {
+						setTimeout(() => resolve(waiting.length > 0), waiting.length > 0 ? 0 : pasteMs);
+					})
+				: Promise.resolve(false),
 		close: () => reader.close(),
 		interrupted: () => interrupted,
 	};

@@ -1,5 +1,7 @@
-import { walksFolder } from "../files/own-folders.ts";
+import { dataFolder, walksFolder } from "../files/own-folders.ts";
+import { readAnswers } from "../files/read-answers.ts";
 import { keptWalks } from "../files/saved-walks.ts";
+import type { OwnPart } from "../parts/answers-file.ts";
 import type { Screen } from "../screens/screen.ts";
 import { screenOf } from "../screens/screen-of.ts";
 import { viewWalk } from "../screens/walk-view.ts";
@@ -11,8 +13,9 @@ import { AnswersKeeper } from "./answers-keeper.ts";
 import type { Arguments } from "./arguments.ts";
 import { CommandError, type ExitCode, exitCodes } from "./exit-codes.ts";
 import { keptSettings } from "./kept-settings.ts";
-import { isThere, loadMarket, loadWalk } from "./load.ts";
+import { isThere, loadWalk, reading } from "./load.ts";
 import type { Streams } from "./streams.ts";
+import { walkMarket } from "./walk-market.ts";
 import { writeSheet } from "./write-sheet.ts";
 
 /**
@@ -34,8 +37,10 @@ export interface WalkSession {
 
 /** Opens a session: the walk that --answers names, or a new one with earlier walks on offer. */
 export function openSession(args: Arguments, streams: Streams, today: string): WalkSession {
-	const market = loadMarket(args, streams);
-	const context: WalkContext = { market, asOf: today };
+	const parts = walkMarket(args, streams, dataFolder(process.env, process.platform));
+	const start = parts.now({});
+	/** The market changes when an own part does, and then in one piece. */
+	let context: WalkContext = { market: start.market, asOf: today };
 	const folder = walksFolder(process.env, process.platform);
 	const kept =
 		folder === null || args.answers !== undefined
@@ -44,10 +49,11 @@ export function openSession(args: Arguments, streams: Streams, today: string): W
 	const settings = keptSettings();
 	const words: string[] = [
 		...(settings.warning ? [settings.warning] : []),
+		...(parts.warning ? [parts.warning] : []),
 		...kept.setAside.map((path) => `A damaged walk was set aside: ${path}`),
 	];
 	const keeper = new AnswersKeeper(args.answers ?? null, folder, today);
-	let state: WalkState = startWalk();
+	let state: WalkState = { ...startWalk(), kept: start.kept };
 	let code: ExitCode = exitCodes.ok;
 	let leftWith: WalkState | null = null;
 	let shown: { readonly state: WalkState; readonly screen: Screen | null } | null = null;
@@ -57,14 +63,30 @@ export function openSession(args: Arguments, streams: Streams, today: string): W
 	state = { ...state, saved: kept.walks, settings: settings.settings, notice: words.join(" ") || null };
 
 	function takeUp(file: string): void {
+		const { answers } = reading(() => readAnswers(file)).value ?? { answers: {} };
+		const { market, kept: own } = parts.now(answers);
 		const { state: taken, warnings } = loadWalk(file, { market }, { ...streams, err: () => {} });
+		context = { market, asOf: today };
 		words.push(...warnings);
 		const holder = keeper.hold(file);
 		if (holder !== null)
 			words.push(
 				`This walk is open in another window (process ${holder}). What you answer here goes into a file of its own.`,
 			);
-		state = { ...taken, saved: state.saved, settings: state.settings };
+		// What was changed since holds for this walk too.
+		const ownParts = taken.ownParts.map((one) => own.find((other) => isSamePart(one, other)) ?? one);
+		state = { ...taken, ownParts, kept: own, saved: state.saved, settings: state.settings };
+	}
+
+	/** Own parts changed: the market is put together anew, with what the answers name. */
+	function partsChanged(problem: string | null): void {
+		if (problem) {
+			state = { ...state, notice: `This holds for this walk, but cannot be kept for others: ${problem}` };
+			return;
+		}
+		const { market, kept: own } = parts.now(state.answers);
+		context = { market, asOf: today };
+		state = { ...state, kept: own };
 	}
 
 	/** Worked out once a state: it is asked for with every key. */
@@ -83,7 +105,7 @@ export function openSession(args: Arguments, streams: Streams, today: string): W
 		switch (effect.type) {
 			case "save": {
 				// Who only looked in leaves no walk behind to be offered next time.
-				if (!keeper.isKept() && Object.keys(state.answers).length === 0 && state.ownParts.length === 0) break;
+				if (!keeper.isKept() && Object.keys(state.answers).length === 0 && state.ownParts.every(isKeptElsewhere)) break;
 				const problem = keeper.save(savedWalk(context, state));
 				if (problem) state = { ...state, notice: problem };
 				break;
@@ -98,12 +120,23 @@ export function openSession(args: Arguments, streams: Streams, today: string): W
 			case "open":
 				dispatch(opened(effect.file));
 				break;
+			case "keep-part":
+				partsChanged(parts.keep(effect.own));
+				break;
+			case "remove-part":
+				partsChanged(parts.remove(effect.kind, effect.id));
+				break;
 			case "keep-settings": {
 				const problem = settings.keep(effect.settings);
 				if (problem) state = { ...state, notice: `The settings hold for now, but cannot be kept: ${problem}.` };
 				break;
 			}
 		}
+	}
+
+	/** Parts that are kept for all walks need no walk of their own. */
+	function isKeptElsewhere(own: OwnPart): boolean {
+		return state.kept.some((other) => isSamePart(own, other));
 	}
 
 	function sheetWritten(to: string, orNext: boolean): WalkEvent {
@@ -151,6 +184,10 @@ export function openSession(args: Arguments, streams: Streams, today: string): W
 		farewell: () => [...written.map((path) => `The sheet: ${path}\n`), keeper.farewell()].join(""),
 		close: () => keeper.close(),
 	};
+}
+
+function isSamePart(one: OwnPart, other: OwnPart): boolean {
+	return one.kind === other.kind && one.part.id === other.part.id;
 }
 
 /** The name itself, or with the first number behind it that is not taken: sheet-2.md. */

@@ -10,10 +10,12 @@ export function canonicalSocket(name: string): string {
 
 /**
  * Letters and digits only, small: so that spaces, hyphens and case make no difference between two spellings. A plus
- * sign stays: it tells a newer socket or processor from the one it follows.
+ * sign stays: it tells a newer socket or processor from the one it follows. Signs of trade marks go before they are turned
+ * into the letters they are made of.
  */
 export function canonicalName(name: string): string {
 	return name
+		.replace(/[™℠®©]/g, "")
 		.normalize("NFKC")
 		.toLowerCase()
 		.replace(/[^\p{L}\p{N}+]+/gu, "");

@@ -41,7 +41,8 @@ export function lineMeaning(screen: Screen, line: string): LineMeaning {
 			? { kind: "event", event: apart.event }
 			: { kind: "event", event: { type: "text", text: numbers.join(", ") } };
 	}
-	if (screen.typing?.kind !== "value" && /^\d{1,4}[.)]?$/.test(typed)) {
+	const isByKey = screen.typing?.kind === "value" || screen.typing?.kind === "page";
+	if (!isByKey && /^\d{1,4}[.)]?$/.test(typed)) {
 		const choice = screen.choices[Number.parseInt(typed, 10) - 1];
 		return choice
 			? { kind: "event", event: choice.event }
@@ -61,7 +62,7 @@ function choiceByWords({ choices, typing }: Screen, word: string): Screen["choic
 	if (byKey) return byKey;
 	if (unsureWords.has(word)) return choices.find(({ isUnsure }) => isUnsure);
 	const exact = choices.find(({ label }) => label.toLowerCase() === word);
-	if (exact || typing?.kind === "value" || word === "") return exact;
+	if (exact || typing?.kind === "value" || typing?.kind === "page" || word === "") return exact;
 	// Where a name is being looked for, the walk itself finds it among the parts.
 	const open = typing?.kind === "words" ? choices.filter(({ apart }) => apart) : choices;
 	const begun = open.filter(({ label }) => label.toLowerCase().startsWith(word));
@@ -69,6 +70,7 @@ function choiceByWords({ choices, typing }: Screen, word: string): Screen["choic
 }
 
 function emptyWords({ choices, typing }: Screen): string {
+	if (typing?.kind === "page") return `There is no text yet: ${typing.words}.`;
 	if (typing?.kind === "value")
 		return `Type your answer, or n for "${choices.find(({ key }) => key === "n")?.label ?? "not sure"}".`;
 	return `Type a number from 1 to ${choices.length}${typing ? `, ${typing.words}` : ""}.`;

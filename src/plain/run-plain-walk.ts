@@ -13,6 +13,8 @@ export interface PlainFace {
 	/** The next line typed, or null at the end of input. */
 	readLine(prompt: string): Promise<string | null>;
 	readonly width: number;
+	/** Whether more lines are coming in by themselves, as they do while a terminal hands over a paste. */
+	moreComes?(): Promise<boolean>;
 }
 
 /** Asks one screen after another until the walk is left. At the end of input the walk is saved and left. */
@@ -33,13 +35,39 @@ export async function runPlainWalk(face: PlainFace): Promise<void> {
 			continue;
 		}
 		const meaning = lineMeaning(screen, line);
-		if (meaning.kind === "event") {
+		if (meaning.kind === "event" && screen.typing?.kind === "page" && meaning.event.type === "text") {
+			await takePage(face, line);
+			screen = face.screen();
+		} else if (meaning.kind === "event") {
 			face.dispatch(meaning.event);
 			screen = face.screen();
 		} else if (meaning.kind === "problem") face.write(`\n${wrapText(meaning.words, face.width).join("\n")}\n`);
 		else face.write(`${helpText(screen, face.width)}\n`);
 	}
 }
+
+/** Two empty lines end a paste, or a line with only a dot. Nothing in it is a command. */
+async function takePage(face: PlainFace, first: string): Promise<void> {
+	const lines: string[] = [];
+	let letters = 0;
+	let emptyLines = 0;
+	let isOver = false;
+	for (let line: string | null = first; !isOver && line !== null && line.trim() !== "."; ) {
+		// What is too long is refused as a whole; the rest of it need not be held.
+		if (letters <= mostHeld) lines.push(line);
+		letters += line.length + 1;
+		emptyLines = line.trim() === "" ? emptyLines + 1 : 0;
+		// A page may well have two empty lines in it: while more comes by itself, it is not over.
+		isOver = emptyLines >= 2 && !(await face.moreComes?.());
+		if (!isOver) line = await face.readLine("");
+	}
+	face.dispatch({ type: "paste", text: lines.join("\n") });
+	const screen = face.screen();
+	if (screen?.enter && !screen.problem) face.dispatch(screen.enter.event);
+}
+
+/** More than the walk takes; own convention, in characters. */
+const mostHeld = 2_100_000;
 
 function helpText({ help, title }: Screen, width: number): string {
 	const words = `\n${title}\nType the number of a line. Nothing is lost by going back.`;

@@ -28,7 +28,7 @@ function isForReading(block: Block): boolean {
 
 function choicesText({ choices, typing }: Screen, width: number): string[] {
 	return choices.flatMap((choice, index) => {
-		const mark = choiceMark(choice, index, typing?.kind === "value");
+		const mark = choiceMark(choice, index, typing?.kind === "value" || typing?.kind === "page");
 		const indent = " ".repeat(mark.length);
 		const count = choice.count ? ` (${choice.count})` : "";
 		const apart = choice.apart && !choices[index - 1]?.apart && index > 0 ? ["  or"] : [];
@@ -55,7 +55,7 @@ export function promptText({ choices, typing, enter, help }: Screen, width: numb
 	const canRepeat = choices.some(({ mark }) => (mark?.most ?? 1) > 1);
 	const all = choices.length === 1 ? "1" : `1 to ${choices.length}`;
 	const picks =
-		choices.length > 0 && typing?.kind !== "value"
+		choices.length > 0 && typing?.kind !== "value" && typing?.kind !== "page"
 			? [canMark ? `${all}; several as ${canRepeat ? "1, 3, 3 (3 twice)" : "1, 3"}` : all]
 			: [];
 	const parts = [

@@ -1,7 +1,7 @@
 import { type BoardTopic, sumLine, topicOf } from "./board-topics.ts";
 import { countAhead } from "./count-ahead.ts";
 import { cutLines } from "./cut-lines.ts";
-import type { LabelledLine } from "./labelled-lines.ts";
+import { isGroupName, type LabelledLine } from "./labelled-lines.ts";
 import { inStandardTerms, withFigures } from "./standard-terms.ts";
 import { words } from "./words.ts";
 
@@ -68,15 +68,25 @@ export function boardLines(labelled: readonly LabelledLine[]): readonly BoardLin
 		const label = one.label ?? "";
 		const sections = one.sections.slice(shared).map(inStandardTerms);
 		const names = [label, ...sections.toReversed()].filter((name) => name !== "");
-		const outer = names.filter((name) => !isSource(name) && !connectorLabel.test(name));
+		const seriesName = sections.toReversed().find(isSeriesHead);
+		const outer = names.filter((name) => !isSource(name) && !isSeriesHead(name) && !connectorLabel.test(name));
 		const counted = countAhead(one.value, label, topicOf(label) ?? topicOf(sections.join(" ")));
 		const value = counted.value;
 		// A label that is itself what is counted, or a connector's name, makes no block of its own.
 		const isOwnLabel = connectorLabel.test(label) || counted.isOfLabel;
 		const isSeriesRow = sections.length === 0 && seriesLabel.test(label) && one.line - seen.line <= 1;
-		const block = isSeriesRow
-			? seen.block
-			: ([...sections, ...(isOwnLabel ? [] : [label])].find((name) => name !== "" && !isSource(name)) ?? "");
+		// "Chipset" alone over counted things goes on with the list above; it only tells where the lanes come from.
+		const goesOn =
+			names.length > 0 &&
+			names.every(isSource) &&
+			countAtStart.test(value) &&
+			["slots", "storage", "usb"].includes(seen.topic ?? "");
+		const block =
+			isSeriesRow || goesOn
+				? seen.block
+				: ([...sections, ...(isOwnLabel ? [] : [label])].find(
+						(name) => name !== "" && !isSource(name) && !isSeriesHead(name),
+					) ?? "");
 		const turn = turnOf(block);
 		const where = `${block}/${turn}/${names.join("/")}`;
 		if (where !== before) {
@@ -86,7 +96,7 @@ export function boardLines(labelled: readonly LabelledLine[]): readonly BoardLin
 			place = undefined;
 		}
 		const told = outer.map(topicOf).find((name) => name !== undefined) ?? names.map(topicOf).find(Boolean);
-		const topic = isSeriesRow ? seen.topic : told;
+		const topic = isSeriesRow || goesOn ? seen.topic : told;
 		const isNote = !starsAreBullets && one.mark !== undefined && /^\*+$/.test(one.mark);
 		const source = sourceHead(one, value, topic, isNote);
 		if (source) {
@@ -103,8 +113,8 @@ export function boardLines(labelled: readonly LabelledLine[]): readonly BoardLin
 			value,
 			topic,
 			place: place ?? placeOf(outer) ?? (topic === "back" ? "back" : topic === "internal" ? "header" : undefined),
-			from: from ?? (sourceName === undefined ? undefined : words.chipset.test(sourceName) ? "chipset" : "processor"),
-			series,
+			from: from ?? sourceOf(sourceName ?? seriesName),
+			series: series ?? seriesName,
 			block: `${block}${turn > 1 ? ` ${turn}` : ""}${one.isSum || sumLine.test(value) ? " (sum)" : ""}`,
 			isNote,
 			isAmongHeaders: outer.some(
@@ -114,7 +124,7 @@ export function boardLines(labelled: readonly LabelledLine[]): readonly BoardLin
 			),
 			isHead: one.names || source !== undefined || side !== undefined,
 		});
-		Object.assign(seen, { topic, block, line: one.line });
+		if (!(one.names && isSource(value))) Object.assign(seen, { topic, block, line: one.line });
 	}
 	return found;
 }
@@ -138,6 +148,9 @@ function sharedSections(labelled: readonly LabelledLine[]): number {
 		const first = values.find(({ sections }) => sections[depth] !== undefined)?.sections[depth];
 		const alike = values.filter(({ sections }) => sections[depth] === first).length;
 		if (first === undefined || alike < values.length * 0.8) return depth;
+		// Of a page may be pasted what stands under one head only.
+		const topic = isGroupName(first) ? topicOf(first) : undefined;
+		if (topic !== undefined && topic !== "overview") return depth;
 	}
 	return 4;
 }
@@ -147,6 +160,16 @@ function isSource(name: string): boolean {
 	return /^(?:from\s|by\s|vom\s)?(?:the\s)?(?:cpu|processor|prozessor|processador|procesador|chipset|chipsatz|pch|bộ\schip)(?:\s?[(+].*)?$/i.test(
 		name,
 	);
+}
+
+function sourceOf(name: string | undefined): "processor" | "chipset" | undefined {
+	if (name === undefined) return undefined;
+	return words.chipset.test(name) ? "chipset" : "processor";
+}
+
+/** "Tarn 9000 series processors": a head over the connectors that are there with these. */
+function isSeriesHead(name: string): boolean {
+	return /\d{3,}/.test(name) && name.length <= 60 && seriesEnd.test(name) && !words.chipset.test(name);
 }
 
 /** A bare line within slots or storage that says where the next ones come from, or for which processors they hold. */

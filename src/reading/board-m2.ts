@@ -56,7 +56,9 @@ function ofOneLine(line: BoardLine): Found {
 	const riser = onCard.test(whole);
 	// A slot on a card of its own name has key and lengths as the others have.
 	const text =
-		riser && byKeyAndLength.test(whole) ? whole.replace(/^\S*?\.2_(\d)/, "M.2_$1").replace(onCard, " ") : whole;
+		riser && byKeyAndLength.test(whole)
+			? whole.replace(/^\S*?\.2_(\d)/, "M.2_$1").replaceAll(new RegExp(onCard, "gi"), " ")
+			: whole;
 	if (!/\bm\.?\s?2(?!\d)/i.test(text) && !/\bM2[_A-Z]/.test(text)) return { entries: [], doubts: [] };
 	const some = someBeside.exec(text);
 	const read = readM2(some?.[1] ?? text, line.from);

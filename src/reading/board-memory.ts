@@ -9,7 +9,7 @@ const phrases: readonly (readonly [RegExp, string])[] = [
 	[/тб(?=$|\W)/giu, "TB"],
 	[/мгц/giu, "MHz"],
 	[/lên\sđến|do\s|hasta|jusqu['’]?à|fino\sa|até(?:\so\smáximo\sde)?|до\s/giu, "up to "],
-	[/tối\sđa|máxim[oa]|maksymaln\w*|максимальн\p{L}*|maximale?/giu, "max."],
+	[/tối\sđa|máxim[oa]|maksymaln\w*|максимальн\p{L}*|макс\.|maximale?/giu, "max."],
 	[/dung\slượng\sdimm\sđơn/giu, "single DIMM"],
 	[/khe\scắm|ranuras?|emplacements?|gniazd\w*|слот\p{L}*|роз['’ʼ]?[єe]м\p{L}*|разъ[её]м\p{L}*/giu, "slots"],
 	[
@@ -41,8 +41,12 @@ export function boardMemory(lines: readonly BoardLine[], collector: FactCollecto
 		if (line.isHead || line.isNote || line.topic === "accessories") continue;
 		const isMemory = line.topic === "memory";
 		const isTold = isMemory || /\bddr[345]\b|\bdimm|\b(?:dual|quad|single)[\s-]channel/i.test(line.value);
-		if (!isTold || (line.topic !== undefined && !["memory", "overview", "processor", "size"].includes(line.topic)))
-			continue;
+		// Under "Slots" a line may tell of those for memory.
+		const mayTell =
+			line.topic === undefined ||
+			["memory", "overview", "processor", "size"].includes(line.topic) ||
+			(line.topic === "slots" && !/\bpci|\bm\.?2|\bsata/i.test(line.value));
+		if (!isTold || !mayTell) continue;
 		const label = isMemory && isMemoryLabel(line.label) ? line.label : "";
 		const text = inEnglish(label === "" ? line.value : `${label}: ${line.value}`);
 		const { memory, doubts } = readMemory(text);

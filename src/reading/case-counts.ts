@@ -178,7 +178,13 @@ function aloneUnder(label: string, run: string, sizes: readonly ("inch35" | "inc
 		run,
 	)?.[1];
 	const none = /^\W*(?:none|no|not\sincluded|n\/a|kein\w*)\W*$/i.test(run) ? 0 : undefined;
-	const count = none ?? (alone === undefined ? undefined : Number(alone));
+	const sum = /^\W*\d{1,2}(?:\s?\+\s?\d{1,2}){1,2}\W*$/.test(run)
+		? [...run.matchAll(/\d+/g)].reduce((total, [digits]) => total + Number(digits), 0)
+		: undefined;
+	const both = /^\W*(\d{1,2})\s?\/\s?(\d{1,2})\W*$/.exec(run);
+	if (both && sizes.length === 2 && sizes[0] && sizes[1] && !isOther)
+		return { [sizes[0]]: Number(both[1]), [sizes[1]]: Number(both[2]), open: [] };
+	const count = none ?? sum ?? (alone === undefined ? undefined : Number(alone));
 	const [size, ...more] = sizes;
 	if (count === undefined || size === undefined || isOther) return { open: [] };
 	if (more.length > 0 || bothSizes.test(label)) return combined(count);

@@ -25,24 +25,30 @@ export interface FrontPlug {
 /** More sockets than this no line lists (own convention). */
 const mostItems = 40;
 const itemStart =
-	/[;|+\n]|,(?!\d)|\s\/\s|\s(?:and|und|&|&amp;)\s|\/(?=\s?(?:usb|audio|hd\b|mic|\d\s?x)|(?:headphone|kopfh))|(?<=(?:x\s?|\d\s)\d{1,2})\s(?=(?:\d\s?x\s?)?(?:usb|hd\b|audio|mic))|(?<=\S)\s(?=\d{1,2}\s?x\s?(?:usb|type|typ|hd\b|audio|mic|headphone|combo|3[.,]5))/gi;
+	/[;|+\n]|,(?!\d)|\s\/\s|\s(?:and|und|sowie|plus|as\swell\sas|&|&amp;)\s|\/(?=\s?(?:usb|audio|hd\b|mic|\d\s?x)|(?:headphone|kopfh))|(?<=(?:x\s?|\d\s)\d{1,2})\s(?=(?:\d\s?x\s?)?(?:usb|hd\b|audio|mic))|(?<=\S)\s(?=\d{1,2}\s?x\s?(?:usb|type|typ|hd\b|audio|mic|headphone|combo|3[.,]5))/gi;
 const isUsb = /usb|\btype?[\s-]?[ac]\b/i;
 const versionOf =
 	/usb\s?-?(?:type?[\s-]?)?(?:[ac][\s-]?)?\(?\s?([1-4](?:\.\d)?)(?![\d.]|\s?[gm]b)(?:\s?\(?gen\.?\s?-?(\d)(?:(\s?x\s?)(\d)(?!\d))?)?/i;
 const rateOf = /(?<![\d.,])(\d{1,2})\s?gb(?:it)?\s?(?:ps|\/s)/i;
 const soundWord = /audio|sound|head\s?-?(?:phone|set)|kopfhörer|ear\s?-?phone|\bline[\s-]?out\b|\bton\b/i;
 const microphoneWord = /\bmic\b|\bmics\b|microphone|mikrofon|mikrophon|\bmicro\b/i;
+/** One socket for both. */
+const combined =
+	/\b(?:hd\s)?(?:audio|head\s?phones?|headset)(?:[\s-]?(?:out|in))?\s?(?:\/|&|and|und|\+|-)\s?mic(?:rophone)?s?(?:[\s-]?in)?(?=[^,;|]{0,14}\b(?:comb\w*|kombi\w*|jack\b|shared))|\b(?:combo|combined|kombi\w*)\s(?:audio|head\s?phones?)(?:\s?(?:\/|&|and|\+)\s?mic(?:rophone)?s?)?/gi;
 const noSocket = /\bhubs?\b|\bheaders?\b|\bfan|lüfter|\bled\b|\bbutton|\bknopf|\btaste|\bswitch|\bkey\b/i;
 
 /** Sockets at the front of a case that a run of text lists. */
 export function frontSocketsIn(text: string): FrontRead {
 	const sockets: FrontSocket[] = [];
 	const unclear: string[] = [];
-	for (const whole of itemsOutsideBrackets(evenRun(text))) {
+	const run = evenRun(text).replace(combined, "audio combo");
+	for (const whole of itemsOutsideBrackets(run)) {
 		// "The front panel has 2 USB 3.0": the count begins the item.
-		const item = whole.replace(/^[^\d(]{3,60}?(?=\b\d{1,2}\s(?:x\s)?(?:[a-z-]+\s)?(?:usb|type))/i, (words) =>
-			isUsb.test(words) ? words : "",
-		);
+		const item = whole
+			.replace(/^[^\d(]{3,60}?(?=\b\d{1,2}\s(?:x\s)?(?:[a-z-]+\s)?(?:usb|type))/i, (words) =>
+				isUsb.test(words) ? words : "",
+			)
+			.replace(/(type-?[ac]|usb-?[ac])(?=x\s?\d)/i, "$1 ");
 		if (isUsb.test(item)) {
 			if (/\bhubs?\b|\bheaders?\b|\bcables?\b|kabel/i.test(item)) continue;
 			const socket = usbSocket(item);

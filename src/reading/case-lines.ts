@@ -1,6 +1,44 @@
 import { inCaseTerms } from "./case-terms.ts";
 import { topicsIn } from "./case-topics.ts";
-import type { LabelledLine } from "./labelled-lines.ts";
+import { columnsAsTabs } from "./column-text.ts";
+import { type LabelledLine, labelledLines } from "./labelled-lines.ts";
+import type { TextLine } from "./text-lines.ts";
+
+const keyed = /^\s*(?:"([^"]{2,60})"\s*:|([\p{L}][\p{L}\d_. -]{1,59}?)\s*=)\s*(\S.*?),?\s*$/u;
+
+/** Keys and values of data, such as "gpu_length = 330 mm", as labels and values. */
+function dataAsLabels(lines: readonly TextLine[]): readonly TextLine[] {
+	const filled = lines.filter(({ text }) => text.trim() !== "");
+	const rows = filled.filter(({ text }) => keyed.test(text)).length;
+	if (rows < 4 || rows / filled.length < 0.6) return lines;
+	return lines.map((line) => {
+		const [, quoted, plain, value = ""] = keyed.exec(line.text) ?? [];
+		const key = (quoted ?? plain)?.replace(/_/g, " ").trim();
+		if (key === undefined) return line;
+		return { ...line, text: `${key}: ${value.replace(/^[["]+|["\]]+$/g, "").replace(/"\s*,\s*"/g, ", ")}` };
+	});
+}
+
+/** The labelled lines of a page, be its columns made of tabs, spaces, dots, or keys. Quotes stand as printed. */
+export function labelsOf(lines: readonly TextLine[]): readonly LabelledLine[] {
+	const shown = columnsAsTabs(dataAsLabels(lines));
+	const labelled = labelledLines(shown);
+	if (shown === lines) return labelled;
+	const places = new Map<number, number>();
+	for (const [index, { number }] of lines.entries()) if (!places.has(number)) places.set(number, index);
+	return labelled.map((entry) => {
+		const first = places.get(entry.line) ?? 0;
+		const count = entry.quote.split("\n").length;
+		// Pieces of one line too long are told by their words alone.
+		if (lines[first + 1]?.number === entry.line) return entry;
+		const quote = lines
+			.slice(first, first + count)
+			.map(({ text }) => text.trimEnd())
+			.join("\n")
+			.trim();
+		return { ...entry, quote };
+	});
+}
 
 /** A line with its words in the terms that are read here; its quote stays as printed. */
 export function termsOf(lines: readonly LabelledLine[]): readonly LabelledLine[] {

@@ -82,6 +82,15 @@ const things: readonly Term[] = [
 		'"',
 	],
 	[/风扇|ファン/g, " fan "],
+	[word("ventoinhas?|fläkt(?:ar)?|blæsere?|vifter?|tuulet\\p{L}+|wiatrak\\p{L}*"), "fan"],
+	[word("erweiterungs(?:slots?|steckpl[aä]tze?|pl[aä]tze?)"), "expansion slots"],
+	[word("(?:laufwerks|einbau|festplatten)(?:pl[aä]tze?|sch[aä]chte?)"), "bays"],
+	[/、/g, ", "],
+	[/または|もしくは/g, " or "],
+	[/インチ|英寸/g, '" '],
+	[/ヘッド[ホフ]ォ?ン|耳机/g, " headphone "],
+	[/マイク(?!ロ)|麦克风/g, " microphone "],
+	[/最大|最长|最高/g, " max "],
 	// Sockets at the front.
 	[
 		word(
@@ -191,7 +200,7 @@ const phrases: readonly Term[] = [
 const places: readonly Term[] = [
 	[
 		word(
-			"(?:en|la|à\\sl['’])\\s?(?:façade|avant)|façade|à\\sl['’]avant|avant|frontaux|frontal(?:es|i|e)?|delanter[oa]s?|(?:en\\s(?:la|el)\\s)?(?:parte\\s)?(?:frontal|delantera)|anterior[ei]?|davanti|frente|dianteir[oa]|(?:z\\s|na\\s)?prz(?:ó|o)d(?:u|zie)?|przedn\\p{L}+|спереду|спереди|фронтальн\\p{L}+|передн\\p{L}+|vpředu|předek|přední\\p{L}*|voor(?:aan|kant|zijde|paneel)|ön\\s(?:panel|taraf|kısım)|ön(?:de)?|fram(?:sida|till)?|mặt\\strước|phía\\strước|vorn|frontseite|gehäusefront",
+			"(?:en|la|à\\sl['’])\\s?(?:façade|avant)|façade|à\\sl['’]avant|avant|frontaux|frontais|frontal(?:es|i|e)?|delanter[oa]s?|(?:en\\s(?:la|el)\\s)?(?:parte\\s)?(?:frontal|delantera)|anterior[ei]?|davanti|frente|dianteir[oa]|(?:z\\s|na\\s)?prz(?:ó|o)d(?:u|zie)?|przedn\\p{L}+|спереду|спереди|фронтальн\\p{L}+|передн\\p{L}+|vpředu|předek|přední\\p{L}*|voor(?:aan|kant|zijde|paneel)|ön\\s(?:panel|taraf|kısım)|ön(?:de)?|fram(?:sida|till)?|mặt\\strước|phía\\strước|vorn|frontseite|gehäusefront",
 		),
 		"front",
 	],
@@ -224,10 +233,10 @@ const places: readonly Term[] = [
 	[/^(?:achter|bak)$/iu, "rear"],
 	[/^(?:onder|bas|alt|base|spód|dół)$/iu, "bottom"],
 	[/^(?:zij)$/iu, "side"],
-	[/(?<=\bfans?\s)(?:voor|ön)$/iu, "front"],
-	[/(?<=\bfans?\s)(?:boven|haut|üst)$/iu, "top"],
-	[/(?<=\bfans?\s)(?:achter|arka)$/iu, "rear"],
-	[/(?<=\bfans?\s)(?:onder|bas|alt)$/iu, "bottom"],
+	[/(?<=\b(?:fans?|radiators?)\s)(?:voor|ön|fram)$/iu, "front"],
+	[/(?<=\b(?:fans?|radiators?)\s)(?:boven|haut|üst|topp)$/iu, "top"],
+	[/(?<=\b(?:fans?|radiators?)\s)(?:achter|arka|bak)$/iu, "rear"],
+	[/(?<=\b(?:fans?|radiators?)\s)(?:onder|bas|alt)$/iu, "bottom"],
 	[/前(?:面|部|置|パネル)?/g, " front "],
 	[/(?:顶部|上部|上面|天面|トップ)/g, " top "],
 	[/(?:后部|后置|背面|リア)/g, " rear "],
@@ -251,7 +260,7 @@ const numbers: readonly (readonly [number, string])[] = [
 	[8, "eight|acht|huit|ocho|otto|oito|osiem|вісім|восемь|osm|sekiz"],
 ];
 const countedThing =
-	'(?:(?:80|92|120|140|160|180|200|12|14|20)\\s?-?(?:mm|cm)(?!\\sradiator)|fans?\\b|usb|type-?c|(?:expansion\\s)?slots?\\b|(?:drive\\s)?bays?\\b|[23][.,]5\\s?["″”i]|audio|headphone|microphone)';
+	'(?:(?:80|92|120|140|160|180|200|12|14|20)\\s?-?(?:mm|cm)(?!\\sradiator)|fans?\\b|usb|type-?c|(?:expansion\\s)?slots?\\b|(?:drive\\s)?bays?\\b|[23][.,]5\\s?["″”iz]|audio|headphone|microphone)';
 const numberWords = numbers.map(
 	([figure, names]): Term => [
 		new RegExp(`(?<![\\p{L}\\d.-])(?:${names})\\s(?=(?:[\\p{L}-]+\\s){0,2}?${countedThing})`, "giu"),
@@ -267,7 +276,7 @@ const shapes: readonly Term[] = [
 		"or",
 	],
 	[
-		/(?<=[\d\p{L}"”)]\s)(?:et|y|e|i|oraz|та|і|й|и|ve|och|und)(?=\s(?:\d|usb|e-?atx|atx|micro|mini|on\b|in\b|at\b|(?:\p{L}{1,4}\s){0,3}(?:front|top|rear|bottom|side)))/giu,
+		/(?<=[\d\p{L}"”)]\s)(?:et|y|e|i|oraz|та|і|й|и|ve|och|und)(?=\s(?:\d|usb|e-?atx|atx|micro|mini|on\b|in\b|at\b|(?:\p{L}+\s){0,2}(?:audio|headphone|microphone)|(?:\p{L}{1,4}\s){0,3}(?:front|top|rear|bottom|side)))/giu,
 		"and",
 	],
 	[/(?<=[\d\p{L}"”)]\s)en(?=\s(?:\d|usb|e-?atx|atx|micro-?|mini-?))/giu, "and"],
@@ -294,6 +303,7 @@ function withSizes(text: string): string {
 /** The text of a case's page with the words that are read here, in English where it can; quotes stay as printed. */
 export function inCaseTerms(text: string): string {
 	if (!/\p{L}/u.test(text)) return text;
-	const told = replaced(inStandardTerms(replaced(text, [...things, ...phrases])), places);
+	const even = text.replace(/İ/g, "I");
+	const told = replaced(inStandardTerms(replaced(even, [...things, ...phrases])), places);
 	return withSizes(replaced(told, [...numberWords, ...shapes]));
 }

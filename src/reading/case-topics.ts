@@ -26,7 +26,7 @@ const topicWords: readonly (readonly [CaseTopic | undefined, RegExp])[] = [
 	],
 	[
 		"cooler",
-		/\b(?:cpu|processor|prozessor)[\s-]*(?:air[\s-]*|tower[\s-]*)?(?:coolers?|cooling|heat[\s-]?sinks?|kühler\w*|fans?|lüfter\w*|clearance|height|höhe)|\b(?:tower|air)[\s-]?(?:coolers?|kühler)\b|prozessorkühler\w*|\bkühlerhöhe\b|\bturmkühler\w*|\bheat[\s-]?sinks?\b|\bcoolers?\b(?=[^,;]{0,12}(?:height|clearance|\d))|\bmax(?:imum|imal\w*|\.)?\s(?:air\s)?coolers?\b|\bcpu\b(?=[^,;a-z]{0,6}\d{2,3}\s?mm)|\bventirad\b|\bdisipador\w*|\bdissipatore\w*/gi,
+		/\b(?:cpu|processor|prozessor)[\s-]*(?:air[\s-]*|tower[\s-]*)?(?:coolers?|cooling|heat[\s-]?sinks?|kühler\w*|fans?|lüfter\w*|clearance|height|höhe)|\b(?:tower|air)[\s-]?(?:coolers?|kühler)\b|prozessorkühler\w*|\bkühlerhöhe\b|\bturmkühler\w*|\bheat[\s-]?sinks?\b|\bcoolers?\b(?=[^,;]{0,12}(?:height|clearance|\d))|\bmax(?:imum|imal\w*|\.)?\s(?:air\s)?coolers?\b|\bheight\W{0,3}(?:max\W{0,3})?cpu\b|\bcpu\W{0,3}(?:max\W{0,3})?height\b|\bcpu\b(?=[^,;a-z]{0,6}\d{2,3}\s?mm)|\bventirad\b|\bdisipador\w*|\bdissipatore\w*/gi,
 	],
 	[
 		"card",
@@ -34,7 +34,7 @@ const topicWords: readonly (readonly [CaseTopic | undefined, RegExp])[] = [
 	],
 	[
 		"slots",
-		/\b(?:expansion|pci(?:[\s-]?e(?:xpress)?)?|card|erweiterungs|vertical|upright)[\s-]?(?:slots?|steckpl[\wä]+)\b|\berweiterungs(?:slots?|(?:steck)?pl[\wä]+)|\bslotblenden\b|^\W*slots?\W*$|\bslots?\sd['’]extension\b|\branuras\sde\sexpansión\b/gi,
+		/\b(?:expansion|pci(?:[\s-]?e(?:xpress)?)?|card|erweiterungs|vertical|upright)[\s-]?(?:slots?|steckpl[\wä]+)\b|\berweiterungs(?:slots?|(?:steck)?pl[\wä]+)|\bslotblenden\b|^\W*(?:slots?|expansion|erweiterung)\W*$|(?<=^\W*\d\s?x?\s)slots?\W*$|\bslots?\sd['’]extension\b|\branuras\sde\sexpansión\b/gi,
 	],
 	[
 		"bays",

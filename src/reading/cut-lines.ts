@@ -25,7 +25,22 @@ const shortestRunOn = 160;
 const labelWithin = /(?<=^|[\s.])(\p{Lu}[\p{L}.-]{1,24}(?:\s(?:\p{L}[\p{L}.-]{0,20}|\/)){0,3}):\s/gu;
 
 function piece(one: LabelledLine, value: string): LabelledLine {
-	return { ...one, value, quote: one.quote.length > 300 ? value.slice(0, 400) : one.quote };
+	return { ...one, value, quote: one.quote.length > 300 ? quoteOf(one.quote, value) : one.quote };
+}
+
+/** Where a piece stands in its line. The line has the page's own words, the piece may have standard terms for some. */
+function quoteOf(line: string, text: string): string {
+	const found = placeOf(line, text.split(" "));
+	return found < 0 ? line.slice(0, 400) : line.slice(found, found + text.length).slice(0, 400);
+}
+
+/** The place of the most words from the first on that stand together, two at the least; -1 if there are none. */
+function placeOf(line: string, words: readonly string[]): number {
+	for (let count = Math.min(words.length, 12); count >= Math.min(2, words.length); count--) {
+		const at = line.indexOf(words.slice(0, count).join(" "));
+		if (at >= 0) return at;
+	}
+	return -1;
 }
 
 /** A paragraph with several labels in it, cut at them. */
@@ -42,7 +57,9 @@ function atLabels(one: LabelledLine): readonly LabelledLine[] {
 	return bounds.flatMap(({ at, label }, index) => {
 		const text = whole.slice(at, bounds[index + 1]?.at ?? whole.length).trim();
 		const value = label !== undefined && text.startsWith(`${label}:`) ? text.slice(label.length + 1).trim() : text;
-		return value === "" ? [] : [{ ...one, label, value, quote: text.slice(0, 400) }];
+		// The full stop before the next label ends a sentence; it is no part of the value.
+		const plain = value.replace(/\.$/, "");
+		return plain === "" ? [] : [{ ...one, label, value: plain, quote: quoteOf(one.quote, text) }];
 	});
 }
 

@@ -25,7 +25,11 @@ export interface WholeList {
 
 /** One list out of all that a page tells: each thing once, though it stands in several places. */
 export function wholeList(all: readonly ListEntry[]): WholeList {
-	const blocks = [...groupedBy(all, ({ block }) => block).values()].map(wholeBlock);
+	const blocks = [...groupedBy(all, ({ block }) => block).values()].map((block) => {
+		const once = withoutRepeats(block);
+		const { entries, rivals } = wholeBlock(once);
+		return { entries, rivals: once.length < block.length && !isPrintedAgain(block) ? [...rivals, block] : rivals };
+	});
 	const lists = joinedByName(blocks.map(({ entries }) => entries).filter((entries) => entries.length > 0));
 	const rivals = blocks.flatMap((block) => block.rivals);
 	const main = lists.toSorted((one, other) => weight(other) - weight(one))[0];
@@ -44,6 +48,29 @@ export function wholeList(all: readonly ListEntry[]): WholeList {
 		else rivals.push(list);
 	}
 	return { entries, rivals };
+}
+
+/** Of lines further apart one that stands there once more is no second thing of its sort; own convention. */
+const apart = 3;
+
+/** Entries without those of a line that stands further down once more. */
+function withoutRepeats(block: readonly ListEntry[]): readonly ListEntry[] {
+	const last = new Map<string, number>();
+	return block.filter(({ quote, series, line, name }) => {
+		const key = `${series ?? ""}/${quote}`;
+		// Lines that follow each other count each; where the run has ended, the same line is a repeat.
+		const isNext = line - (last.get(key) ?? line) <= apart;
+		if (isNext) last.set(key, line);
+		return isNext || name !== undefined;
+	});
+}
+
+/** Whether a block is a list of several lines, printed as a whole more than once. */
+function isPrintedAgain(block: readonly ListEntry[]): boolean {
+	const lines = [...groupedBy(block, ({ quote }) => quote).values()].map(
+		(entries) => new Set(entries.map(({ line }) => line)).size,
+	);
+	return lines.length > 1 && lines.every((count) => count === lines[0]);
 }
 
 const details = ({ facts, name }: ListEntry): number => Object.keys(facts).length + (name === undefined ? 0 : 1);

@@ -7,14 +7,17 @@ import { type TextLine, textLines } from "./text-lines.ts";
 /** The lines of a page that can tell of the part, and those behind them that are of other things. */
 export interface PageLines {
 	readonly lines: readonly TextLine[];
-	/** Other goods, what people wrote, signatures: not read. */
+	/** Other goods, what people wrote, signatures, and what is beyond the longest page: not read. */
 	readonly tail: readonly TextLine[];
 }
+
+/** No page of one part has more filled lines or letters; own convention, so that no text takes long. */
+const most = { lines: 1500, letters: 60_000 } as const;
 
 /** Pasted text as lines whose columns and labels are marked alike, whatever page they come from. Never throws. */
 export function pageLines(text: string): PageLines {
 	const { lines } = textLines(withoutTableMarks(text));
-	const end = tailStart(lines);
+	const end = Math.min(tailStart(lines), longestEnd(lines));
 	return { lines: labelsWithColons(columnsAsTabs(lines.slice(0, end))), tail: lines.slice(end) };
 }
 
@@ -29,7 +32,7 @@ function withoutTableMarks(text: string): string {
 function withoutWikiMarks(text: string): string {
 	return text
 		.replace(/<ref[^>]{0,200}>[^<]{0,500}<\/ref>|<ref[^>]{0,200}\/>/gi, "")
-		.replace(/\[\[(?:[^\]|\n]{0,200}\|)?([^\]\n]{0,200})\]\]/g, "$1")
+		.replace(/\[\[(?:[^[\]|\n]{0,200}\|)?([^[\]|\n]{0,200})\]\]/g, "$1")
 		.split("\n")
 		.filter((line) => !/^(?:\{\||\|-|\|\}|!)/.test(line))
 		.map((line) =>
@@ -49,6 +52,16 @@ function cellsOf(line: string): string {
 	);
 	const value = cells.at(-1) ?? "";
 	return cells.length < 2 ? value : `${cells.slice(0, -1).join(" ")}\t${value}`;
+}
+
+function longestEnd(lines: readonly TextLine[]): number {
+	const told = { lines: 0, letters: 0 };
+	const end = lines.findIndex(({ text }) => {
+		told.lines += text.trim() === "" ? 0 : 1;
+		told.letters += text.length;
+		return told.lines > most.lines || told.letters > most.letters;
+	});
+	return end < 0 ? lines.length : end;
 }
 
 const tailHead =
@@ -96,7 +109,10 @@ function labelsWithColons(lines: readonly TextLine[]): readonly TextLine[] {
 	if (labels.filter(Boolean).length < 5) return lines;
 	// English and German heads are known where the lines are put under their labels.
 	const known = filled.filter(({ text }, index) => labels[index] && isGroupName(text.trim())).length;
-	if (known > labels.filter(Boolean).length * 0.6) return lines;
+	// Where each label has one value, all are labels, known as heads or not.
+	const alone = labels.filter((isLabel, index) => isLabel && !labels[index + 1] && labels[index + 2] !== false).length;
+	const all = labels.filter(Boolean).length;
+	if (known > all * 0.6 && (known === all || alone < all * 0.9)) return lines;
 	const marked = new Set<TextLine>();
 	for (const [index, line] of filled.entries()) {
 		// Of two such lines the first is a head or a label; the second is its value if another label follows.

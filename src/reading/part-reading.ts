@@ -65,12 +65,19 @@ export function partOf<K extends ReadKind>(
 	const { schema, noun } = partKinds[kind];
 	const shownName = name ?? `A ${noun} read from its page`;
 	const start = { id: idOf(shownName, noun), name: shownName };
-	let kept: readonly ReadFact[] = [];
 	const refused: ReadFact[] = [];
-	for (const fact of facts) {
-		if (schema.safeParse(withFacts(start, [...kept, fact])).success) kept = [...kept, fact];
-		else refused.push(fact);
-	}
+	// Nearly always all facts are good, so they are tried together, and in halves only where the schema refuses some.
+	const keeping = (before: readonly ReadFact[], some: readonly ReadFact[]): readonly ReadFact[] => {
+		const all = [...before, ...some];
+		if (some.length === 0 || schema.safeParse(withFacts(start, all)).success) return all;
+		if (some.length === 1) {
+			refused.push(...some);
+			return before;
+		}
+		const half = Math.ceil(some.length / 2);
+		return keeping(keeping(before, some.slice(0, half)), some.slice(half));
+	};
+	const kept = keeping([], facts);
 	const evidence: Record<string, { standing: "stated" | "assumed"; quote: string }> = {};
 	for (const { fact, standing, quote, assumed } of kept) {
 		const path = fact.replace(/\[\d+\].*$/, "");

@@ -31,7 +31,8 @@ export function wattsIn(text: string): readonly Figure[] {
 }
 
 /** Where words for one figure end and those for the next begin. */
-const borders = /[()[\];|/]|,(?!\d)|:|\s(?:and|und|et|y|e|i|та|и|і|a|ve|ed|with|mit)\s|\s-\s|\.\s/giu;
+const borders =
+	/[()[\];|/]|,(?!\d)|:|\s(?:and|und|et|y|e|i|та|и|і|a|ve|ed|with|mit)\s|\s-\s|(?<!\b(?:max|min|maks|incl|inkl|freq)|макс|máx)\.\s/giu;
 
 /**
  * Words belong to the figure they stand with between commas, bars, brackets or "and"; to the one in front of their
@@ -55,7 +56,7 @@ function figuresIn(
 		);
 	const found = [...even.matchAll(pattern)].slice(0, mostFigures);
 	if (found.length === 0) return [];
-	const words = wordsByBorders(even, found, named) ?? wordsInRow(even, found, named);
+	const words = wordsByBorders(even, pattern, found, named) ?? wordsInRow(even, found, named);
 	return found.map((match, place) => {
 		const [, digits = "", to, unit = ""] = match;
 		const value = round(numberOf(digits, unit));
@@ -70,16 +71,19 @@ function figuresIn(
 type Named = (words: string) => string | undefined;
 
 /** Undefined where two figures stand between the same borders. */
-function wordsByBorders(even: string, found: readonly RegExpExecArray[], named: Named): string[] | undefined {
-	let hidden = even;
-	for (const { 0: all, index } of found)
-		hidden = `${hidden.slice(0, index)}${"\u0001".repeat(all.length)}${hidden.slice(index + all.length)}`;
+function wordsByBorders(
+	even: string,
+	pattern: RegExp,
+	found: readonly RegExpExecArray[],
+	named: Named,
+): string[] | undefined {
+	const hidden = even.replace(pattern, (all) => "¤".repeat(all.length));
 	const parts: { words: string; figures: number; isBracket: boolean }[] = [];
 	let from = 0;
 	let isBracket = false;
 	const close = (end: number, opens: boolean) => {
 		const piece = hidden.slice(from, end);
-		const words = piece.replace(/\u0001+/g, " ");
+		const words = piece.replace(/¤+/g, " ");
 		parts.push({ words, figures: found.filter(({ index }) => index >= from && index < end).length, isBracket });
 		isBracket = opens;
 	};

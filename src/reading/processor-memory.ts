@@ -35,7 +35,11 @@ export function memoryTypesIn(text: string): readonly MemoryType[] {
  */
 export function memoryRatesIn(text: string, only: MemoryType | undefined): readonly RateRead[] {
 	const found: RateRead[] = [];
-	const pieces = text.slice(0, 2000).split(/[;|]|,(?!\d)|\s(?:or|oder|and|und|hoặc|ou|o)\s/i);
+	// "DDR4 up to 3200 MHz (OC 4400 MHz)": what is in brackets is another rate.
+	const plain = text
+		.slice(0, 2000)
+		.replace(/\((?=[^()]{0,40}\d{4})[^()]{0,40}\b(?:o\.?c|overclock\w{0,4}|xmp|expo)\b[^()]{0,40}\)/gi, " ");
+	const pieces = plain.split(/[;|]|,(?!\d)|\s(?:or|oder|and|und|hoặc|ou|o)\s/i);
 	let last = only;
 	for (const piece of pieces) {
 		if (overclocked.test(piece)) continue;
@@ -51,7 +55,10 @@ export function memoryRatesIn(text: string, only: MemoryType | undefined): reado
 				.map(([, digits = ""]) => Number(digits.replace(/[.,]/, "")))
 				.filter((rate) => rate >= least && rate <= most);
 			if (rates.length === 0) continue;
-			const perChannel = /(?<![\w.])([12])\s?dpc\b|(?<![\w.])([12]) (?:dimms?|modules?|riegel) (?:per|a|pro|je) (?:channel|kanal)/i.exec(part);
+			const perChannel =
+				/(?<![\w.])([12])\s?dpc\b|(?<![\w.])([12]) (?:dimms?|modules?|riegel) (?:per|a|pro|je) (?:channel|kanal)/i.exec(
+					part,
+				);
 			const [, modules, rank] = /(?<![\w.])(\d)\s?x\s?([1248])r\b/i.exec(part) ?? [];
 			found.push({
 				type,

@@ -22,6 +22,8 @@ export interface ProcessorNotes {
 	plainClock(value: number, at: ReadAt): void;
 	/** The most power by a label that may also mean the label watts: the peak where these are told apart. */
 	mostPower(value: number, at: ReadAt): void;
+	/** Whether so many more pieces of sentences are read; a page of more is rubbish. */
+	mayRead(pieces: number): boolean;
 	/** Done when all lines are read. */
 	later(task: () => void): void;
 	/** A part of all cores. */
@@ -51,6 +53,7 @@ export function processorNotes(): ProcessorNotes {
 	const plainClocks: Noted<number>[] = [];
 	const mostPowers: Noted<number>[] = [];
 	const tasks: (() => void)[] = [];
+	let pieces = 0;
 	const isNew = onceOnly();
 	const found = (fact: string, value: unknown, at: ReadAt, standing?: "assumed") => {
 		told.add(fact);
@@ -121,9 +124,9 @@ export function processorNotes(): ProcessorNotes {
 				);
 		}
 	};
-	const valueOf = (fact: string) => collector.settled().facts.find((one) => one.fact === fact)?.value;
+	const knownValue = (fact: string) => collector.settled().facts.find((one) => one.fact === fact)?.value;
 	const settleClock = () => {
-		const boost = valueOf("boostGhz");
+		const boost = knownValue("boostGhz");
 		const values = plainClocks.filter(({ value }) => value !== boost);
 		const [first] = values;
 		if (!first || told.has("baseGhz")) return;
@@ -132,14 +135,14 @@ export function processorNotes(): ProcessorNotes {
 		else for (const { value, at } of values) hints.push({ fact: "baseGhz", might: [value], at, why: clockWithoutName });
 	};
 	const settlePower = () => {
-		const base = valueOf("baseW");
+		const base = knownValue("baseW");
 		for (const { value, at } of mostPowers) {
 			if (value === base || told.has("peakW")) continue;
 			if (typeof base === "number" && value > base) found("peakW", value, at);
 			else hints.push({ fact: "peakW", might: [value], at, why: "The most power may also be the label watts." });
 		}
 		// Bare watts that another line calls the peak are no label watts.
-		const peak = valueOf("peakW");
+		const peak = knownValue("peakW");
 		for (let at = others.length - 1; at >= 0; at--)
 			if (others[at]?.fact === "baseW" && others[at]?.value === peak) others.splice(at, 1);
 	};
@@ -169,6 +172,10 @@ export function processorNotes(): ProcessorNotes {
 		},
 		plainClock: (value, at) => note(plainClocks, "plain clock", value, at),
 		mostPower: (value, at) => note(mostPowers, "most power", value, at),
+		mayRead(more) {
+			pieces += more;
+			return pieces <= mostPieces;
+		},
 		later: (task) => {
 			if (tasks.length < mostTasks) tasks.push(task);
 		},
@@ -218,6 +225,9 @@ export function processorNotes(): ProcessorNotes {
 }
 
 export const clockWithoutName = "The text gives a clock and does not say which.";
+
+/** Pieces of sentences on one page; own convention, for rubbish. */
+const mostPieces = 8000;
 
 /** Lines that wait for others; own convention, for rubbish. */
 const mostTasks = 200;

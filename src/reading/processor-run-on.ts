@@ -16,7 +16,8 @@ const compares =
 
 const ofCooler = /cooler|cooling|kühler|kühlung|heat ?sink|\bfan\b|lüfter|radiator/i;
 
-const hasGraphics = /\b(?:integrated|integrierte[rn]?|with|mit|built-in|onboard) (?:graphics|grafik\w*|i?gpu)\b|\b(?:with|mit|includes) i?gpu\b/i;
+const hasGraphics =
+	/\b(?:integrated|integrierte[rn]?|with|mit|built-in|onboard) (?:graphics|grafik\w*|i?gpu)\b|\b(?:with|mit|includes) i?gpu\b|\bgraphics (?:are |is )?(?:built[ -]in|integrated|included)\b/i;
 const denies = /\b(?:not?|without|lacks?|needs?|requires?|required|nicht|kein\w*|ohne|models|versions|varianten)\b/i;
 
 /** What a sentence tells without a name. */
@@ -36,6 +37,7 @@ export function readRunOn(text: string, at: ReadAt, notes: ProcessorNotes): bool
 	let isRead = false;
 	for (const pieces of sentencesOf(inProcessorTerms(text))) {
 		const nameless: Nameless = { clocks: new Set(), watts: new Set(), kinds: 0, hasBase: false, boosts: new Set() };
+		if (!notes.mayRead(pieces.length)) return isRead;
 		for (const piece of pieces) {
 			if (compares.test(piece)) break;
 			if (elsewhere.test(piece)) continue;
@@ -48,15 +50,19 @@ export function readRunOn(text: string, at: ReadAt, notes: ProcessorNotes): bool
 
 /** Titles of the trade give one clock and the watts of the label bare: "6C/12T, 3.8 GHz (boost 5.1 GHz), 65W, tray". */
 function settle(nameless: Nameless, pieces: readonly string[], at: ReadAt, notes: ProcessorNotes): void {
+	const longest = Math.max(...pieces.map((piece) => piece.split(/\s+/).length));
+	const isTitle = pieces.length >= 3 ? nameless.kinds >= 2 && longest <= 9 : nameless.kinds >= 3 && longest <= 14;
 	const [clock] = nameless.clocks;
 	const boost = Math.max(...nameless.boosts);
 	if (clock !== undefined && nameless.clocks.size === 1 && !nameless.hasBase && clock < boost)
 		notes.found("baseGhz", clock, at);
+	else if (!nameless.hasBase && isTitle && nameless.clocks.size === 1 && clock !== undefined)
+		notes.plainClock(clock, at);
 	else if (!nameless.hasBase) for (const ghz of nameless.clocks) notes.hinted("baseGhz", [ghz], at, clockWithoutName);
-	const isTitle = nameless.kinds >= 2 && pieces.length >= 3 && pieces.every((piece) => piece.split(/\s+/).length <= 9);
 	const [watts] = nameless.watts;
 	if (watts !== undefined && nameless.watts.size === 1 && isTitle) notes.otherwise("baseW", watts, at);
-	else for (const one of nameless.watts) notes.hinted("baseW", [one], at, "The text gives watts and does not say which.");
+	else
+		for (const one of nameless.watts) notes.hinted("baseW", [one], at, "The text gives watts and does not say which.");
 }
 
 /** A line of more pieces is no title; own convention, for rubbish. */
@@ -76,8 +82,7 @@ function sentencesOf(text: string): readonly (readonly string[])[] {
 		count++;
 		sentences.at(-1)?.push(piece);
 	};
-	for (let at = 0; at < even.length; at++) {
-		const letter = even[at] ?? "";
+	for (const { 0: letter, index: at } of even.matchAll(/[()[\],;|•·.!?/–—-]/g)) {
 		if (letter === "(" || letter === "[") depth++;
 		if ((letter === ")" || letter === "]") && depth > 0) depth--;
 		if (depth > 0) continue;
@@ -96,7 +101,8 @@ function sentencesOf(text: string): readonly (readonly string[])[] {
 
 /** "max. 5 GHz": the stop ends a word, no sentence. */
 const isShortened = (text: string, at: number): boolean =>
-	text[at] === "." && /(?:^|[\s(])(?:max|min|inkl|incl|ca|approx|bzw|no|nr|vs|gen|freq|proc)$/i.test(text.slice(Math.max(0, at - 8), at));
+	text[at] === "." &&
+	/(?:^|[\s(])(?:max|min|inkl|incl|ca|approx|bzw|no|nr|vs|gen|freq|proc)$/i.test(text.slice(Math.max(0, at - 8), at));
 
 function readPiece(piece: string, at: ReadAt, notes: ProcessorNotes, nameless: Nameless): boolean {
 	const isShort = piece.split(/\s+/).length <= 10;
@@ -111,7 +117,7 @@ function readPiece(piece: string, at: ReadAt, notes: ProcessorNotes, nameless: N
 	else if (isOwn && hasGraphics.test(piece) && !denies.test(piece)) found("graphics", true);
 
 	const isGraphics = isOfGraphics(piece.replace(hasGraphics, " ")) && !saysNoGraphics(piece);
-	const isCooler = ofCooler.test(piece) && !/\bprocessor|prozessor|\bcores?\b/i.test(piece);
+	const isCooler = ofCooler.test(piece.replace(/\([^()]*\)/g, " ")) && !/\bprocessor|prozessor|\bcores?\b/i.test(piece);
 	if (!isGraphics && !isCooler) {
 		const both = /(?<![\w.,+])(\d{1,3})\s?c\s?\/\s?(\d{1,3})\s?t\b/i.exec(piece);
 		if (both) {
@@ -129,8 +135,9 @@ function readPiece(piece: string, at: ReadAt, notes: ProcessorNotes, nameless: N
 		}
 		const threads = /(?<![\w.,])(\d{1,4})[\s-]?threads?\b/i.exec(piece);
 		if (threads) found("threads", Number(threads[1]));
-		for (const { value, to, words: beside } of isOfSmallCores(piece) && !words ? [] : clocksIn(piece)) {
-			const named = clockNamed(beside) ?? (isShort ? clockNamed(piece) : undefined);
+		const clocks = isOfSmallCores(piece) && !words ? [] : clocksIn(piece);
+		for (const { value, to, words: beside } of clocks) {
+			const named = clockNamed(beside) ?? (isShort && clocks.length === 1 ? clockNamed(piece) : undefined);
 			if (named === "other" || memoryTypesIn(piece).length > 0) continue;
 			isRead = true;
 			nameless.kinds++;
@@ -163,7 +170,9 @@ function readPiece(piece: string, at: ReadAt, notes: ProcessorNotes, nameless: N
 				...piece.matchAll(
 					/\b(?:socket|sockel)(?: type)?\s(?!lga|pga|fc|ddr|pci)(?:the )?[a-z]{1,5}-?\d{1,4}[a-z]?\+?(?![\w.])/gi,
 				),
-				...piece.matchAll(/(?<![\w-])(?!lga|pga|fc|ddr|pci)[A-Z]{1,5}\d{1,4}\+?(?=[\s-](?:socket|sockel)(?!\s[A-Z]{1,5}\d))/gi),
+				...piece.matchAll(
+					/(?<![\w-])(?!lga|pga|fc|ddr|pci)[A-Z]{1,5}\d{1,4}\+?(?=[\s-](?:socket|sockel)(?!\s[A-Z]{1,5}\d))/gi,
+				),
 			];
 	// "Lantern 4 (LGA1432)": the pins in brackets are another name of what is in front.
 	for (const { 0: name, index } of sockets) {

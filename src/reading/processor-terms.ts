@@ -86,6 +86,8 @@ const dictionary: Readonly<Record<string, string>> = {
 	required:
 		"requis requise requerid* richiest* wymagan* потрібн* требуется необхідн* vyzadov* vereist* gerekli* gerekir necesari* necessari* necessaire*",
 	needs: "necesita nécessite necessite requiere richiede wymaga потребує требует vyzaduje vereist necessita requer",
+	"memory channels": "geheugenkanal* speicherkan*",
+	"memory speed": "geheugensnelheid geheugenkloks*",
 	"up to": "hasta jusqu'a fino jusque до ate",
 	and: "oraz",
 	version: "wersja версія версия verze versie surum surumu version",
@@ -121,7 +123,11 @@ for (const [term, words] of Object.entries(dictionary)) {
 	}
 }
 
+// The longest stem tells most.
+for (const list of stems.values()) list.sort(([one], [other]) => other.length - one.length);
+
 function termOf(word: string): string | undefined {
+	if (word.length > 24) return undefined;
 	const plain = simple(word);
 	const bare = plain.replace(/^(?:[dlmnst]|qu|dell|all|nell)'(?=.)/, "");
 	const found = whole.get(plain) ?? whole.get(bare);
@@ -146,33 +152,47 @@ for (const [number, words] of Object.entries({
 }))
 	for (const word of words.split(" ")) numberWords.set(simple(word), Number(number));
 
-/** Notations of more than one word, after the words are in English. */
-const phrases: readonly (readonly [RegExp, string])[] = [
-	[/\bsupport (?:du |de |pour )?processor/gi, "socket"],
-	[/\bcarte (?=graphics|video)/gi, "card "],
-	[/\b(?:plac[ae]|karta) (?=(?:graphics|de video))/gi, "card "],
-	[/\bekran card/gi, "graphics card"],
-	[/\bcard graphics/gi, "graphics card"],
-	[/\bgraphics (?:\p{L}{1,8} )?integrated\b/giu, "integrated graphics"],
-	[
-		/\b(?:placa base|carte mère|płyta główna|scheda madre|placa-mãe|основн\p{L}+ плат\p{L}+|материнск\p{L}+ плат\p{L}+)/giu,
-		"motherboard",
-	],
-	[/\benveloppe thermal/gi, "tdp"],
-	[/\b(?:double|doble|doppio|duplo|dubbel|çift|podwójny|dual) channels?/giu, "dual channel"],
-	[/\b(?:do|tot|od|vanaf) (?=\d)/gi, "up to "],
-	[/\bup to a (?=\d)/gi, "up to "],
-	[/(\d[\d.,]*\s?(?:[gm]hz|mt\/s|[gt]b))(?:['’][\p{L}]{1,3})? kadar/giu, "up to $1"],
-	[/(?<=hz|\dw|\d w|gb)['’]\p{L}{1,5}/giu, ""],
+/** Notations of more than one word, after the words are in English; each is tried only where its key stands. */
+const phrases: readonly (readonly [key: string, pattern: RegExp, term: string])[] = [
+	["support", /\bsupport (?:du |de |pour )?processor/gi, "socket"],
+	["graphics", /\b(?:carte|plac[ae]|ekran card|karta|card) (?:graphics|de video)/gi, "graphics card"],
+	["ekran", /\bekran card\p{L}{0,2}/giu, "graphics card"],
+	["integrated", /\bgraphics (?:\p{L}{1,8} )?integrated\b/giu, "integrated graphics"],
+	["mère", /\bcarte mère/gi, "motherboard"],
+	["base", /\bplaca base/gi, "motherboard"],
+	["główna", /\bpłyta główna/gi, "motherboard"],
+	["madre", /\b(?:card|placa|scheda) madre/gi, "motherboard"],
+	["плат", /(?:основн|материнск)\p{L}{1,3} плат\p{L}{1,3}/giu, "motherboard"],
+	["thermal", /\benveloppe thermal/gi, "tdp"],
+	["channel", /(?<!\p{L})(?:double|doble|doppio|duplo|dubbel|çift|podwójny) channels?/giu, "dual channel"],
+	["do ", /\bdo (?=\d)/gi, "up to "],
+	["tot ", /\btot (?=\d)/gi, "up to "],
+	["up to a", /\bup to a (?=\d)/gi, "up to "],
+	["kadar", /(?<![\d.,])(\d{1,5}(?:[.,]\d{1,3})?\s?(?:[gm]hz|mt\/s|[gt]b))(?:['’]\p{L}{1,3})? kadar/giu, "up to $1"],
 ];
-const unlikePhrases = /\b(?:od|vanaf) (?=\d)/gi;
+
+/** A label told a hundred times is turned into terms once. Emptied when full, so that it cannot grow. */
+const known = new Map<string, string>();
+const mostKnown = 2000;
 
 /** The text with English words of the trade for those of other languages. Time is linear in its length. */
 export function inProcessorTerms(text: string): string {
-	const cut = text.slice(0, 4000).replace(unlikePhrases, "from ");
-	const words = cut.replace(/(?<=\d\s?)(?:ГГц|МГц)/giu, (unit) => (/г/iu.test(unit[0] ?? "") ? "GHz" : "MHz"));
-	let told = words.replace(/\p{L}[\p{L}\p{M}'’ʼ]*(?:-(?=wert|voet|kanal)\p{L}+)?/gu, (word) => termOf(word) ?? word);
-	for (const [pattern, term] of phrases) told = told.replace(pattern, term);
+	if (text.length > 80) return translated(text.slice(0, 3000));
+	const before = known.get(text);
+	if (before !== undefined) return before;
+	const told = translated(text);
+	if (known.size >= mostKnown) known.clear();
+	known.set(text, told);
+	return told;
+}
+
+function translated(text: string): string {
+	let told = text.replace(/\p{L}[\p{L}\p{M}'’ʼ]*(?:-(?=wert|voet|kanal)\p{L}+)?/gu, (word) => termOf(word) ?? word);
+	const small = told.toLowerCase();
+	for (const [key, pattern, term] of phrases) if (small.includes(key)) told = told.replace(pattern, term);
+	// "5,0 GHz'e": an ending of Turkish.
+	if (/['’]/.test(told)) told = told.replace(/(?<=hz|\dw|\d w|gb)['’]\p{L}{1,5}/giu, "");
+	if (!/core|thread|kern/.test(small)) return told;
 	return told.replace(
 		/(?<!\p{L})(\p{L}{3,12}(?:-\p{L}{4,6})?)([\s-]?)(?=(?:cores?|threads?|kern(?:e|en|er)?)(?!\p{L}))/giu,
 		(all, word: string, gap: string) => {

@@ -74,8 +74,22 @@ const seriesLabel =
 const noneOfThese =
 	/cache|\bl[1-4]\b|transistor|\bdie\b|lithogra|\bnm\b|fertigung|technology for|process(?:or)? technology|process(?:or)? size|warranty|garantie|weight|gewicht|launch|release|erschein|bandwidth|bandbreite|\bbus\b|\bfsb\b|\bbclk\b|voltage|spannung|package size|dimension|abmessung|power supply|netzteil|connector|anschluss|recommended|empfohlen|geeignet|eignung|(?<!memory )compatible(?! memory)|kompatib(?!.*(?:speicher|memory))|instruction|befehlssatz|virtuali|\btops\b|\bnpu\b|\bai\b|neural|multi-?threading|hyper-?threading|\bsmt\b|scalab|max cpu|operating system|betriebssystem|stepping|storage temp|lagertemp|ambient|umgebung|t ?case|\bprice|preis|\brating|bewertung|benchmark|score|points|punkte|\bean\b|article number|artikelnummer|part number|ordering|idle|leerlauf|minimum|assured|mindest|\bmin\b|c-?tdp|configurable|konfigurierbar|tdp[ -]?(?:up|down)|\beco\b/;
 
+/** What labels are about that were asked for; emptied when full, so that it cannot grow. */
+const known = new Map<string, { readonly topic: ProcessorTopic | undefined }>();
+const mostKnown = 2000;
+
 /** What a label is about; undefined where nobody can tell. */
 export function topicOf(label: string): ProcessorTopic | undefined {
+	if (label.length > 120) return undefined;
+	const before = known.get(label);
+	if (before) return before.topic;
+	const topic = topicOfWords(label);
+	if (known.size >= mostKnown) known.clear();
+	known.set(label, { topic });
+	return topic;
+}
+
+function topicOfWords(label: string): ProcessorTopic | undefined {
 	const text = plainLabel(inProcessorTerms(label));
 	if (text === "" || text.split(" ").length > 10) return undefined;
 	if (isOfGraphics(text)) return graphicsTopic(text);
@@ -83,7 +97,11 @@ export function topicOf(label: string): ProcessorTopic | undefined {
 		return /lane|link|uplink|anbindung|interface/.test(text) && !/revision|version/.test(text) ? "uplink" : "other";
 	if (/\becc\b|error.correct|fehlerkorrektur/.test(text) && !/cache/.test(text)) return "memoryCorrection";
 	if (/\btau\b|pl ?1 time|averaging time|turbo time/.test(text)) return "averaging";
-	if (/lieferumfang|scope of delivery|packing list|^(?:\S+ )?contents?(?: |$)|^(?:in the |what.s in the |in )?box(?: contents?)?$/.test(text))
+	if (
+		/lieferumfang|scope of delivery|packing list|^(?:\S+ )?contents?(?: |$)|^(?:in the |what.s in the |in )?box(?: contents?)?$/.test(
+			text,
+		)
+	)
 		return /cooler|kühler|fan\b/.test(text) ? "coolerInBox" : "contents";
 	if (noneOfThese.test(text)) return "other";
 	if (nameLabel.test(text)) return "name";
@@ -91,25 +109,33 @@ export function topicOf(label: string): ProcessorTopic | undefined {
 	if (/code ?name|codebezeichnung|^core name$/.test(text)) return "codeName";
 	if (/^(?:cpu|processor|prozessor|product)?[ -]?generation$/.test(text)) return "generation";
 	if (/socket|sockel|\bsocle\b|zócalo|zoccolo|gniazdo|\bsoket|сокет|patice/.test(text))
-		return /count|anzahl|number of|\bmax|cooler|kühler/.test(text) ? "other" : "socket";
+		return /count|anzahl|number of|\bmax|cooler|kühler|compat|kompat/.test(text) ? "other" : "socket";
 	if (/^(?:cpu |processor )?package(?: type)?$/.test(text)) return "package";
 	if (/\bpci ?-?e\b|pcie|pci[ -]?express/.test(text)) return laneTopic(text);
 	if (isOfMemory(text)) return memoryTopic(text);
+	// Rows of a table "so many modules run at this rate".
+	if (/^\d ?x ?[1248]r$|^[12] ?dpc$|^[12] (?:dimms?|modules?) per channel$/.test(text)) return "memory";
 	if (/channels?\b|kan[aä]le?\b/.test(text)) return "memoryChannels";
 	if (/tj ?-?max|t ?-?junction|\btj\b|temp/.test(text)) return "hottest";
 	if (/overclock|übertakt|multipli[ek]|unlocked|freigeschaltet/.test(text)) return "unlocked";
 	if (/cooler|kühler|thermal solution|heat ?sink|cooling|kühlung|\bfan\b|lüfter/.test(text)) return coolerTopic(text);
 	const power = powerTopic(text);
 	if (power) return power;
-	if (tellsClock.test(text) || /^(?:\S+ )?(?:boost|turbo|base|basis)$|^(?:\S+ )?turbo mode$/.test(text)) return clockTopic(text);
+	if (tellsClock.test(text) || /^(?:\S+ )?(?:boost|turbo|base|basis)$|^(?:\S+ )?turbo mode$/.test(text))
+		return clockTopic(text);
 	return coreTopic(text);
 }
 
 function graphicsTopic(text: string): ProcessorTopic | undefined {
 	if (/graphics cards?|grafikkarten?\b|video cards?/.test(text)) return "other";
 	if (/lanes?\b/.test(text)) return "graphicsLanes";
-	if (/\b(?:frequen|clock|takt|core|unit|shader|memory|speicher|base|basis|boost|max|turbo|output|display|resolution)/.test(text))
+	if (
+		/\b(?:frequen|clock|takt|unit|shader|memory|speicher|base|basis|boost|max|turbo|output|display|resolution)/.test(
+			text,
+		)
+	)
 		return "graphicsDetail";
+	if (/\bcores?\b/.test(text) && !/integr/.test(text)) return "graphicsDetail";
 	if (text.split(" ").every((word) => graphicsLabelWords.has(word))) return "graphics";
 	return /tích hợp|integr/.test(text) ? "graphics" : "graphicsDetail";
 }
@@ -143,12 +169,13 @@ function coolerTopic(text: string): ProcessorTopic {
 		: "cooler";
 }
 
-const tellsPeak = /\bppt\b|\bpl ?2\b|\bmtp\b|peak|turbo|boost|\bmax|maximal|höchst|spitzen|package power tracking/;
+const tellsPeak =
+	/tối đa|\bppt\b|\bpl ?2\b|\bmtp\b|peak|turbo|boost|\bmax|maximal|höchst|spitzen|package power tracking/;
 const tellsLabel = /\btdp\b|\bthermal\b|\bbase|basis|grundleistung|\bpl ?1\b|\bpbp\b|verlustleistung|default|nenn/;
 
 function powerTopic(text: string): ProcessorTopic | undefined {
 	const isPower =
-		/\btdp\b|thermal design|power|leistung|watt|verbrauch|consum|\bpl ?[12]\b|\bppt\b|\bpbp\b|\bmtp\b|công suất|мощность|\bmoc\b/;
+		/\btdp\b|thermal design|power|leistung|watt|verbrauch|consum|\bpl ?[12]\b|\bppt\b|\bpbp\b|\bmtp\b|công suất|tiêu thụ|мощность|\bmoc\b/;
 	if (!isPower.test(text) || fastWords.test(text) || tellsClock.test(text)) return undefined;
 	const [isLabel, isPeak] = [tellsLabel.test(text), tellsPeak.test(text)];
 	if (isLabel && isPeak) return /[/&+–-]|\b(?:und|and|to|bis)\b/.test(text) ? "basePeakPower" : "power";

@@ -2,6 +2,7 @@ import type { ReadAt } from "./part-reading.ts";
 import { clocksIn, coresIn, wattsIn, yesOrNo } from "./processor-figures.ts";
 import { channelsIn, correctionIn, memoryRatesIn, memoryTypesIn, mostMemoryIn } from "./processor-memory.ts";
 import { clockWithoutName, type ProcessorNotes } from "./processor-notes.ts";
+import { inProcessorTerms } from "./processor-terms.ts";
 import {
 	clockNamed,
 	isOfGraphics,
@@ -10,7 +11,6 @@ import {
 	type ProcessorTopic,
 	powerNamed,
 } from "./processor-topics.ts";
-import { inProcessorTerms } from "./processor-terms.ts";
 import { bracketsOf } from "./quantities.ts";
 
 /** A value, what it stands under, and where. */
@@ -36,7 +36,8 @@ const ownWords: ReadonlySet<ProcessorTopic> = new Set<ProcessorTopic>(["name", "
 /** "TDP (W): 65": the unit stands in the label. */
 function withUnitOf(label: string, value: string): string {
 	const [, unit] = /[([,/]\s?(ghz|mhz|ггц|мгц|w|вт|watts?|gb|гб|tb|°\s?c|mt\/s|s)\s?[)\]]?$/iu.exec(label.trim()) ?? [];
-	if (unit === undefined || !/^[~≤]?\s?\d+(?:[.,]\d+)?(?:\s?[-–/]\s?\d+(?:[.,]\d+)?)?$/.test(value.trim())) return value;
+	if (unit === undefined || !/^[~≤]?\s?\d+(?:[.,]\d+)?(?:\s?[-–/]\s?\d+(?:[.,]\d+)?)?$/.test(value.trim()))
+		return value;
 	return `${value.trim()} ${inProcessorTerms(`1 ${unit}`).slice(2)}`;
 }
 
@@ -98,14 +99,17 @@ const ofKind = (kind: "fast" | "small"): Reader => {
 };
 
 /** Words that tell of which boost a figure is: a boost told so need not be the highest. */
-const boostOfKind = /all|alle|core|kern|performance|velocity|technology|\b[12]\b|single|multi|\bp\b|\bt[bv]b|ii\b|[23]\.0/i;
+const boostOfKind =
+	/all|alle|core|kern|performance|velocity|technology|\b[12]\b|single|multi|\bp\b|\bt[bv]b|ii\b|[23]\.0/i;
 
 const readClock = (kind: "base" | "boost" | "both" | undefined): Reader => {
 	return ({ value, context, label, at }, notes) => {
 		const clocks = clocksIn(value);
 		if (clocks.length === 0) return false;
 		if (isOfGraphics(context) || isOfMemory(context) || isOfSmallCores(context)) return true;
-		const figures = clocks.filter(({ words }) => clockNamed(words) !== "other" && !isOfSmallCores(words));
+		const figures = clocks.filter(
+			({ words }) => clockNamed(words) !== "other" && !isOfSmallCores(words) && !/^e$/i.test(words),
+		);
 		const bare = figures.filter(({ words }) => clockNamed(words) === undefined);
 		const hasBoost = figures.some(({ words }) => clockNamed(words) === "boost");
 		const boosts = (ghz: number, words: string) =>
@@ -144,7 +148,7 @@ const readClock = (kind: "base" | "boost" | "both" | undefined): Reader => {
 const barePower = "The text gives watts and does not say which.";
 
 const readPower = (kind: "base" | "peak" | "both" | undefined): Reader => {
-	return ({ value, context, label, at }, notes) => {
+	return ({ value, context, at }, notes) => {
 		const figures = wattsIn(value).filter(({ words }) => powerNamed(words) !== "other");
 		if (isOfGraphics(context)) return true;
 		if (figures.length === 0) {
@@ -167,9 +171,9 @@ const readPower = (kind: "base" | "peak" | "both" | undefined): Reader => {
 		const [first, second] = bare;
 		if (first === undefined) return true;
 		if (kind === "both" && second !== undefined && bare.length === 2) {
-			const isPeakFirst = /^[^/&]*(?:max|peak|turbo|boost|ppt|pl ?2|mtp)/i.test(label);
-			notes.found("baseW", isPeakFirst ? second : first, at);
-			notes.found("peakW", isPeakFirst ? first : second, at);
+			// The lower one is the base, whichever the label names first.
+			notes.found("baseW", Math.min(first, second), at);
+			notes.found("peakW", Math.max(first, second), at);
 		} else if ((kind === "base" || kind === "peak") && bare.length === 1) {
 			if (!figures.some(({ words }) => powerNamed(words) === kind)) notes.found(fact[kind], first, at);
 		} else if (kind === "base" || kind === "peak") {
@@ -199,7 +203,7 @@ const readMostPower: Reader = (one, notes) => {
 };
 
 const noGraphics =
-	/graphics card (?:is )?(?:required|needed|needs)|(?:required|needs) (?:a |\p{L}{1,4} )?graphics card|without (?:integrated )?graphics|(?:discrete|dedicated|separate|graphics|dedizierte|separate|eigene)\s?(?:graphics|grafik)?\s?-?(?:card|karte)?\s?(?:is |wird )?(?:required|needed|erforderlich|benötigt|notwendig)|grafikkarte (?:ist |wird )?(?:erforderlich|benötigt|notwendig)|(?:no|without|ohne|keine?) (?:integrated |integrierte |onboard |interne |own |eigene )?(?:graphics|grafik|i?gpu|igp)(?! card)/iu;
+	/graphics card (?:\p{L}{1,7} )?(?:required|needed)|(?:required|requires|needs) (?:a |\p{L}{1,4} )?graphics card|without (?:integrated )?graphics|(?:discrete|dedicated|separate|graphics|dedizierte|separate|eigene)\s?(?:graphics|grafik)?\s?-?(?:card|karte)?\s?(?:is |wird )?(?:required|needed|erforderlich|benötigt|notwendig)|grafikkarte (?:ist |wird )?(?:erforderlich|benötigt|notwendig)|(?:no|without|ohne|keine?) (?:integrated |integrierte |onboard |interne |own |eigene )?(?:graphics|grafik|i?gpu|igp)(?! card)/iu;
 
 const readGraphics: Reader = ({ value, context, at }, notes) => {
 	const plain = value.trim();
@@ -274,12 +278,21 @@ function namesOfSockets(value: string): readonly string[] {
 				.replace(/^([LPB])GA[\s-]*(?=\d)/i, (_all, letter: string) => `${letter.toUpperCase()}GA`)
 				.replace(/\s+/g, " "),
 		)
-		.filter((name) => name !== "" && name.length <= 40 && !/^[µu]?BGA/i.test(name) && /\d/.test(name) && !/\d[\s-]?pins?\b|€|\$/i.test(name));
+		.filter(
+			(name) =>
+				name !== "" &&
+				name.length <= 40 &&
+				!/^[µu]?BGA/i.test(name) &&
+				/\d/.test(name) &&
+				!/\d[\s-]?pins?\b|€|\$|ddr|pci|usb|hz\b|[:=]|\b(?:not|no|nicht|kein|from|ab|boards?)\b/i.test(name),
+		);
 }
 
 const readSocket: Reader = ({ value, at }, notes) => {
 	if (/\b\d\s?s only|\d\s?mm\b/i.test(value)) return false;
-	const names = socketsIn(value).filter((name) => !/^\d{1,2}$/.test(name) && name.split(" ").length <= 4);
+	const names = socketsIn(value).filter(
+		(name) => !/^\d{1,2}$/.test(name) && name.split(" ").length <= 3 && !/\d\s?(?:[gm]hz|w|nm|mm)\b/i.test(name),
+	);
 	for (const name of names) {
 		if (/^\d{3,5}$/.test(name))
 			notes.hinted("socket", [`LGA${name}`, name], at, "The page gives the number of a socket without its letters.");

@@ -1,3 +1,4 @@
+import { boardConnectorFaults } from "../parts/board-connector-faults.ts";
 import type { BoardForm } from "../parts/vocabulary.ts";
 import { boardForms } from "../reference/board-forms.ts";
 import {
@@ -28,18 +29,23 @@ import { type PartReading, partOf, type ReadDoubt, type ReadFact, type UnreadLin
 import { readSize } from "./read-size.ts";
 import { wideRows } from "./wide-rows.ts";
 
+/** Lines that a page may be cut into, for its tables have many cells; own convention, so that no text takes long. */
+const mostRows = 3000;
+
 /** What a pasted page tells of a board. Pure; never throws; time grows with the length of the text. */
 export function readBoard(text: string): PartReading<"board"> {
 	const page = pageLines(text);
 	const labelled = wideRows(labelledLines(page.lines));
-	const lines = boardLines(labelled);
-	const collector = factCollector();
+	const all = boardLines(labelled.slice(0, mostRows));
+	const lines = all.slice(0, mostRows);
+	const used = new Set<number>();
+	const collector = noting(factCollector(), used);
 	const lists: ReadFact[] = [];
 	const doubts: ReadDoubt[] = [];
-	const used = new Set<number>();
-	const put = (told: { facts: readonly ReadFact[]; doubts: readonly ReadDoubt[] }) => {
-		lists.push(...told.facts);
-		doubts.push(...told.doubts);
+	const put = (told: Told) => {
+		for (const fact of told.facts) lists.push(fact);
+		for (const doubt of told.doubts) doubts.push(doubt);
+		for (const line of told.lines ?? []) used.add(line);
 	};
 
 	for (const line of boardMemory(lines, collector)) used.add(line);
@@ -50,9 +56,10 @@ export function readBoard(text: string): PartReading<"board"> {
 	networkList(lines, collector);
 
 	const settled = collector.settled();
-	const { part, refused } = partOf("board", nameOf(lines), [...settled.facts, ...lists]);
-	const facts = [...settled.facts, ...lists].filter((fact) => !refused.includes(fact));
-	const allDoubts = [...settled.doubts, ...doubts, ...refused.map(asDoubt)];
+	const name = nameOf(lines);
+	if (name) used.add(name.line);
+	const { part, facts, refused } = soundPart(name?.name, [...settled.facts, ...lists]);
+	const allDoubts = [...settled.doubts, ...doubts, ...refused];
 	for (const { line } of [...facts, ...allDoubts]) used.add(line);
 	return {
 		kind: "board",
@@ -60,7 +67,8 @@ export function readBoard(text: string): PartReading<"board"> {
 		facts,
 		doubts: allDoubts,
 		unread: [
-			...unreadLines(lines, used),
+			...unreadLines(all, used),
+			...labelled.slice(mostRows).map(({ line, quote }) => ({ line, text: quote })),
 			...page.tail
 				.filter((line) => line.text.trim() !== "")
 				.map(({ number, text: words }) => ({ line: number, text: words.trim() })),
@@ -68,13 +76,56 @@ export function readBoard(text: string): PartReading<"board"> {
 	};
 }
 
-const asDoubt = ({ fact, value, line, quote }: ReadFact): ReadDoubt => ({
-	fact,
-	might: [value],
-	line,
-	quote,
-	why: "No board known here has this value.",
-});
+/** What is told once more is understood, though it gives no fact of its own. */
+function noting(collector: FactCollector, used: Set<number>): FactCollector {
+	return {
+		...collector,
+		found(fact, value, at, standing) {
+			used.add(at.line);
+			collector.found(fact, value, at, standing);
+		},
+	};
+}
+
+const listOf = (fact: string): string => fact.replace(/\[\d+\]$/, "");
+
+/** The part of what is sound. A list with one entry that is not is no list to go by, and groups that share need theirs. */
+function soundPart(
+	name: string | undefined,
+	told: readonly ReadFact[],
+): { readonly part: PartReading<"board">["part"]; readonly facts: readonly ReadFact[]; readonly refused: ReadDoubt[] } {
+	let facts = told;
+	const refused: ReadDoubt[] = [];
+	for (;;) {
+		const made = partOf("board", name, facts);
+		const bad = new Set(made.refused.map(({ fact }) => listOf(fact)));
+		if (bad.size === 0 && boardConnectorFaults(made.part, "board").length > 0) bad.add("sharing");
+		const out = facts.filter(({ fact }) => bad.has(listOf(fact)));
+		// Each turn leaves a fact out, or is the last.
+		if (out.length === 0) return { part: made.part, facts, refused };
+		for (const path of bad) refused.push(...refusedDoubt(out.filter(({ fact }) => listOf(fact) === path)));
+		facts = facts.filter((fact) => !out.includes(fact));
+	}
+}
+
+function refusedDoubt(out: readonly ReadFact[]): readonly ReadDoubt[] {
+	const [first] = out;
+	if (!first) return [];
+	const fact = listOf(first.fact);
+	const values = out.map(({ value }) => value);
+	return [
+		{
+			fact,
+			might: [fact === first.fact ? values[0] : values],
+			line: first.line,
+			quote: quotesOf(out),
+			why: "No board known here has this value.",
+		},
+	];
+}
+
+const quotesOf = (told: readonly { readonly quote: string }[]): string =>
+	[...new Set(told.map(({ quote }) => quote))].join(" / ").slice(0, 1000);
 
 function unreadLines(lines: readonly BoardLine[], used: ReadonlySet<number>): readonly UnreadLine[] {
 	const seen = new Set<number>();
@@ -86,11 +137,12 @@ function unreadLines(lines: readonly BoardLine[], used: ReadonlySet<number>): re
 }
 
 /** A row that gives the model, else the first line where it is a title. */
-function nameOf(lines: readonly BoardLine[]): string | undefined {
+function nameOf(lines: readonly BoardLine[]): { readonly name: string; readonly line: number } | undefined {
 	const label =
 		/^(?:model|modell|modelo|modèle|модель|product(?:\sname)?|produkt(?:name)?|name|part\sname)(?:\s(?:name|no\.?|number))?$/iu;
 	const row = lines.find((line) => label.test(line.label) && line.value.length <= 120);
-	if (row) return row.value.replace(/\s+/g, " ").trim();
+	const named = ({ value, line }: BoardLine) => ({ name: value.replace(/\s+/g, " ").trim(), line });
+	if (row) return named(row);
 	const first = lines[0];
 	const isTitle =
 		first &&
@@ -99,7 +151,7 @@ function nameOf(lines: readonly BoardLine[]): string | undefined {
 		first.value.length >= 3 &&
 		first.value.length <= 100 &&
 		!/^\d|[.!?]$/.test(first.value);
-	return isTitle ? first.value.replace(/\s+/g, " ").trim() : undefined;
+	return isTitle ? named(first) : undefined;
 }
 
 function singleFacts(lines: readonly BoardLine[], collector: FactCollector, used: Set<number>): void {
@@ -267,14 +319,30 @@ function ratesOfBlock(
 interface Told {
 	readonly facts: readonly ReadFact[];
 	readonly doubts: readonly ReadDoubt[];
+	/** Lines that were understood, be it that they only tell once more what others tell. */
+	readonly lines?: readonly number[];
 }
+
+/** More than this is no list of one board, however often a page prints it (own convention). */
+const mostEntries = 300;
+
+const tooMany = (fact: string, entries: readonly ListEntry[]): ReadDoubt => ({
+	fact,
+	might: [],
+	line: entries[0]?.line ?? 1,
+	quote: quotesOf(entries),
+	why: "The text tells of more of these than any board has.",
+});
 
 /** A list as facts, one an entry; as a doubt where the page tells two stories. */
 function asFacts(
 	path: string,
 	entries: readonly ListEntry[],
-	valueOf: (entry: ListEntry, index: number) => unknown,
+	shownAs: (entry: ListEntry, index: number, taken: Set<string>) => unknown,
+	taken: Set<string> = new Set(),
 ): Told {
+	const lines = entries.map(({ line }) => line);
+	if (entries.length > mostEntries) return { facts: [], doubts: [tooMany(path, entries)] };
 	const { entries: whole, rivals } = wholeList(entries);
 	if (rivals.length > 0) {
 		const lists = [whole, ...rivals];
@@ -283,24 +351,29 @@ function asFacts(
 			doubts: [
 				{
 					fact: path,
-					might: lists.map((list) => list.map(valueOf)),
+					might: lists.map((list) => {
+						const names = new Set(taken);
+						return list.map((entry, index) => shownAs(entry, index, names));
+					}),
 					line: whole[0]?.line ?? rivals[0]?.[0]?.line ?? 1,
-					quote: [...new Set(lists.flat().map(({ quote }) => quote))].join(" / ").slice(0, 1000),
+					quote: quotesOf(lists.flat()),
 					why: `The text gives this list more than once, with ${[...new Set(lists.map((list) => list.length))].join(" and ")} entries, and they do not agree.`,
 				},
 			],
+			lines,
 		};
 	}
 	return {
 		facts: whole.map((entry, index) => ({
 			fact: `${path}[${index}]`,
-			value: valueOf(entry, index),
+			value: shownAs(entry, index, taken),
 			standing: "stated",
 			line: entry.line,
 			quote: entry.quote,
 			...(entry.assumed ? { assumed: entry.assumed } : {}),
 		})),
 		doubts: [],
+		lines,
 	};
 }
 
@@ -309,8 +382,8 @@ function connectorLists(lines: readonly BoardLine[]): Told {
 	const slots = lines.map(boardSlots);
 	const pictures = lines.map(pictureSockets);
 	const taken = new Set<string>();
-	const named = (what: string) => (entry: ListEntry, index: number) => ({
-		name: freeName(entry.name ?? `${what} ${index + 1}`, taken),
+	const named = (what: string) => (entry: ListEntry, index: number, names: Set<string>) => ({
+		name: freeName(entry.name ?? `${what} ${index + 1}`, names),
 		...entry.facts,
 	});
 	const told: Told[] = [
@@ -318,26 +391,34 @@ function connectorLists(lines: readonly BoardLine[]): Told {
 			"m2Sockets",
 			m2.flatMap(({ entries }) => entries),
 			named("M.2 socket"),
+			taken,
 		),
 		asFacts(
 			"cardSlots",
 			slots.flatMap(({ entries }) => entries),
 			named("Card slot"),
+			taken,
 		),
 		asFacts(
 			"drivePorts",
 			lines.flatMap((line) => counted(line, drivePorts)),
-			(entry, index) => ({ name: freeName(`${String(entry.facts["kind"])} ${index + 1}`, taken), ...entry.facts }),
+			(entry, index, names) => ({
+				name: freeName(`${String(entry.facts["kind"])} ${index + 1}`, names),
+				...entry.facts,
+			}),
+			taken,
 		),
 		asFacts(
 			"headers.fans",
 			lines.flatMap((line) => counted(line, fanHeaders)),
 			named("Fan header"),
+			taken,
 		),
 		asFacts(
 			"headers.lights",
 			lines.flatMap((line) => counted(line, lightHeaders)),
 			named("Light header"),
+			taken,
 		),
 		asFacts(
 			"power.processorPlugs",
@@ -360,6 +441,7 @@ function connectorLists(lines: readonly BoardLine[]): Told {
 			...slots.flatMap((one) => one.doubts),
 			...shared.doubts,
 		],
+		lines: told.flatMap(({ lines: some = [] }) => some),
 	};
 }
 
@@ -382,9 +464,12 @@ function usbLists(lines: readonly BoardLine[]): Told {
 	const usb = lines.map(boardUsb);
 	const doubts: ReadDoubt[] = usb.flatMap((one) => one.doubts);
 	const facts: ReadFact[] = [];
-	const headers = wholeList(usb.flatMap((one) => one.headers));
+	const toldHeaders = usb.flatMap((one) => one.headers);
 	const anywhere = usb.flatMap((one) => one.anywhere);
 	const told = usb.flatMap((one) => one.rear);
+	const over = [toldHeaders, anywhere, told].find((list) => list.length > mostEntries);
+	if (over) return { facts: [], doubts: [...doubts, tooMany(over === toldHeaders ? "headers" : "rearUsb", over)] };
+	const headers = wholeList(toldHeaders);
 	// Sockets without a place are those at the back where the page lists the headers apart.
 	const isBack = told.length === 0 && anywhere.length > 0 && headers.entries.length > 0;
 	const rear = wholeList(isBack ? anywhere : told);
@@ -420,7 +505,7 @@ function usbLists(lines: readonly BoardLine[]): Told {
 		);
 	if (headers.rivals.length > 0) doubts.push(rivalDoubt("headers", [], headers));
 	else facts.push(...headerFacts(headers.entries, doubts));
-	return { facts, doubts };
+	return { facts, doubts, lines: [...told, ...toldHeaders, ...(isBack ? anywhere : [])].map(({ line }) => line) };
 }
 
 function rivalDoubt(
@@ -433,7 +518,7 @@ function rivalDoubt(
 		fact,
 		might,
 		line: all[0]?.line ?? 1,
-		quote: [...new Set(all.map(({ quote }) => quote))].join(" / ").slice(0, 1000),
+		quote: quotesOf(all),
 		why: "The text gives this list more than once, and they do not agree.",
 	};
 }

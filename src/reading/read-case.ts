@@ -4,12 +4,11 @@ import { caseSlotsIn, driveBaysIn } from "./case-counts.ts";
 import { fansIn, radiatorsIn } from "./case-fans.ts";
 import { type FrontSocket, frontPlugsOf, frontSocketsIn } from "./case-front.ts";
 import { lengthsIn, soldLength } from "./case-lengths.ts";
-import { aboutThisCase, termsOf } from "./case-lines.ts";
+import { aboutThisCase, labelsOf, termsOf } from "./case-lines.ts";
 import { placesGathered } from "./case-places.ts";
 import { type CasePlace, type CaseTopic, placesIn, topicsIn } from "./case-topics.ts";
-import { columnsAsTabs } from "./column-text.ts";
 import { type FactCollector, factCollector } from "./fact-collector.ts";
-import { type LabelledLine, labelledLines } from "./labelled-lines.ts";
+import type { LabelledLine } from "./labelled-lines.ts";
 import { type PartReading, partOf, type ReadAt, type ReadDoubt, type ReadFact } from "./part-reading.ts";
 import { textLines } from "./text-lines.ts";
 
@@ -17,7 +16,7 @@ import { textLines } from "./text-lines.ts";
 const mostTellings = 20;
 
 /** No page of a case is longer; what is behind it counts as not read (own convention, for the same reason). */
-const most = { entries: 1500, letters: 50_000 } as const;
+const most = { lines: 4000, entries: 1500, letters: 50_000 } as const;
 
 /** A run of a line with what it is about. */
 interface Told {
@@ -34,7 +33,7 @@ interface Told {
 /** Reads the page of a case. Never throws; time is linear in the length of the text. */
 export function readCase(text: string): PartReading<"case"> {
 	const { lines } = textLines(text);
-	const { entries, behind } = firstOf(labelledLines(columnsAsTabs(lines)));
+	const { entries, behind } = firstOf(labelsOf(lines.slice(0, most.lines)));
 	const told = termsOf(entries);
 	const isOwn = aboutThisCase(told);
 	const collector = bounded(factCollector());
@@ -44,6 +43,7 @@ export function readCase(text: string): PartReading<"case"> {
 	let columns: readonly string[] = [];
 	let stray: LabelledLine | undefined;
 	let row: LabelledLine | undefined;
+	let cooling: string | undefined;
 	for (const { line: number, quote, names } of told.filter((_, index) => !isOwn[index]))
 		if (!names) unread.push({ line: number, text: quote });
 	for (const line of told.filter((_, index) => isOwn[index]).flatMap(partsOfLine)) {
@@ -54,20 +54,37 @@ export function readCase(text: string): PartReading<"case"> {
 		if (stray && !isBeside(line, stray)) stray = undefined;
 		if (row && !isRowOf(line, row)) row = undefined;
 		if (isRowHead(line)) row = line;
-		const entry = stray ? { ...line, label: strayLabel(stray) } : row && line !== row ? underRow(line, row) : line;
+		const head = line.sections.findLast((section) => namesOf(section).some(isCooling));
+		if (!isOnlyPlace(line.label ?? line.value)) cooling = undefined;
+		else if (head !== undefined && !line.names) cooling = head;
+		const entry =
+			cooling !== undefined && head === undefined && !line.names && line.label !== undefined
+				? { ...line, sections: [...line.sections, cooling] }
+				: stray
+					? { ...line, label: strayLabel(stray) }
+					: row && line !== row
+						? underRow(line, row)
+						: line;
 		const at = { line: entry.line, quote: entry.quote };
+		const byPlace = placeColumns(entry);
+		if (byPlace) {
+			columns = byPlace;
+			continue;
+		}
 		if (entry.cells.length > 1 && areColumns(entry)) {
 			columns = entry.cells;
 			continue;
 		}
 		let isRead = readSingles(entry, at, collector);
 		if (!entry.names || entry.label !== undefined || isFactHead(entry)) {
-			const runs = inColumns(entry, columns) ?? runsOf(entry, at);
+			const runs = inColumns(entry, columns) ?? inPlaceColumns(entry, columns) ?? runsOf(entry, at);
 			for (const run of runs) if (readRun(run, collector, places, lists)) isRead = true;
 		}
 		if (!isRead && !entry.names) unread.push({ line: entry.line, text: entry.quote });
 	}
 	for (const { line, quote } of behind) unread.push({ line, text: quote });
+	for (const { number, text: left } of lines.slice(most.lines))
+		if (left.trim() !== "") unread.push({ line: number, text: left.trim() });
 	lists.boards.settle("boardForms", collector);
 	lists.supplies.settle("supplyForms", collector);
 	places.settle(collector);
@@ -249,9 +266,28 @@ const underRow = (line: LabelledLine, row: LabelledLine): LabelledLine => ({
 
 const innerLabel = /(?:[|;,•]|\s\/)\s*(?=([^|;:,•()]{2,40})[:：]\s?\S)/g;
 
+/** "Front - 3 x 120 mm", "GPU = 330 mm" */
+const dashed = /^([^-–—=:|,•]{2,44}?)\s?(?:\s[-–—=•]|=)\s?(\S.*)$/;
+/** "GPU: 340 mm | CPU: 160 mm" is no row of a table. */
+const labelWithValue = /^([^:]{2,44}):\s?([^:]*\d[^:]*)$/;
+
+function isNameOnly(text: string): boolean {
+	return (
+		!/\d/.test(text.replace(/(?<!\d)(?:[23][.,]5|5[.,]25)/g, "")) && (isOnlyPlace(text) || namesOf(text).length > 0)
+	);
+}
+
 /** "Board: ATX | GPU: 330 mm": several labels with their values on one line. */
 function partsOfLine(line: LabelledLine): readonly LabelledLine[] {
 	if (line.names) return [line];
+	const [, own, start] = labelWithValue.exec(line.label ?? "") ?? [];
+	if (own !== undefined && start !== undefined)
+		return partsOfLine({ ...line, label: own.trim(), value: `${start} | ${line.value}`, cells: [] });
+	const [, before, behind] = dashed.exec(line.value) ?? [];
+	if (before !== undefined && behind !== undefined && isNameOnly(before)) {
+		const sections = line.label === undefined ? line.sections : [...line.sections, line.label];
+		return partsOfLine({ ...line, sections, label: before.trim(), value: behind.trim(), cells: [] });
+	}
 	const cuts = [...line.value.matchAll(innerLabel)]
 		.filter(({ 1: label = "" }) => namesOf(label).length > 0 || (isOnlyPlace(label) && isOnlyPlace(line.label ?? "")))
 		.map(({ index, 0: mark }) => ({ at: index, from: index + mark.length }));
@@ -285,6 +321,33 @@ function areColumns({ label, cells }: LabelledLine): boolean {
 	);
 }
 
+/** Names of columns that are places: "Front [tab] Top [tab] Rear". */
+function placeColumns({ cells, names, value }: LabelledLine): readonly string[] | undefined {
+	const told = cells.length > 0 ? cells : names ? value.split(" | ") : [];
+	const columns = isOnlyPlace(told[0] ?? "") ? told : told.slice(1);
+	return columns.length > 1 && columns.every(isOnlyPlace) ? columns : undefined;
+}
+
+/** The cells of a row about fans or radiators, each under its place. */
+function inPlaceColumns(
+	{ label = "", cells, sections, line, quote }: LabelledLine,
+	columns: readonly string[],
+): readonly Told[] | undefined {
+	if (columns.length < 2 || cells.length !== columns.length || !columns.every(isOnlyPlace)) return undefined;
+	const size = /(?<![\d.,])\d{2,3}\s?(?:mm|cm)/i.exec(label)?.[0];
+	const named = [label, ...sections.toReversed()].map(namesOf).find((topics) => topics.some(isCooling));
+	const topics = named ?? (size === undefined ? undefined : ["fan" as const]);
+	if (!topics) return undefined;
+	return cells.flatMap((cell, index): readonly Told[] => {
+		const digit = /^\W*(\d{1,2})\s?x?\W*$/.exec(cell)?.[1];
+		if (digit !== undefined && size === undefined) return [];
+		const text = digit === undefined ? cell : `${digit} x ${size}`;
+		if (!/\d/.test(text)) return [];
+		const places = placesIn(columns[index] ?? "").map(({ what }) => what);
+		return [{ topics, head: label, text, isOwn: true, places, at: { line, quote } }];
+	});
+}
+
 /** The cells of a row about a place, each under its column. */
 function inColumns(
 	{ label, cells, line, quote }: LabelledLine,
@@ -304,7 +367,7 @@ function inColumns(
 }
 
 const conditionWords =
-	/(?<![\w/])(?:w\/o|w\/|with|without|mit|ohne|when|if|wenn|falls|bei|incl\.?|including|inkl\.?|no|behind|hinter)\s?[^,;()|:]{0,40}?\b(?:radiators?|(?:water|liquid)[\s-]?cool\w*|aios?|fans?|lüfter|cages?|drive\w*|hdds?|laufwerk\w*|festplatten\w*|käfige?|wakü|wasserkühl\w*|psu|power\ssupply)\b/gi;
+	/\b(?:(?:drive|hdd|ssd|front)[\s-])?(?:cages?|bays?|racks?|radiators?|laufwerkskäfig|käfig)\s(?:is\s|are\s)?(?:fitted|installed|mounted|removed|taken\sout|in\splace|entfernt|ausgebaut|eingebaut)\b|(?<![\w/])(?:w\/o|w\/|with|without|mit|ohne|when|if|wenn|falls|bei|incl\.?|including|inkl\.?|no|behind|hinter)\s?[^,;()|:]{0,40}?\b(?:radiators?|(?:water|liquid)[\s-]?cool\w*|aios?|fans?|lüfter|cages?|drive\w*|hdds?|laufwerk\w*|festplatten\w*|käfige?|wakü|wasserkühl\w*|psu|power\ssupply)\b/gi;
 const strip = (text: string): string => text.replace(conditionWords, (match) => "_".repeat(match.length));
 const namesOf = (text: string): readonly CaseTopic[] => [...new Set(topicsIn(strip(text)).map(({ what }) => what))];
 
@@ -356,6 +419,11 @@ function under(base: Told, { topics, text }: Piece): Told {
 
 const pieceEnd = /[;|•\n]|,\s|\.\s|\s(?:and|und|sowie|as\swell\sas)\s/gi;
 
+/** Within a list of board forms nothing is cut. */
+const formBefore = /(?:[aid]tx|[ec]eb)\)?$/i;
+const formBehind =
+	/^[\s,;|]*(?:(?:and|und|or|oder)\s)?(?:(?:micro|mini|extended|ssi|m|e|µ)[\s-]?)?(?:[aid]tx|[ec]eb)\b/i;
+
 /** Pieces of a value, each with what it names; a piece that names nothing belongs to the one before it. */
 function piecesOf(value: string): readonly Piece[] {
 	const cuts: number[] = [];
@@ -363,13 +431,28 @@ function piecesOf(value: string): readonly Piece[] {
 	let last = 0;
 	for (const found of value.matchAll(pieceEnd)) {
 		for (; last < found.index; last++) depth += value[last] === "(" ? 1 : value[last] === ")" ? -1 : 0;
-		if (depth <= 0) cuts.push(found.index);
+		const isList =
+			formBefore.test(value.slice(Math.max(0, found.index - 14), found.index)) &&
+			formBehind.test(value.slice(found.index, found.index + 28));
+		if (depth <= 0 && !isList) cuts.push(found.index);
 	}
+	const texts = [0, ...cuts].map((from, index) => value.slice(from, cuts[index] ?? value.length));
+	const named = texts.map(namesOf);
 	const pieces: { topics: readonly CaseTopic[]; text: string }[] = [];
-	for (const [index, from] of [0, ...cuts].entries()) {
-		const text = value.slice(from, cuts[index] ?? value.length);
+	for (const [index, text] of texts.entries()) {
 		const before = pieces.at(-1);
-		const topics = namesOf(text);
+		const topics = named[index] ?? [];
+		// "At the front, three fans": the place goes with what follows.
+		if (before && before.topics.length === 0 && isPlaceOnly(before.text)) {
+			before.text += text;
+			before.topics = topics;
+			continue;
+		}
+		const behind = named[index + 1] ?? [];
+		if (before && topics.length === 0 && isPlaceOnly(text) && (behind.length > 0 || !before.topics.some(isCooling))) {
+			pieces.push({ topics: [], text });
+			continue;
+		}
 		// A new sentence that names nothing goes on only with places.
 		const isSentence = /^\.\s/.test(text) && topics.length === 0;
 		if (before && isSentence && !(before.topics.some(isCooling) && placesIn(text).length > 0)) {
@@ -382,6 +465,10 @@ function piecesOf(value: string): readonly Piece[] {
 	// "GPU 330 mm CPU cooler 165 mm": nothing parts them but the names.
 	return pieces.flatMap(({ topics, text }) => (topics.length > 1 ? atNames(text) : [{ topics, text }]));
 }
+
+/** Few words, a place among them, and no figure. */
+const isPlaceOnly = (text: string): boolean =>
+	placesIn(text).length > 0 && !/\d/.test(text) && text.split(/\s+/).length <= 7;
 
 function atNames(text: string): readonly Piece[] {
 	const names = topicsIn(strip(text)).filter(({ what }) => isLength(what));

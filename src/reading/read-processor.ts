@@ -20,7 +20,8 @@ const peopleFollow =
 	/^(?:customer |kunden)?(?:reviews?|ratings?|bewertungen|rezensionen|avis(?: clients)?|opiniones|valoraciones|recensioni|opinie|відгуки|отзывы|recenze|hodnocení|avaliações|beoordelingen|yorumlar|questions|fragen|pytania|preguntas|domande|kommentare|comments)(?!\p{L})[^:]{0,40}$/iu;
 
 /** Signs of money beside a figure. */
-const price = /(?:[€$£₴₽₺]|\b(?:eur|usd|gbp|pln|czk|uah|chf|try)\b|zł|kč|грн)\s?\d|\d\s?(?:[€$£₴₽₺]|(?:eur|usd|gbp|pln|czk|uah|chf|try)\b|zł|kč|грн)/iu;
+const price =
+	/(?:[€$£₴₽₺]|\b(?:eur|usd|gbp|pln|czk|uah|chf|try)\b|zł|kč|грн)\s?\d|\d\s?(?:[€$£₴₽₺]|(?:eur|usd|gbp|pln|czk|uah|chf|try)\b|zł|kč|грн)/iu;
 
 /** Where the page stops to tell of this processor; undefined where it does not. */
 function endOf(entries: readonly LabelledLine[]): number | undefined {
@@ -80,7 +81,7 @@ export function readProcessor(text: string): PartReading<"processor"> {
 		if (!readEntry(entry, notes, models)) unread.push({ line: entry.line, text: entry.quote });
 	}
 	const { facts, doubts } = notes.settled();
-	const { part, refused } = partOf("processor", nameOf(entries, models), facts);
+	const { part, refused } = partOf("processor", nameOf(entries.slice(0, end), models), facts);
 	unread.sort((one, other) => one.line - other.line);
 	return {
 		kind: "processor",
@@ -129,6 +130,9 @@ const even = (text: string): string => text.replace(/\*\*|`/g, "").replace(/\s+/
 const hasOwnLabel = ({ label, quote }: LabelledLine): boolean =>
 	label !== undefined && even(quote).includes(label) && even(quote).length > label.length;
 
+/** "Home / Parts / Processors": where the page hangs in a shop. */
+const isPath = /[›»>]|\s\/\s.*\s\/\s/;
+
 const isBareLabel = (entry: LabelledLine): boolean =>
 	!hasOwnLabel(entry) &&
 	entry.cells.length === 0 &&
@@ -136,7 +140,9 @@ const isBareLabel = (entry: LabelledLine): boolean =>
 	entry.value.split(" ").length <= 8 &&
 	!/\d{2}|\d[.,]\d|\d\s?(?:w|ghz|mhz|gb)\b/i.test(entry.value) &&
 	/^[\p{L}#]/u.test(entry.value) &&
-	topicOf(entry.value) !== undefined;
+	!isPath.test(entry.value) &&
+	topicOf(entry.value) !== undefined &&
+	!(topicOf(entry.value) === "socket" && /\d/.test(entry.value));
 
 /** Topics whose value may be any words, so that a line which is a label itself is none. */
 const wordTopics: ReadonlySet<ProcessorTopic> = new Set<ProcessorTopic>([
@@ -232,14 +238,15 @@ function readInline(entry: LabelledLine, notes: ProcessorNotes): boolean {
 	const first = words.findIndex((word, place) => place > 0 && (/^[~≥<(]?\d/.test(word) || isAnswer(words, place)));
 	if (first < 1 || first > 8) return false;
 	const label = words.slice(0, first).join(" ");
-	if (/\d/.test(label)) return false;
+	if (/[\d.,;!?]/.test(label)) return false;
 	const topic = topicOf(label);
 	if (topic === undefined || ["name", "series", "socket", "package"].includes(topic)) return false;
 	return readLabelled(label, words.slice(first).join(" "), entry.sections, entry, notes);
 }
 
 const isAnswer = (words: readonly string[], place: number): boolean =>
-	place === words.length - 1 && /^(?:yes|no|ja|nein|oui|non|sí|tak|nie|ano|ne|так|ні|да|нет|sim|não|nee|evet|hayır)$/i.test(words[place] ?? "");
+	place === words.length - 1 &&
+	/^(?:yes|no|ja|nein|oui|non|sí|tak|nie|ano|ne|так|ні|да|нет|sim|não|nee|evet|hayır)$/i.test(words[place] ?? "");
 
 function readLabelled(
 	label: string,
@@ -291,15 +298,19 @@ function nameOf(entries: readonly LabelledLine[], models: readonly string[]): st
 	const isOfName = (text: string) => /\p{L}/u.test(text) && text.length <= 400;
 	const cut = (text: string) =>
 		text
-			.split(/\s[|–—]\s|\s-\s|[,;](?!\d)|\s(?=\d{1,3}[\s-]?(?:cores?|kerne?)\b|\d+[.,]\d+\s?ghz|up to\b)/i)[0]
-			?.replace(/^(?:cpu|processor|prozessor|vi xử lý|procesador|processeur|processore|procesor|процесор|процессор|processador|i̇?şlemci)\s+(?=\S+\s)/i, "")
+			.split(/\s[|–—]\s|\s\(|\s-\s|[,;](?!\d)|\s(?=\d{1,3}[\s-]?(?:cores?|kerne?)\b|\d+[.,]\d+\s?ghz|up to\b)/i)[0]
+			?.replace(
+				/^(?:cpu|processor|prozessor|vi xử lý|procesador|processeur|processore|procesor|процесор|процессор|processador|i̇?şlemci)\s+(?=\S+\s)/i,
+				"",
+			)
 			.replace(/[®™]|\((?:r|tm)\)/gi, "")
 			.trim()
 			.slice(0, longestName)
 			.trim();
 	const title = entries
-		.slice(0, 3)
+		.slice(0, 6)
 		.filter((entry) => !hasOwnLabel(entry) && entry.cells.length === 0)
+		.filter(({ value }) => !isPath.test(value) && !price.test(value) && !/\(\d+\)$/.test(value))
 		.map(({ value }) => cut(value))
 		.find(
 			(value) =>

@@ -84,7 +84,13 @@ const terms: readonly (readonly [RegExp, string])[] = [
 	],
 	// "16x" behind a generation is a width.
 	[/(?<=(?:\d\.\d|gen\s?\d|express|pcie|pci-e|runs\sat|@|\bat|\bmit)\s?)(16|8|4|2|1)\s?x(?=$|\s?[(,;)+/])/giu, "x$1"],
-	// Glued notations.
+	// Glued notations: "1 x HDMI2 x USB 2.04 x USB 3.2 Gen 21 x RJ45" has a count behind each thing.
+	[
+		/(?<=\p{L}{3}|[\p{L})]-[ac]|\p{Ll}{2}\)|\S\))(?<!usb|ddr|sata|gen|pcie|rev|ver|slot|dimm|port_)(?=\d{1,2}\s[x×]\s\p{L})/giu,
+		" ",
+	],
+	[/(?<=(?:usb|hdmi|displayport|dp|bluetooth)\s?\d\.\d)(?=\d\s[x×]\s\p{L})/giu, " "],
+	[/(?<=gen\s?[12])(?=\d\s[x×]\s\p{L})/giu, " "],
 	[/(?<=gen)\.\s?(?=\d)/giu, " "],
 	[/(?<=gen\s?\d)(?=type)/giu, " "],
 	[/(?<![\p{L}\d.])(\d{1,2})\s?x(?=\p{Lu}[\p{L}.]|usb|pci|m\.2|sata|hdmi|dp\b)/gu, "$1 x "],

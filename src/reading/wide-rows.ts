@@ -15,7 +15,10 @@ export function wideRows(lines: readonly LabelledLine[]): readonly LabelledLine[
 			found.push(head);
 			continue;
 		}
-		found.push(head, ...rows.flatMap((row) => linesOf(row, names, rows.length)));
+		const told = rows.flatMap((row) => linesOf(row, names, rows.length));
+		// What one column counts stands together, so that it makes one list.
+		const column = ({ cells, label }: LabelledLine) => (cells.length === 0 ? names.indexOf(label ?? "") : -1);
+		found.push(head, ...(rows.length === 1 ? told : told.toSorted((one, other) => column(one) - column(other))));
 		index += rows.length;
 	}
 	return found;

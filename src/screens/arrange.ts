@@ -272,7 +272,8 @@ function windowOfChoices(choices: readonly DrawnChoice[], row: number, rows: num
 
 /** The end of what is typed, if it is longer than the line, with the cursor in sight. */
 function fieldOf(screen: Screen, { field }: Face, columns: number, measure: Measure): Arrangement["field"] {
-	const prompt = screen.typing?.kind === "words" ? "Find: " : "Type: ";
+	const prompts = { words: "Find: ", free: "Type: ", value: "Type: ", page: "Paste: " };
+	const prompt = prompts[screen.typing?.kind ?? "value"];
 	const room = columns - measure(prompt) - 1;
 	const letters = graphemesOf(field.text);
 	let from = 0;
@@ -309,14 +310,16 @@ function helpBlocks(screen: Screen): readonly Block[] {
 function footerLines(screen: Screen, face: Face, size: ScreenSize, measure: Measure): string[] {
 	if (face.helpOpen) return ["? or Esc close   Up/Down read on"];
 	const isEmpty = face.field.text.trim() === "";
-	const inTheField = isEmpty ? (screen.enter ? `Enter ${screen.enter.words}` : "type, then Enter") : "Enter take it";
+	const isPage = screen.typing?.kind === "page";
+	const wanted = isPage ? "paste, then Enter" : "type, then Enter";
+	const inTheField = isEmpty ? (screen.enter ? `Enter ${screen.enter.words}` : wanted) : "Enter take it";
 	const row = shownChoices(screen, face)[face.row];
 	const isMarked = (row?.mark?.count ?? 0) > 0 && screen.enter;
 	const onLine = isMarked ? `Enter ${isMarked.words}` : row?.mark ? "Space or Enter mark" : "Enter choose";
 	const enter = face.row === inField ? inTheField : onLine;
 	const space = isMarked ? [(row?.mark?.most ?? 1) > 1 ? "Space once more" : "Space unmark"] : [];
 	// Below a field for the answer itself stands one line that one does not know, and perhaps some to pick.
-	const below = screen.typing?.kind === "value" && face.row === inField ? screen.choices : [];
+	const below = (isPage || screen.typing?.kind === "value") && face.row === inField ? screen.choices : [];
 	const [only, ...more] = below;
 	const move = only ? (more.length > 0 ? "Down pick a line" : `Down ${only.label.toLowerCase()}`) : "Up/Down move";
 	const typing = screen.typing?.kind === "words" ? ["type to find"] : [];

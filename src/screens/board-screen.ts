@@ -6,6 +6,7 @@ import type { Finding } from "../rules/outcome.ts";
 import { howToFindOut } from "../sheet/how-to-find-out.ts";
 import { priceWords } from "../sheet/price-words.ts";
 import { dependingWords, missingWords, sentence, verdictWords } from "../sheet/reason-words.ts";
+import { ownPart } from "../walk/own-parts-list.ts";
 import { plainScreen } from "./plain-screen.ts";
 import { heading, list, pairs, type Screen, text } from "./screen.ts";
 import { findingMark } from "./verdict-words.ts";
@@ -45,6 +46,15 @@ export function boardScreen(view: WalkView, boardId: string): Screen {
 			{ label: "What plugs in where", event: { type: "board", boardId: board.id, page: "plan" } },
 			{ label: "Power and heat", event: { type: "board", boardId: board.id, page: "power" } },
 			{ label: "All its facts", event: { type: "board", boardId: board.id, page: "facts" } },
+			...(ownPart(view.state, "board", board.id)
+				? [
+						{
+							label: "Change its facts, or add an offer",
+							event: { type: "own-part" as const, kind: "board" as const, id: board.id },
+						},
+					]
+				: []),
+			{ label: "Paste another board's page", event: { type: "paste-part", what: "board" } },
 			{ label: "Type in another board from its page", event: { type: "describe-board" } },
 			{ label: "Make the sheet for the shop", event: { type: "sheet" } },
 		],

@@ -1,10 +1,22 @@
 import { factAt } from "../parts/fact-list.ts";
-import { partKinds } from "../parts/part-kinds.ts";
+import { type PartKind, partKinds } from "../parts/part-kinds.ts";
+import { readKinds } from "../reading/part-reading.ts";
 import { factsToDescribe } from "../walk/update.ts";
 import type { Place, WalkContext } from "../walk/walk-state.ts";
 import { plainScreen } from "./plain-screen.ts";
-import { heading, type Screen, text } from "./screen.ts";
+import { type Choice, heading, type Screen, text } from "./screen.ts";
 import type { WalkView } from "./walk-view.ts";
+
+/** At the start of a short description: other ways to bring the part in, each with a letter of its own. */
+function otherWays(kind: PartKind): readonly Choice[] {
+	const read = readKinds.find((one) => one === kind);
+	return [
+		...(read
+			? [{ label: "Paste its page instead", key: "p", event: { type: "paste-part", what: read } } satisfies Choice]
+			: []),
+		{ label: "All its facts: the whole form", key: "f", event: { type: "new-part", kind } },
+	];
+}
 
 /** One fact of a part that is being typed in from its page. */
 export function describeScreen(
@@ -28,6 +40,7 @@ export function describeScreen(
 			...(fact.example && !fact.choices ? [text(`Such as: ${fact.example}`)] : []),
 		],
 		choices: [
+			...(place.index === 0 && !fact.choices ? otherWays(place.kind) : []),
 			...(fact.choices ?? []).map(({ value, label }) => ({
 				label,
 				...(label === entered ? { chosen: true } : {}),

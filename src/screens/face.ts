@@ -1,3 +1,4 @@
+import { cleanLine } from "../parts/clean-text.ts";
 import type { WalkEvent } from "../walk/walk-event.ts";
 import type { Key } from "./keys.ts";
 import type { Choice, Screen } from "./screen.ts";
@@ -35,7 +36,7 @@ export function faceFor(screen: Screen): Face {
 export const inField = -1;
 
 function isTypedAnswer({ typing }: Screen): boolean {
-	return typing?.kind === "value";
+	return typing?.kind === "value" || typing?.kind === "page";
 }
 
 /** The lines that can be marked now: all, or those that the typed words leave. Lines that stand apart always stay. */
@@ -60,9 +61,18 @@ export interface PageSize {
 /** Lines that a page key goes over in a list, where no text is to be read on. */
 const listPage = 8;
 
+/** More of a paste than any field takes; the field cuts it to graphemes. In characters. */
+const mostForField = 2000;
+
 /** One key on a screen. Pure; a key that means nothing here changes nothing. */
 export function pressKey(screen: Screen, before: Face, key: Key, page: PageSize): Press {
 	const face = before.screenId === screen.id ? before : faceFor(screen);
+	if (key.name === "paste") {
+		// Where a page is wanted all its lines count; elsewhere a paste is one line typed.
+		if (screen.typing?.kind === "page") return { face, event: { type: "paste", text: key.text } };
+		const text = cleanLine(key.text.slice(0, mostForField));
+		return text === "" ? { face, event: null } : pressKey(screen, face, { name: "text", text }, page);
+	}
 	const keep = (changed: Partial<Face>): Press => ({ face: { ...face, ...changed }, event: null });
 	const send = (event: WalkEvent): Press => ({ face, event });
 	if (key.name === "help" || (key.name === "text" && key.text === "?"))
@@ -101,8 +111,11 @@ export function pressKey(screen: Screen, before: Face, key: Key, page: PageSize)
 	return screen.typing ? typed(screen, face, key) : commanded(screen, face, key);
 }
 
+/** A key that is no paste. */
+type OneKey = Exclude<Key, { readonly name: "paste" }>;
+
 /** Where something can be typed, every letter is text, and editing keys edit. */
-function typed(screen: Screen, face: Face, key: Key): Press {
+function typed(screen: Screen, face: Face, key: OneKey): Press {
 	const text = key.name === "text" ? key.text : key.name === "space" ? " " : null;
 	if (text !== null) return { face: typedFace(screen, face, typeInto(face.field, text)), event: null };
 	if (key.name === "text") return { face, event: null };
@@ -129,14 +142,14 @@ function firstRow(screen: Screen, face: Face): number {
 }
 
 /** The first line of text shown after a key; a page key leaves one line in sight. */
-function scrolled({ scroll }: Face, { name }: Key, { textRows, lastScroll }: PageSize): number {
+function scrolled({ scroll }: Face, { name }: OneKey, { textRows, lastScroll }: PageSize): number {
 	const page = Math.max(1, textRows - 1);
 	const steps: Readonly<Record<string, number>> = { up: -1, down: 1, "page-up": -page, "page-down": page };
 	return Math.max(0, Math.min(lastScroll, scroll + (steps[name] ?? 0)));
 }
 
 /** Where nothing can be typed, a digit moves the mark and a few letters are commands. */
-function commanded(screen: Screen, face: Face, key: Key): Press {
+function commanded(screen: Screen, face: Face, key: OneKey): Press {
 	const shown = shownChoices(screen, face);
 	if (key.name === "left") return { face, event: { type: "back" } };
 	if (key.name === "home" || key.name === "end") return jumped(screen, face, key.name);
@@ -151,7 +164,7 @@ function commanded(screen: Screen, face: Face, key: Key): Press {
 		q: { type: "leave" },
 	};
 	// Where something is asked, a person who types words into a list must not find themselves elsewhere.
-	const isAsking = /^(question|describe):/.test(screen.id);
+	const isAsking = /^(question|describe|fact|doubt):/.test(screen.id);
 	const command = !isAsking && Object.hasOwn(commands, letter) ? commands[letter] : undefined;
 	if (command) return { face, event: command };
 	if (letter === "j")

@@ -1,8 +1,10 @@
 /** A key as the walk knows it; whatever else a terminal sends is never one. */
 export type Key =
 	| { readonly name: KeyName }
-	/** One grapheme typed, or a whole paste on one line. */
-	| { readonly name: "text"; readonly text: string };
+	/** One grapheme typed. */
+	| { readonly name: "text"; readonly text: string }
+	/** A whole paste, with its line ends; it is cleaned where it is used. */
+	| { readonly name: "paste"; readonly text: string };
 
 export type KeyName =
 	| "up"

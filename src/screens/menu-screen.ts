@@ -22,6 +22,7 @@ export function menuScreen(view: WalkView): Screen {
 			{ label: "Boards left, and why others fell out", event: { type: "fell-out" } },
 			{ label: "The shortlist so far", event: { type: "shortlist" } },
 			{ label: "The sheet for shop and bench", event: { type: "sheet" } },
+			{ label: "My parts", detail: "Paste a part's page, or type in its facts", event: { type: "own-parts" } },
 			...(unasked > 0 && !onTheWay.includes(view.state.returnTo[0]?.at ?? "start")
 				? [{ label: `Go on with the questions: ${unasked} left`, event: { type: "go-on" as const } }]
 				: []),

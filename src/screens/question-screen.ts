@@ -3,6 +3,7 @@ import type { Answer, AnswerValue } from "../parts/answers-file.ts";
 import { questionById } from "../questions/all-questions.ts";
 import { type Option, type Question, tierNames } from "../questions/define-question.ts";
 import { askedQuestions } from "../questions/is-asked.ts";
+import { readKinds } from "../reading/part-reading.ts";
 import { boardsLeftBlocks } from "./boards-left.ts";
 import { plainScreen } from "./plain-screen.ts";
 import { type Choice, heading, list, picture, type Screen, text } from "./screen.ts";
@@ -92,7 +93,9 @@ function choicesOf(question: Question, answer: Answer | undefined, view: WalkVie
 		? [
 				{
 					label: "Another one: I will describe it",
-					detail: "A few facts from its page or label",
+					detail: readKinds.some((kind) => kind === question.partKind)
+						? "Paste its page, or type a few facts"
+						: "A few facts from its page or label",
 					apart: true,
 					event: { type: "describe" },
 				},

@@ -4,10 +4,14 @@ import { boardPlanScreen } from "./board-plan-screen.ts";
 import { boardPowerScreen } from "./board-power-screen.ts";
 import { boardScreen } from "./board-screen.ts";
 import { describeScreen } from "./describe-screen.ts";
+import { factFormScreen } from "./fact-form-screen.ts";
 import { fellOutScreen } from "./fell-out-screen.ts";
 import { menuScreen } from "./menu-screen.ts";
+import { newPartScreen, ownPartScreen, ownPartsScreen } from "./own-parts-screen.ts";
+import { doubtScreen, leaveFormScreen, partFormScreen, unreadScreen } from "./part-form-screen.ts";
 import { partsDisagreeScreen } from "./parts-disagree-screen.ts";
 import { questionScreen } from "./question-screen.ts";
+import { readPartScreen } from "./read-part-screen.ts";
 import { reviewScreen } from "./review-screen.ts";
 import { savedWalksScreen } from "./saved-walks-screen.ts";
 import type { Screen } from "./screen.ts";
@@ -51,6 +55,24 @@ export function screenOf(context: WalkContext, state: WalkState): Screen | null 
 			return savedWalksScreen(view);
 		case "settings":
 			return settingsScreen(view);
+		case "own-parts":
+			return ownPartsScreen(view);
+		case "new-part":
+			return newPartScreen(view);
+		case "own-part":
+			return ownPartScreen(view, place);
+		case "read-part":
+			return readPartScreen(view, place);
+		case "part-form":
+			return partFormScreen(view, place);
+		case "fact-form":
+			return factFormScreen(view, place);
+		case "doubt":
+			return doubtScreen(view, place);
+		case "unread":
+			return unreadScreen(view);
+		case "leave-form":
+			return leaveFormScreen(view);
 		case "left":
 			return null;
 	}

@@ -39,9 +39,10 @@ export interface Screen {
 	readonly choices: readonly Choice[];
 	/**
 	 * What may be typed, or null. "words": some letters find a line. "free": what is typed is the answer, though a number
-	 * alone picks a line. "value": a number is the answer itself, and lines are picked by their key.
+	 * alone picks a line. "value": a number is the answer itself, and lines are picked by their key. "page": as "value",
+	 * for text of many lines.
 	 */
-	readonly typing: { readonly kind: "words" | "free" | "value"; readonly words: string } | null;
+	readonly typing: { readonly kind: "words" | "free" | "value" | "page"; readonly words: string } | null;
 	/** A menu where nothing can be answered wrongly, so that it may be drawn as one. */
 	readonly isMenu: boolean;
 	/** What Enter alone does, in words and as an event; null where something must be chosen. */

@@ -44,6 +44,7 @@ export function shortlistScreen(view: WalkView): Screen {
 				: []),
 			{ label: "Make the sheet for the shop", event: { type: "sheet" } },
 			...open,
+			{ label: "Paste a board's page", event: { type: "paste-part", what: "board" } },
 			{ label: "Type in a board from its page", event: { type: "describe-board" } },
 			{ label: "See each board, and why some fell out", event: { type: "fell-out" } },
 			{ label: "Change an answer", event: { type: "review" } },

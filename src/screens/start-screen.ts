@@ -29,7 +29,7 @@ export function startScreen(view: WalkView): Screen {
 			...(invented
 				? [
 						text(
-							`The ${boards.length} boards shown here are invented, to try the walk with. A real board can be typed in from its page at the end.`,
+							`The ${boards.length} boards shown here are invented, to try the walk with. For a real board, paste the text of its page.`,
 						),
 					]
 				: []),
@@ -48,6 +48,8 @@ export function startScreen(view: WalkView): Screen {
 			...(view.state.saved.length > 1 || (newest && dealtWith > 0)
 				? [{ label: "Open another walk", event: { type: "saved-walks" as const } }]
 				: []),
+			{ label: "Paste a board's page", event: { type: "paste-part", what: "board" } },
+			{ label: "My parts", event: { type: "own-parts" } },
 			{ label: "Settings", event: { type: "settings" } },
 			{ label: "Leave", event: { type: "leave" } },
 		],

@@ -11,6 +11,8 @@ import { currencyOf } from "../questions/money-question.ts";
 import { readTyped } from "../questions/read-typed.ts";
 import { answersDropped } from "./answers-dropped.ts";
 import { marketOf, takenIds } from "./market-of.ts";
+import { backInOwnParts, updateOwnParts } from "./own-parts-update.ts";
+import { needsForm } from "./own-places.ts";
 import { partsDisagree, placeAfter, placeBefore, placeToStart } from "./places.ts";
 import type { WalkEffect, WalkEvent } from "./walk-event.ts";
 import type { Place, WalkContext, WalkState } from "./walk-state.ts";
@@ -28,6 +30,8 @@ export function update(context: WalkContext, before: WalkState, event: WalkEvent
 	const state: WalkState = { ...before, problem: null, notice: null };
 	const { place } = state;
 	if (place.at === "left") return [before, []];
+	const own = updateOwnParts(context, state, event, { visit, comeBack: (from) => comeBack(context, from), answered });
+	if (own) return own;
 	switch (event.type) {
 		case "leave":
 			return [
@@ -89,6 +93,9 @@ export function update(context: WalkContext, before: WalkState, event: WalkEvent
 			return [{ ...state, place: placeToStart(context, state), returnTo: [] }, []];
 		case "back":
 			return [back(context, state), []];
+		case "drop-form":
+			// Who meant to leave leaves now.
+			return place.at === "leave-form" ? update(context, { ...state, form: null }, { type: "leave" }) : [state, []];
 		default:
 			if (place.at === "question") return atQuestion(context, state, place.id, event);
 			if (place.at === "describe") return atDescription(context, state, place, event);
@@ -325,13 +332,19 @@ function back(context: WalkContext, state: WalkState): WalkState {
 		if (place.questionId !== null)
 			return { ...state, place: { at: "question", id: place.questionId }, draft: {}, entered: {} };
 	}
-	const [returnTo, ...rest] = state.returnTo;
-	if (returnTo) return { ...state, place: stillThere(context, state, returnTo), returnTo: rest };
-	return go(state, placeBefore(context, state, place));
+	return backInOwnParts(state, { comeBack: (from) => comeBack(context, from) }) ?? comeBack(context, state);
 }
 
-/** Parts that disagreed may agree by now; there is then nothing to come back to. */
+/** Back to where one was before looking something up, or to what comes before. */
+function comeBack(context: WalkContext, state: WalkState): WalkState {
+	const [returnTo, ...rest] = state.returnTo;
+	if (returnTo) return { ...state, place: stillThere(context, state, returnTo), returnTo: rest };
+	return go(state, placeBefore(context, state, state.place));
+}
+
+/** Parts that disagreed may agree by now, and a form may be done with; there is then nothing to come back to. */
 function stillThere(context: WalkContext, state: WalkState, place: Place): Place {
+	if (needsForm(place) && !state.form) return { at: "own-parts" };
 	return place.at === "parts-disagree" && !partsDisagree(context, state) ? placeAfter(context, state, place) : place;
 }
 

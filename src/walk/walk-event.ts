@@ -1,4 +1,6 @@
-import type { AnswerValue } from "../parts/answers-file.ts";
+import type { AnswerValue, OwnPart } from "../parts/answers-file.ts";
+import type { PartKind } from "../parts/part-kinds.ts";
+import type { PartEvent } from "./part-event.ts";
 import type { WalkSettings } from "./saved-settings.ts";
 
 /** A page of a board besides what was checked: all its facts, what plugs in where, or power and heat. */
@@ -39,7 +41,8 @@ export type WalkEvent =
 	| { readonly type: "set"; readonly setting: Partial<WalkSettings> }
 	/** A word from outside, such as that a file was set aside. */
 	| { readonly type: "tell"; readonly words: string }
-	| { readonly type: "leave" };
+	| { readonly type: "leave" }
+	| PartEvent;
 
 /** What the outside must do after an event. */
 export type WalkEffect =
@@ -48,5 +51,8 @@ export type WalkEffect =
 	/** Another walk is to be taken up in place of this one. */
 	| { readonly type: "open"; readonly file: string }
 	| { readonly type: "keep-settings"; readonly settings: WalkSettings }
+	/** An own part is new, or takes the place of the one with its id. */
+	| { readonly type: "keep-part"; readonly own: OwnPart }
+	| { readonly type: "remove-part"; readonly kind: PartKind; readonly id: string }
 	/** `finished`: a shortlist was seen. */
 	| { readonly type: "leave"; readonly finished: boolean };

@@ -3,6 +3,8 @@ import type { Market } from "../parts/market.ts";
 import type { PartKind } from "../parts/part-kinds.ts";
 import type { Tier } from "../questions/define-question.ts";
 import type { PartDraft } from "../questions/describe/typed-fact.ts";
+import type { OwnPlace, PastedText } from "./own-places.ts";
+import type { PartForm } from "./part-form.ts";
 import { defaultSettings, type WalkSettings } from "./saved-settings.ts";
 import type { BoardPage } from "./walk-event.ts";
 
@@ -30,7 +32,8 @@ export type Place =
 	| { readonly at: "menu" }
 	| { readonly at: "saved-walks" }
 	| { readonly at: "settings" }
-	| { readonly at: "left" };
+	| { readonly at: "left" }
+	| OwnPlace;
 
 /** A walk. Everything on screen follows from it and the context; nothing else is kept. */
 export interface WalkState {
@@ -55,6 +58,14 @@ export interface WalkState {
 	/** Walks kept earlier, newest first; shown at the start. */
 	readonly saved: readonly SavedSummary[];
 	readonly settings: WalkSettings;
+	/** The person's own parts that are kept for all walks; they are in the market already. */
+	readonly kept: readonly OwnPart[];
+	/** The part being filled in; it stays until it is kept or dropped, wherever the person goes meanwhile. */
+	readonly form: PartForm | null;
+	/** Text pasted and not read yet. */
+	readonly pasted: PastedText | null;
+	/** The own part removed last, with the answers that named it, to bring it back. */
+	readonly removed: { readonly own: OwnPart; readonly answers: Answers } | null;
 }
 
 /** A walk kept earlier, in a few words. */
@@ -78,5 +89,9 @@ export function startWalk(answers: Answers = {}, ownParts: readonly OwnPart[] = 
 		notice: null,
 		saved: [],
 		settings: defaultSettings,
+		kept: [],
+		form: null,
+		pasted: null,
+		removed: null,
 	};
 }

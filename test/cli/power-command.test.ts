@@ -1,7 +1,7 @@
 import { mkdtempSync, readFileSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import { afterEach, beforeEach, describe, expect, test } from "vitest";
+import { afterEach, beforeEach, describe, expect, test, vi } from "vitest";
 import { readArguments } from "../../src/cli/arguments.ts";
 import { CommandError } from "../../src/cli/exit-codes.ts";
 import { power } from "../../src/cli/power-command.ts";
@@ -10,8 +10,13 @@ import { scenarioFile } from "../e2e/program.ts";
 let desk = "";
 beforeEach(() => {
 	desk = mkdtempSync(join(tmpdir(), "power-"));
+	// Whoever runs the tests may have parts of their own.
+	for (const name of ["XDG_DATA_HOME", "LOCALAPPDATA"]) vi.stubEnv(name, join(desk, "data"));
 });
-afterEach(() => rmSync(desk, { recursive: true, force: true }));
+afterEach(() => {
+	vi.unstubAllEnvs();
+	rmSync(desk, { recursive: true, force: true });
+});
 
 /** What the command prints for these words behind its name. */
 function run(...argv: readonly string[]): { readonly out: string; readonly err: string } {

@@ -32,7 +32,7 @@ beforeEach(() => {
 	said = "";
 	process.chdir(desk);
 	vi.stubEnv("HOME", home);
-	for (const name of ["XDG_STATE_HOME", "XDG_CONFIG_HOME"]) vi.stubEnv(name, undefined);
+	for (const name of ["XDG_STATE_HOME", "XDG_CONFIG_HOME", "XDG_DATA_HOME"]) vi.stubEnv(name, undefined);
 });
 afterEach(() => {
 	for (const session of open.splice(0)) session.close();

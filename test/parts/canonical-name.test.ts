@@ -43,6 +43,8 @@ test.each([
 	["Deckhand 6+", "deckhand6+"],
 	["Éclair ６", "éclair6"],
 	["...", ""],
+	["Deckhand™ 6", "deckhand6"],
+	["Deckhand® 6℠ ©", "deckhand6"],
 ])("%j is %j", (name, canonical) => {
 	expect(canonicalName(name)).toBe(canonical);
 });

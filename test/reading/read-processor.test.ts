@@ -85,6 +85,30 @@ describe("one line gives one fact", () => {
 		["PCI Express Configurations : Up to 1x16+4, 2x8+4", { "lanes.graphics": 16, "lanes.storage?": 4 }],
 		["PCIe configurations: x4, x8, x16\nPCIe lanes: 64", {}],
 		["Number of graphics lanes: 16", { "lanes.graphics": 16 }],
+		["Clock: 3,8 GHz (5,5 GHz boost)", { baseGhz: 3.8, boostGhz: 5.5 }],
+		["Base / boost clock (GHz): 3.8 / 5.2", { baseGhz: 3.8, boostGhz: 5.2 }],
+		["Base frequency: 3.6 GHz (P) / 2.6 GHz (E)", { baseGhz: 3.6 }],
+		["Clock: 3.8 GHz\nBoost clock: 5.2 GHz", { baseGhz: 3.8, boostGhz: 5.2 }],
+		["All-core turbo: 4.8 GHz\nMax turbo: 5.2 GHz", { boostGhz: 5.2 }],
+		["Core count 8 / Thread count 16", { cores: 8, threads: 16 }],
+		["It runs at 3.8 GHz base and boosts to 5.2 GHz.", { baseGhz: 3.8, boostGhz: 5.2 }],
+		["Processor power, base to max turbo: 105 to 162 W", { baseW: 105, peakW: 162 }],
+		["PPT / TDP: 88 W / 65 W", { baseW: 65, peakW: 88 }],
+		["Base power: 65 W\nMax. power: 92 W", { baseW: 65, peakW: 92 }],
+		["TDP (W): 65", { baseW: 65 }],
+		["TDP: 65 W (max. 88 W)", { baseW: 65, peakW: 88 }],
+		["- 105W TDP (cooler sold separately)", { baseW: 105 }],
+		["Встроенное графическое ядро: нет", { graphics: false }],
+		["Integrated graphics cores: 4", {}],
+		["Cadmor 5 1300 | 6C/12T | Socket BG6 | 65W | Tray", { cores: 6, threads: 12, socket: "BG6", baseW: 65 }],
+		["In the box: processor, cooler (up to 95 W TDP), guide", { coolerInBox: true }],
+		["In the box: processor, guide", {}],
+		["Graphics: requires a graphics card", { graphics: false }],
+		["DDR4 support: No", {}],
+		["Home / Parts / Processors / Socket LT5\nCadmor 5 1300, boxed", { socket: "LT5" }],
+		["Socket compatibility: LT4 boards, not LT5", {}],
+		["It has 8 cores, four more than its predecessor, which had 65 W TDP, 12 threads.", { cores: 8 }],
+		['Cores: 8\n"Runs at 5.5 GHz, 12 cores in fact"', { cores: 8 }],
 	])("%j", (text, found) => {
 		expect(facts(text)).toEqual(found);
 		expect(doubts(text)).toEqual([]);
@@ -107,7 +131,8 @@ describe("memory rates", () => {
 	});
 	test("a table by modules needs the channels", () => {
 		const table = "Max Memory Speed: 2x1R DDR5-5200, 2x2R DDR5-5000, 4x1R DDR5-3600";
-		expect(facts(table)).toEqual({ "memory.types": ["DDR5"] });
+		// Without them the fewest modules tell what one a channel reach at least.
+		expect(facts(table)).toEqual({ "memory.types": ["DDR5"], "memory.rates[0]?": row(1, 5200) });
 		expect(facts(`${table}\nMemory channels: 2`)).toEqual({
 			"memory.channels": 2,
 			"memory.types": ["DDR5"],
@@ -167,6 +192,9 @@ describe("what could mean two things is a doubt", () => {
 			],
 		],
 		["# of Performance-cores: 8", [["cores"]]],
+		["Cadmor 5 1300, 8 threads\nThreads: 4", [["threads", 8, 4]]],
+		["Max. boost clock: 5.0 GHz\nTurbo clock: 5.2 GHz", [["boostGhz", 5, 5.2]]],
+		["Max. power: 92 W", [["peakW", 92]]],
 		["Cores: 900", [["cores"]]],
 	])("%j", (text, open) => {
 		expect(doubts(text)).toEqual(open);
@@ -217,6 +245,60 @@ describe("a whole page", () => {
 		expect(facts(text)).toEqual(wanted);
 		expect(reading.doubts).toEqual([]);
 		expect(reading.part.name).toBe("Cadmor 5 1300");
+	});
+	test.each([
+		[
+			"French",
+			"Cadmor 5 1300\nSupport du processeur\nLT5\nNombre de cœurs\n6\nNombre de threads\n12\nFréquence de base\n4,2 GHz\nFréquence turbo maximale\n5,1 GHz\nPuissance de base\n65 W\nContrôleur graphique intégré\nWeald",
+		],
+		[
+			"Spanish",
+			"Cadmor 5 1300\nEl procesador para el zócalo LT5 reúne 6 núcleos y 12 hilos, dos núcleos más que su antecesor. Trabaja a una frecuencia base de 4,2 GHz y alcanza 5,1 GHz en modo turbo. Su TDP es de 65 W. Incluye gráficos integrados Weald.",
+		],
+		[
+			"Italian",
+			"Cadmor 5 1300\nSocket processore\tLT5\nNumero di core\t6\nNumero di thread\t12\nFrequenza di base\t4,2 GHz\nFrequenza massima turbo\t5,1 GHz\nTDP\t65 W\nGrafica integrata\tSì, Weald\nFrequenza grafica\t2,2 GHz",
+		],
+		[
+			"Polish",
+			"Cadmor 5 1300\nGniazdo procesora: Socket LT5\nRdzenie / wątki: 6 / 12\nTaktowanie: 4,2 GHz (5,1 GHz w trybie boost)\nMoc bazowa: 65 W\nZintegrowany układ graficzny: Weald",
+		],
+		[
+			"Ukrainian",
+			"Cadmor 5 1300\nСокет | LT5\nКількість ядер | 6\nКількість потоків | 12\nБазова частота | 4,2 ГГц\nМаксимальна частота | 5,1 ГГц\nTDP | 65 Вт\nЧастота графічного ядра | 1,4 ГГц\nВбудована графіка | є",
+		],
+		[
+			"Czech",
+			"Cadmor 5 1300\nPatice: LT5\nPočet jader: 6\nPočet vláken: 12\nZákladní frekvence: 4,2 GHz\nMaximální frekvence (boost): 5,1 GHz\nTDP: 65 W\nIntegrovaná grafika: Ano",
+		],
+		[
+			"Portuguese",
+			"Cadmor 5 1300\nSoquete\nLT5\nNúcleos\n6\nThreads\n12\nClock base\n4.2 GHz\nClock máximo (turbo)\n5.1 GHz\nConsumo (TDP)\n65 W\nGráficos integrados\nSim",
+		],
+		[
+			"Dutch",
+			"Cadmor 5 1300\nSocket : LT5\nAantal kernen : 6\nAantal threads : 12\nBasiskloksnelheid : 4,2 GHz\nMaximale turbofrequentie : 5,1 GHz\nStroomverbruik (TDP) : 65 W\nGeïntegreerde graphics : Ja",
+		],
+		[
+			"Turkish",
+			"Cadmor 5 1300\nİşlemci Soketi: LT5\nÇekirdek Sayısı: 6\nİş Parçacığı Sayısı: 12\nTemel Frekans: 4.2 GHz\nMaksimum Turbo Frekansı: 5.1 GHz'e kadar\nTDP: 65 W\nDahili Grafik: Var",
+		],
+	])("in %s", (_name, text) => {
+		expect(facts(text)).toEqual(wanted);
+		expect(readProcessor(text).doubts).toEqual([]);
+		expect(readProcessor(text).part.name).toBe("Cadmor 5 1300");
+	});
+	test("the rate may stand above the type, or several in a row", () => {
+		const rate = { type: "DDR5", modulesPerChannel: 1, mtPerS: 5600 };
+		for (const text of ["Memory speed: 5600 MT/s\nMemory type: DDR5", "Memory types: DDR5-5200, DDR5-5600"])
+			expect(facts(text)).toEqual({ "memory.types": ["DDR5"], "memory.rates[0]?": rate });
+	});
+	test("what has a price below the facts, or stands under other goods, does not count", () => {
+		const page = "Socket: LT5\nCores: 6\nThreads: 12\n";
+		const own = { socket: "LT5", cores: 6, threads: 12 };
+		expect(facts(`${page}Gust cooler for socket LT7 and LT9, 34.90 €\nMemory kit DDR4-3600, € 79`)).toEqual(own);
+		expect(facts(`${page}Passend dazu\nCadmor 9 2950, 16C/32T, Sockel LT7`)).toEqual(own);
+		expect(facts(`${page}Reviews (12)\nMy 16-core one does 6 GHz boost with 8 threads`)).toEqual(own);
 	});
 	test("printed twice is read once", () => {
 		const page = "Cores: 6\nTDP: 65 W\n";

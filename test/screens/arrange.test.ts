@@ -183,7 +183,7 @@ function unread({ name, screen }: Shown, size: ScreenSize, helpOpen: boolean): r
 function unreached({ name, screen }: Shown, size: ScreenSize): readonly string[] {
 	let face = faceFor(screen);
 	for (let row = screen.choices.length; row >= 0; row--) face = step(screen, face, "up", size);
-	if (screen.typing?.kind === "value") face = step(screen, face, "down", size);
+	if (screen.typing?.kind === "value" || screen.typing?.kind === "page") face = step(screen, face, "down", size);
 	return screen.choices.flatMap((choice, index) => {
 		if (index > 0) face = step(screen, face, "down", size);
 		const arranged = lay(screen, face, size);

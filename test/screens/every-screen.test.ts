@@ -4,6 +4,7 @@ import { partsDisagree } from "../../src/walk/places.ts";
 import { factsToDescribe } from "../../src/walk/update.ts";
 import { type Place, startWalk, type WalkState } from "../../src/walk/walk-state.ts";
 import { demo, emptyMarket, quietAnswers, scenarios, walkThrough, walkWith } from "../walk/walk-in-demo.ts";
+import { changedForms, emptyForms, pageRead } from "../walk/walks-with-forms.ts";
 import { everyPlace, screenAt, textsOf } from "./screen-words.ts";
 
 /** Everything left open: no rule binds any board, so that there is next to nothing to look for. */
@@ -31,6 +32,9 @@ const states: readonly { readonly name: string; readonly state: WalkState }[] = 
 	{ name: "nobody yet", state: startWalk() },
 	{ name: "someone who leaves all open", state: allOpen },
 	{ name: "someone with a board of which nothing is known", state: bareBoard },
+	{ name: "someone with a page read", state: pageRead },
+	...emptyForms,
+	...changedForms,
 	...scenarios,
 ];
 

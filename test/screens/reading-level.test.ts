@@ -7,6 +7,7 @@ import { viewWalk } from "../../src/screens/walk-view.ts";
 import { type Place, startWalk, type WalkState } from "../../src/walk/walk-state.ts";
 import { wholeDemo } from "../choose/demo.ts";
 import { demo, scenarios } from "../walk/walk-in-demo.ts";
+import { changedForms, emptyForms, pageRead } from "../walk/walks-with-forms.ts";
 import { everyPlace, screenAt, textsOf } from "./screen-words.ts";
 import { tradeTerms } from "./trade-terms.ts";
 
@@ -68,7 +69,16 @@ test("the measure itself: easy words are easy, hard ones hard, a term counts as 
 	expect(gradeOf(["The processor sits in it."])).toBeCloseTo(gradeOf(["The term sits in it."]), 12);
 });
 
-const states = [{ name: "nobody yet", state: startWalk() }, ...scenarios];
+const states: readonly { readonly name: string; readonly state: WalkState }[] = [
+	{ name: "nobody yet", state: startWalk() },
+	...scenarios,
+];
+/** Of those with a form only what is about own parts is new. */
+const withForms = [{ name: "a page read", state: pageRead }, ...emptyForms, ...changedForms];
+const ownPlaces: readonly Place["at"][] = [
+	...(["own-parts", "new-part", "own-part", "read-part", "part-form"] as const),
+	...(["fact-form", "doubt", "unread", "leave-form"] as const),
+];
 
 const whole = { market: wholeDemo, asOf: demo.asOf };
 /** Screens that tell of many boards at once are read with all of them, and so is each board that is advised. */
@@ -88,9 +98,16 @@ function screensFor(state: WalkState): readonly { place: string; screen: Screen 
 	];
 }
 
-describe.each(states)("$name", ({ state }) => {
-	const screens = screensFor(state);
+function ownScreensFor(state: WalkState): readonly { place: string; screen: Screen }[] {
+	return everyPlace(demo, state)
+		.filter(({ at }) => ownPlaces.includes(at))
+		.map((place) => ({ place: JSON.stringify(place), screen: screenAt(demo, state, place) }));
+}
 
+describe.each([
+	...states.map(({ name, state }) => ({ name, screens: screensFor(state) })),
+	...withForms.map(({ name, state }) => ({ name, screens: ownScreensFor(state) })),
+])("$name", ({ screens }) => {
 	test(`no screen reads harder than grade ${mostGrade}`, () => {
 		const hard = screens.flatMap(({ place, screen }) => {
 			const grade = gradeOf(textsOf(screen));

@@ -1,8 +1,12 @@
+import { valueIn } from "../../src/parts/form-draft.ts";
+import { type FormPath, formFields } from "../../src/parts/form-fields.ts";
 import { allQuestions } from "../../src/questions/all-questions.ts";
 import { tiers } from "../../src/questions/define-question.ts";
+import { readKinds } from "../../src/reading/part-reading.ts";
 import type { Block, Screen } from "../../src/screens/screen.ts";
 import { screenOf } from "../../src/screens/screen-of.ts";
 import { marketOf } from "../../src/walk/market-of.ts";
+import { ownPartsOf } from "../../src/walk/own-parts-list.ts";
 import { factsToDescribe } from "../../src/walk/update.ts";
 import type { Place, WalkContext, WalkState } from "../../src/walk/walk-state.ts";
 
@@ -41,6 +45,39 @@ export function everyPlace(context: WalkContext, state: WalkState): readonly Pla
 		{ at: "saved-walks" },
 		{ at: "settings" },
 		...described,
+		...ownPlaces(state),
+	];
+}
+
+/** Places about the person's own parts, and those of the form being filled in. */
+export function ownPlaces(state: WalkState): readonly Place[] {
+	const { form } = state;
+	const facts = form
+		? formFields(form.kind).flatMap(({ path }): readonly FormPath[] => {
+				const value = valueIn(form.draft, path);
+				const entries = Array.isArray(value) && typeof value[0] === "object" ? [[...path, 0]] : [];
+				return [path, ...entries];
+			})
+		: [];
+	return [
+		{ at: "own-parts" },
+		{ at: "new-part" },
+		...readKinds.map((what): Place => ({ at: "read-part", what, questionId: null })),
+		...ownPartsOf(state).flatMap(({ kind, part }): readonly Place[] => [
+			{ at: "own-part", kind, id: part.id },
+			{ at: "own-part", kind, id: part.id, page: "facts" },
+		]),
+		...(form
+			? [
+					{ at: "part-form" } as const,
+					{ at: "part-form", page: "all" } as const,
+					...form.doubts.map((_, index) => ({ at: "doubt", index }) as const),
+					{ at: "unread" } as const,
+					{ at: "leave-form", leaving: false } as const,
+					{ at: "read-part", what: "support-list", questionId: null } as const,
+					...facts.map((path) => ({ at: "fact-form", path }) as const),
+				]
+			: []),
 	];
 }
 

@@ -15,6 +15,8 @@ import { takeUpWalk } from "../../src/walk/saved-walk.ts";
 import { factsToDescribe } from "../../src/walk/update.ts";
 import { type Place, startWalk, type WalkContext, type WalkState } from "../../src/walk/walk-state.ts";
 import { withFirstBoards } from "../choose/first-boards.ts";
+import { changedForms, pageRead } from "../walk/walks-with-forms.ts";
+import { ownPlaces } from "./screen-words.ts";
 
 /** A screen, and where it comes from. */
 export interface Shown {
@@ -75,6 +77,12 @@ function withHardNames(): Walk {
 	return taken("hard names", file);
 }
 
+/** A form with its pages, and some of the facts it asks: they are laid out alike. */
+function withForm(name: string, state: WalkState): Walk {
+	const places = ownPlaces(state).filter(({ at }, index) => at !== "fact-form" || index % 12 === 0);
+	return { name, context: { market: demo, asOf }, state, places };
+}
+
 /** Several people's walks, an empty one, one with hard names, and one without any part to choose from. */
 export const walks: readonly Walk[] = [
 	{ name: "nothing answered", context: { market: demo, asOf }, state: startWalk() },
@@ -94,6 +102,8 @@ export const walks: readonly Walk[] = [
 			{ at: "question", id: "fit/processor" },
 		],
 	},
+	withForm("a page read", pageRead),
+	...changedForms.slice(0, 1).map(({ name, state }) => withForm(name, state)),
 	{ name: "empty market", context: { market: makeMarket("nothing", []).market, asOf }, state: startWalk() },
 ];
 
@@ -118,6 +128,7 @@ function placesIn({ context, state, places }: Walk): readonly Place[] {
 		{ at: "menu" },
 		{ at: "saved-walks" },
 		{ at: "settings" },
+		...ownPlaces(state),
 		...(["board", "processor", "case", "graphicsCard", "memory", "supply"] as const).flatMap((kind): Place[] => {
 			const at = (index: number): Place => ({ at: "describe", kind, questionId: null, index });
 			return factsToDescribe(context, { ...state, place: at(0) }).map((_, index) => at(index));

@@ -143,15 +143,11 @@ type SupportRows = NonNullable<Board["supportList"]>["rows"];
 function byList(rows: SupportRows, firmware: BoardFirmware): Outcome {
 	const { processor } = firmware;
 	const named = rowsFor(rows, processor);
+	const isVersionOpen = named.some(({ versionOpen }) => versionOpen === true);
 	const [row] = named.toSorted(newestFirst);
 	if (row?.fromVersion) return byFirmware(row.fromVersion, firmware);
 	if (row)
-		return withCare(
-			named.some(({ versionOpen }) => versionOpen)
-				? planAround("versionOpen", { processor })
-				: pass("listed", { processor }),
-			firmware,
-		);
+		return withCare(isVersionOpen ? planAround("versionOpen", { processor }) : pass("listed", { processor }), firmware);
 	const near = rows.find((listed) => sharesWords(listed.processor, processor));
 	return near
 		? cannotTell(["board.supportList"], "nearlyListed", { processor, listed: near.processor })
