@@ -41,7 +41,7 @@ const things: readonly Term[] = [
 	],
 	[
 		word(
-			"radiateurs?|radiador(?:es)?|radiator[ei]|chłodnic\\p{L}*|радіатор\\p{L}*|радиатор\\p{L}*|radiátor\\p{L}*|výměník\\p{L}*|radyatör(?!süz|lü)\\p{L}*|radiatoren|kylare",
+			"radiateurs?|radiador(?:es)?|radiator[ei]|chłodnic\\p{L}*|радіатор\\p{L}*|радиатор\\p{L}*|radiátor\\p{L}*|výměník\\p{L}*|radyatör(?!süz|lü)\\p{L}*|radiatoren|(?<!cpu[\\s-])kylare|radiatorplats\\p{L}*",
 		),
 		"radiator",
 	],
@@ -113,6 +113,64 @@ const things: readonly Term[] = [
 		),
 		"drive cage",
 	],
+];
+
+/** The same of further languages. */
+const more: readonly Term[] = [
+	[
+		word(
+			"pl[aă]c[aăi]\\p{L}*\\sde\\sbaz[aă]|matičn\\p{L}+\\sploč\\p{L}*|дънн\\p{L}+\\sплатк\\p{L}+|základn\\p{L}+\\s(?:des|dos)\\p{L}+|emolevy\\p{L}*|motherboards?",
+		),
+		"motherboard",
+	],
+	[
+		word(
+			"pl[aă]c[aăi]\\p{L}*\\s(?:video|grafic[aăe])|grafičk\\p{L}+\\skartic\\p{L}*|skjermkort\\p{L}*|grafick\\p{L}+\\skar[it]\\p{L}+|κάρτ\\p{L}+\\sγραφικών",
+		),
+		"graphics card",
+	],
+	[
+		word(
+			"cooler\\p{L}*\\sprocesor|(?:cpu|processor)[\\s-]?kø[lj]+er\\p{L}*|cpu-kjøler\\p{L}*|(?:processzor|cpu-?)\\s?hűtő\\p{L}*|(?:prosessori|cpu-)jäähdyt\\p{L}+|hladnjak\\p{L}*(?:\\sprocesora)?|охладител\\p{L}*",
+		),
+		"CPU cooler",
+	],
+	[word("surs[aăe]\\p{L}{0,2}|virtalähte\\p{L}+|napajanj\\p{L}+|захранван\\p{L}+"), "power supply"],
+	[
+		word(
+			"slotur\\p{L}+\\sde\\s(?:expansiune|extensie)|udvidelses(?:pladser|porte|slots)|utvidelsesspor|laajennuspai\\p{L}+|utori\\sza\\sproširenje|слотов\\p{L}*\\sза\\sразширен\\p{L}+|expansionsplats\\p{L}*",
+		),
+		"expansion slots",
+	],
+	[word('loca[sșş]ur\\p{L}+|(?<=[235][.,]2?5["″”]\\s)(?:pladser|helyek|paikat|plasser|platser)'), "bays"],
+	[word("fläktplats\\p{L}*"), "fan"],
+	[
+		word(
+			"c[aă][sșş]ti|hovedtelefon\\p{L}*|fejhallgat\\p{L}+|kuulok\\p{L}+|hodetelefon\\p{L}*|slušalic\\p{L}+|слушалк\\p{L}+",
+		),
+		"headphone",
+	],
+	[word("ljud|lyd|ääni|hang"), "audio"],
+	[
+		word("tilslutning\\p{L}*|csatlakoz\\p{L}+|liitän\\p{L}+|anslutning\\p{L}*|tilkobling\\p{L}*|priključ\\p{L}+"),
+		"connectors",
+	],
+	[
+		word(
+			"lungime\\p{L}*|længde\\p{L}*|lengde|hossz\\p{L}*|(?:enimmäis)?pituus|dĺžk\\p{L}+|duljin\\p{L}+|дължин\\p{L}+",
+		),
+		"length",
+	],
+	[
+		word("[iî]n[aă]l[tț]ime\\p{L}*|højde|høyde|magass\\p{L}+|(?:enimmäis)?korkeus|visin\\p{L}+|височин\\p{L}+"),
+		"height",
+	],
+	[word("maxim[aăe]"), "max"],
+	[/(?<=\s)(?:sau|vagy|tai|ili|или|alebo)(?=\s\d)/giu, "or"],
+	[/，/g, ", "],
+	[/；/g, "; "],
+	[/（/g, " ("],
+	[/）/g, ") "],
 ];
 
 const boundNear =
@@ -200,25 +258,25 @@ const phrases: readonly Term[] = [
 const places: readonly Term[] = [
 	[
 		word(
-			"(?:en|la|à\\sl['’])\\s?(?:façade|avant)|façade|à\\sl['’]avant|avant|frontaux|frontais|frontal(?:es|i|e)?|delanter[oa]s?|(?:en\\s(?:la|el)\\s)?(?:parte\\s)?(?:frontal|delantera)|anterior[ei]?|davanti|frente|dianteir[oa]|(?:z\\s|na\\s)?prz(?:ó|o)d(?:u|zie)?|przedn\\p{L}+|спереду|спереди|фронтальн\\p{L}+|передн\\p{L}+|vpředu|předek|přední\\p{L}*|voor(?:aan|kant|zijde|paneel)|ön\\s(?:panel|taraf|kısım)|ön(?:de)?|fram(?:sida|till)?|mặt\\strước|phía\\strước|vorn|frontseite|gehäusefront",
+			"(?:en|la|à\\sl['’])\\s?(?:façade|avant)|façade|à\\sl['’]avant|avant|frontaux|frontais|frontal(?:es|i|e)?|delanter[oa]s?|(?:en\\s(?:la|el)\\s)?(?:parte\\s)?(?:frontal|delantera)|anterior[ei]?|davanti|frente|dianteir[oa]|(?:z\\s|na\\s)?prz(?:ó|o)d(?:u|zie)?|przedn\\p{L}+|спереду|спереди|фронтальн\\p{L}+|передн\\p{L}+|vpředu|předek|přední\\p{L}*|voor(?:aan|kant|zijde|paneel)|ön\\s(?:panel|taraf|kısım)|ön(?:de)?|fram(?:sida|till)?|(?:în\\s)?fa[tțţ][aă]|foran|forside|elülső|elöl|előlap\\p{L}*|edessä|etupaneeli\\p{L}*|predn\\p{L}+|vpredu|prednj\\p{L}+|naprijed|отпред|mặt\\strước|phía\\strước|vorn|frontseite|gehäusefront",
 		),
 		"front",
 	],
 	[
 		word(
-			"(?:sur\\s)?(?:le|au)\\s?dessus|dessus|en\\shaut|(?:le|du)\\shaut|supérieure?s?|superior(?:es|e|i)?|(?:en\\sel\\s)?techo|arriba|in\\salto|sopra|tetto|topo|em\\scima|(?:na\\s|z\\s|od\\s)?gór[aęzy]e?|górn\\p{L}+|зверху|згори|сверху|верхн\\p{L}+|nahoře|horní\\p{L}*|stropu?|vršku?|boven(?:aan|kant|zijde)?|üst\\s(?:panel|taraf|kısım)|üst(?:te)?|ovansida|topp(?:en)?|mặt\\strên|phía\\strên|nóc|oberteil|gehäusedeckel",
+			"(?:sur\\s)?(?:le|au)\\s?dessus|dessus|en\\shaut|(?:le|du)\\shaut|supérieure?s?|superior(?:es|e|i)?|(?:en\\sel\\s)?techo|arriba|in\\salto|sopra|tetto|topo|em\\scima|(?:na\\s|z\\s|od\\s)?gór[aęzy]e?|górn\\p{L}+|зверху|згори|сверху|верхн\\p{L}+|nahoře|horní\\p{L}*|stropu?|vršku?|boven(?:aan|kant|zijde)?|üst\\s(?:panel|taraf|kısım)|üst(?:te)?|ovansida|topp(?:en)?|toppen|sus|felső|felül|ylhäällä|katto|horn[áéýo]\\p{L}*|hore|gornj\\p{L}+|отгоре|mặt\\strên|phía\\strên|nóc|oberteil|gehäusedeckel",
 		),
 		"top",
 	],
 	[
 		word(
-			"(?:à\\sl['’])?arrière|arrières|traser[oa]s?|posterior(?:es|e|i)?|retro|dietro|traseir[oa]s?|(?:z\\s|na\\s)?ty[łl](?:u|e)?|tyln\\p{L}+|ззаду|сзади|задн\\p{L}+|vzadu|zadní\\p{L}*|achter(?:aan|kant|zijde)|arka(?:da)?(?:\\s(?:panel|taraf|kısım))?|bak(?:sida|till)|mặt\\ssau|phía\\ssau",
+			"(?:à\\sl['’])?arrière|arrières|traser[oa]s?|posterior(?:es|e|i)?|retro|dietro|traseir[oa]s?|(?:z\\s|na\\s)?ty[łl](?:u|e)?|tyln\\p{L}+|ззаду|сзади|задн\\p{L}+|vzadu|zadní\\p{L}*|achter(?:aan|kant|zijde)|arka(?:da)?(?:\\s(?:panel|taraf|kısım))?|bak(?:sida|till|på|side)|spate|bagpå|bagside|hátsó|hátul|takana|zadn[áéý]\\p{L}*|vzadu|stražnj\\p{L}+|отзад|mặt\\ssau|phía\\ssau",
 		),
 		"rear",
 	],
 	[
 		word(
-			"(?:le|au|du|en)\\s(?:bas|dessous)|dessous|inférieure?s?|inferior(?:es|e|i)?|abajo|suelo|fondo|in\\sbasso|sotto|(?:em|na\\sparte\\sde)\\sbaixo|(?:na\\s)?(?:dole|spodzie)|dół|doln\\p{L}+|spód|знизу|снизу|нижн\\p{L}+|дно|dole|spodní\\p{L}*|onder(?:aan|kant|zijde)|bodem|alt\\s(?:panel|taraf|kısım)|undersida|botten|mặt\\sdưới|phía\\sdưới|đáy",
+			"(?:le|au|du|en)\\s(?:bas|dessous)|dessous|inférieure?s?|inferior(?:es|e|i)?|abajo|suelo|fondo|in\\sbasso|sotto|(?:em|na\\sparte\\sde)\\sbaixo|(?:na\\s)?(?:dole|spodzie)|dół|doln\\p{L}+|spód|знизу|снизу|нижн\\p{L}+|дно|dole|spodní\\p{L}*|onder(?:aan|kant|zijde)|bodem|alt\\s(?:panel|taraf|kısım)|undersida|botten|bunden|jos|alsó|alul|alhaalla|pohja|spodn[áéý]\\p{L}*|donj\\p{L}+|отдолу|mặt\\sdưới|phía\\sdưới|đáy",
 		),
 		"bottom",
 	],
@@ -304,6 +362,6 @@ function withSizes(text: string): string {
 export function inCaseTerms(text: string): string {
 	if (!/\p{L}/u.test(text)) return text;
 	const even = text.replace(/İ/g, "I");
-	const told = replaced(inStandardTerms(replaced(even, [...things, ...phrases])), places);
+	const told = replaced(inStandardTerms(replaced(even, [...more, ...things, ...phrases])), places);
 	return withSizes(replaced(told, [...numberWords, ...shapes]));
 }

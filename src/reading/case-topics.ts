@@ -30,15 +30,15 @@ const topicWords: readonly (readonly [CaseTopic | undefined, RegExp])[] = [
 	],
 	[
 		"card",
-		/\b(?:gpus?|vga|graphics?|video|display)(?:[\s-]*cards?\b|\b)|\bgrafik\w*|\bcartes?\sgraphiques?\b|\btarjetas?\s(?:gráficas?|de\svídeo)\b|\bscheda\svideo\b|\b(?:add-?in|pci-?e?|expansion)[\s-]cards?\b/gi,
+		/\b(?:gpus?|vga|graphics?|video|display)(?:[\s-]*cards?\b|\b)|\bgrafik\w*|\bcartes?\sgraphiques?\b|\btarjetas?\s(?:gráficas?|de\svídeo)\b|\bscheda\svideo\b|\b(?:add-?in|pci-?e?|expansion)[\s-]cards?\b|\b(?:longest\s)?cards?\b(?=[^,;]{0,14}\b(?:length|clearance|long\b|\d{3}\s?mm))|\blongest\scards?\b|\blength\W{0,3}cards?\b/gi,
 	],
 	[
 		"slots",
-		/\b(?:expansion|pci(?:[\s-]?e(?:xpress)?)?|card|erweiterungs|vertical|upright)[\s-]?(?:slots?|steckpl[\wä]+)\b|\berweiterungs(?:slots?|(?:steck)?pl[\wä]+)|\bslotblenden\b|^\W*(?:slots?|expansion|erweiterung)\W*$|(?<=^\W*\d\s?x?\s)slots?\W*$|\bslots?\sd['’]extension\b|\branuras\sde\sexpansión\b/gi,
+		/\b(?:expansion|pci(?:[\s-]?e(?:xpress)?)?|card|erweiterungs|vertical|upright)[\s-]?(?:slots?|steckpl[\wä]+)\b|\berweiterungs(?:slots?|(?:steck)?pl[\wä]+)|\bslotblenden\b|^\W*(?:slots?|expansion|erweiterung)\W*$|(?<=^\W*\d\s?x?\s)slots?\W*$|^\W*slots?\s(?=\d)|(?<=\b\d\s)slots\b(?!\s?(?:thick|wide|high|gpu|card|tall))|\bslots?\sd['’]extension\b|\branuras\sde\sexpansión\b/gi,
 	],
 	[
 		"bays",
-		/\b(?:drive|storage|hdd|ssd|disk)[\s/-]*(?:\w+\s)?(?:bays?|trays?|mounts?|support|slots?|cages?|places?)\b|\b(?:bays?|baies)\b|laufwerk\w*|\b(?:storage|festplatten\w*|einbauschächte|hdds?|ssds?)\b|(?<![\d.,])(?:[23][.,]5|5[.,]25)\s?-?(?:["″”'’]|in(?:ch)?\b|zoll)/gi,
+		/\b(?:drive|storage|hdd|ssd|disk)[\s/-]*(?:\w+\s)?(?:bays?|trays?|mounts?|support|slots?|cages?|places?)\b|\b(?:bays?|baies)\b|^\W*(?:drives?|disks?|platten)\W*$|laufwerk\w*|\b(?:storage|festplatten\w*|einbauschächte|hdds?|ssds?)\b|(?<![\d.,])(?:[23][.,]5|5[.,]25)\s?-?(?:["″”'’]|in(?:ch)?\b|zoll)/gi,
 	],
 	[
 		"supply",
@@ -46,11 +46,11 @@ const topicWords: readonly (readonly [CaseTopic | undefined, RegExp])[] = [
 	],
 	[
 		"board",
-		/\b(?:mother|main)[\s-]?boards?\w*|\bm\/b\b|\bmobo\b|\bmb\s(?:support|type|size|form)|\bhauptplatine\w*|\bform[\s-]?(?:factors?|faktor\w*)\b|\bformfaktor\w*|\bcartes?\smères?\b|^\W*boards?\W*$|\bboards?\b(?=[^,;]{0,14}\b(?:e-?|micro-?|mini-?|m-?)?[ai]tx)|(?<=[ai]tx\s)boards?\b|\b(?:supported|compatible)\sboards?\b|\bboard\s(?:sizes?|support|formats?|types?|form)\b/gi,
+		/\b(?:mother|main)[\s-]?boards?\w*|\bm\/b\b|\bmobo\b|\bmb\s(?:support|type|size|form)|\bhauptplatine\w*|\bform[\s-]?(?:factors?|faktor\w*)\b|\bformfaktor\w*|\bcartes?\smères?\b|^\W*boards?\W*$|^\W*mb\W*$|\bboards?\b(?=[^,;]{0,14}\b(?:e-?|micro-?|mini-?|m-?)?[ai]tx)|(?<=[ai]tx\s)boards?\b|\b(?:supported|compatible)\sboards?\b|\bboard\s(?:sizes?|support|formats?|types?|form)\b/gi,
 	],
 	[
 		"radiator",
-		/\bradiator\w*|\b(?:water|liquid)[\s-]?cool\w*|\bwasserkühl\w*|\bwakü\b|\baios?\b|\bradiateurs?\b|\bradiadores\b/gi,
+		/\bradiator\w*|\brads?\b|\b(?:water|liquid)[\s-]?cool\w*|\bwasserkühl\w*|\bwakü\b|\baios?\b|\bradiateurs?\b|\bradiadores\b/gi,
 	],
 	[
 		"fan",

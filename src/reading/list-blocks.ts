@@ -54,7 +54,9 @@ export function wholeList(all: readonly ListEntry[]): WholeList {
 const apart = 3;
 
 /** Entries without those of a line that stands further down once more. */
-function withoutRepeats(block: readonly ListEntry[]): readonly ListEntry[] {
+export function withoutRepeats<T extends ReadAt & Pick<ListEntry, "name" | "series">>(
+	block: readonly T[],
+): readonly T[] {
 	const last = new Map<string, number>();
 	return block.filter(({ quote, series, line, name }) => {
 		const key = `${series ?? ""}/${quote}`;
@@ -141,8 +143,15 @@ function pairing(list: readonly ListEntry[], others: readonly ListEntry[]): read
 	if (list.length > others.length) return undefined;
 	const taken = new Set<number>();
 	const places = new Map<ListEntry, number>();
-	// Who tells most is the hardest to place.
+	// What is told in the same words is the same thing; of the rest who tells most is the hardest to place.
+	for (const entry of list) {
+		const at = others.findIndex((other, index) => !taken.has(index) && isSame(entry, other));
+		if (at < 0) continue;
+		taken.add(at);
+		places.set(entry, at);
+	}
 	for (const entry of list.toSorted((one, other) => details(other) - details(one))) {
+		if (places.has(entry)) continue;
 		const at = others.findIndex((other, index) => !taken.has(index) && agree(entry, other));
 		if (at < 0) return undefined;
 		taken.add(at);
@@ -150,6 +159,9 @@ function pairing(list: readonly ListEntry[], others: readonly ListEntry[]): read
 	}
 	return list.map((entry) => places.get(entry) as number);
 }
+
+const isSame = (one: ListEntry, other: ListEntry): boolean =>
+	one.name === other.name && JSON.stringify(one.facts) === JSON.stringify(other.facts);
 
 function agree(one: ListEntry, other: ListEntry): boolean {
 	if (one.name !== undefined && other.name !== undefined && one.name !== other.name) return false;

@@ -16,7 +16,7 @@ const most = { lines: 1500, letters: 60_000 } as const;
 
 /** Pasted text as lines whose columns and labels are marked alike, whatever page they come from. Never throws. */
 export function pageLines(text: string): PageLines {
-	const { lines } = textLines(withoutTableMarks(text));
+	const lines = withoutSecondPrint(textLines(withoutTableMarks(text)).lines);
 	const end = Math.min(tailStart(lines), longestEnd(lines));
 	return { lines: labelsWithColons(columnsAsTabs(lines.slice(0, end))), tail: lines.slice(end) };
 }
@@ -52,6 +52,22 @@ function cellsOf(line: string): string {
 	);
 	const value = cells.at(-1) ?? "";
 	return cells.length < 2 ? value : `${cells.slice(0, -1).join(" ")}\t${value}`;
+}
+
+/** Fewer lines and letters than these may stand there twice and mean two things; own convention. */
+const shortestPrint = { lines: 5, letters: 300 } as const;
+
+/** A page that was copied twice, one below the other, as it is once. */
+function withoutSecondPrint(lines: readonly TextLine[]): readonly TextLine[] {
+	const filled = lines.filter(({ text }) => text.trim() !== "");
+	const half = filled.length / 2;
+	if (!Number.isInteger(half)) return lines;
+	const letters = filled.slice(0, half).reduce((sum, { text }) => sum + text.length, 0);
+	if (half < shortestPrint.lines && letters < shortestPrint.letters) return lines;
+	const second = filled[half];
+	if (!second || !filled.slice(half).every(({ text }, index) => text.trim() === filled[index]?.text.trim()))
+		return lines;
+	return lines.slice(0, lines.indexOf(second));
 }
 
 function longestEnd(lines: readonly TextLine[]): number {

@@ -284,7 +284,9 @@ function namesOfSockets(value: string): readonly string[] {
 				name.length <= 40 &&
 				!/^[µu]?BGA/i.test(name) &&
 				/\d/.test(name) &&
-				!/\d[\s-]?pins?\b|€|\$|ddr|pci|usb|hz\b|[:=]|\b(?:not|no|nicht|kein|from|ab|boards?)\b/i.test(name),
+				!/\d[\s-]?pins?\b|€|\$|ddr|pci|usb|hz\b|\d\s?[gmt]b\b|\bmax\b|[:=()]|\b(?:not|no|nicht|kein|from|ab|boards?)\b/i.test(
+					name,
+				),
 		);
 }
 

@@ -23,9 +23,10 @@ import { boardSlots } from "./board-slots.ts";
 import { boardUsb } from "./board-usb.ts";
 import { type FactCollector, factCollector } from "./fact-collector.ts";
 import { labelledLines } from "./labelled-lines.ts";
-import { type ListEntry, wholeList } from "./list-blocks.ts";
+import { type ListEntry, wholeList, withoutRepeats } from "./list-blocks.ts";
 import { pageLines } from "./page-lines.ts";
 import { type PartReading, partOf, type ReadDoubt, type ReadFact, type UnreadLine } from "./part-reading.ts";
+import { onlyOf } from "./quantities.ts";
 import { readSize } from "./read-size.ts";
 import { wideRows } from "./wide-rows.ts";
 
@@ -191,7 +192,7 @@ function sidesByLabel(lines: readonly BoardLine[], collector: FactCollector): vo
 			return mm === undefined ? [] : [{ line, mm }];
 		});
 	const [width, other] = [sides(widthLabel), sides(otherSideLabel)];
-	if (width.length !== 1 || other.length !== 1 || !width[0] || !other[0]) return;
+	if (!width[0] || !other[0] || ![width, other].every((told) => onlyOf(told.map(({ mm }) => mm)))) return;
 	collector.found("widthMm", width[0].mm, { line: width[0].line.line, quote: width[0].line.quote });
 	collector.found("depthMm", other[0].mm, { line: other[0].line.line, quote: other[0].line.quote });
 }
@@ -295,7 +296,13 @@ function networkList(lines: readonly BoardLine[], collector: FactCollector): voi
 	// Where a line counts sockets with their rate, a count elsewhere must be the same.
 	const isCounted = told.some(({ rates, count }) => rates.length > 0 && count !== undefined && count > 1);
 	const isAlike = new Set(most).size === 1 && !isCounted;
-	if (!lists.every(isPart) || (sockets !== most.length && !(isAlike && sockets > most.length)))
+	const isRepeated = told.some(({ line: { block } }) => {
+		const rows = told.flatMap(({ line }) => (line.block === block ? [{ line: line.line, quote: line.quote }] : []));
+		return withoutRepeats(rows).length < rows.length;
+	});
+	if (isRepeated && most.length > 1)
+		collector.doubted("wiredGbps", lists, at, "A line stands there twice, and may mean one socket or two.");
+	else if (!lists.every(isPart) || (sockets !== most.length && !(isAlike && sockets > most.length)))
 		collector.doubted("wiredGbps", lists, at, "The text tells of the wired network in ways that do not agree.");
 	else
 		collector.found(

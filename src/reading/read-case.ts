@@ -39,6 +39,7 @@ export function readCase(text: string): PartReading<"case"> {
 	const collector = bounded(factCollector());
 	const places = placesGathered();
 	const lists: Lists = { boards: listsGathered(), supplies: listsGathered(), sockets: [], combined: [], caged: [] };
+	const understood = new Set<number>();
 	const unread: { line: number; text: string }[] = [];
 	let columns: readonly string[] = [];
 	let stray: LabelledLine | undefined;
@@ -80,7 +81,8 @@ export function readCase(text: string): PartReading<"case"> {
 			const runs = inColumns(entry, columns) ?? inPlaceColumns(entry, columns) ?? runsOf(entry, at);
 			for (const run of runs) if (readRun(run, collector, places, lists)) isRead = true;
 		}
-		if (!isRead && !entry.names) unread.push({ line: entry.line, text: entry.quote });
+		if (isRead) understood.add(entry.line);
+		else if (!entry.names) unread.push({ line: entry.line, text: entry.quote });
 	}
 	for (const { line, quote } of behind) unread.push({ line, text: quote });
 	for (const { number, text: left } of lines.slice(most.lines))
@@ -112,7 +114,9 @@ export function readCase(text: string): PartReading<"case"> {
 		part,
 		facts: inOrder.filter((fact) => !refused.includes(fact)),
 		doubts: [...doubts, ...open],
-		unread: unread.toSorted((one, other) => one.line - other.line),
+		unread: unread
+			.filter(({ line, text: words }, index) => !understood.has(line) && unreadOnce(unread, line, words, index))
+			.toSorted((one, other) => one.line - other.line),
 	};
 }
 
@@ -196,8 +200,12 @@ function readSingles({ label, value, names }: LabelledLine, at: ReadAt, collecto
 	return isRead;
 }
 
+/** "Slots 7" over a table tells a fact, and nothing of what is below. */
+const toldHead = /\b(?:slots?|bays?)\s\d{1,2}$/i;
+
 /** A head that is a value itself: a bare line under a label may look like one. */
 function isFactHead({ sections, value }: LabelledLine): boolean {
+	if (toldHead.test(value)) return true;
 	return sections.length > 0 && /\batx\b|\bitx\b|\bsfx\b/i.test(value);
 }
 
@@ -264,7 +272,7 @@ const underRow = (line: LabelledLine, row: LabelledLine): LabelledLine => ({
 	sections: [...line.sections, row.label ?? ""],
 });
 
-const innerLabel = /(?:[|;,•]|\s\/)\s*(?=([^|;:,•()]{2,40})[:：]\s?\S)/g;
+const innerLabel = /(?:[|;,•]|\s\/|\.(?=\s))\s*(?=([^|;:,•()]{2,40})[:：]\s?\S)/g;
 
 /** "Front - 3 x 120 mm", "GPU = 330 mm" */
 const dashed = /^([^-–—=:|,•]{2,44}?)\s?(?:\s[-–—=•]|=)\s?(\S.*)$/;
@@ -374,7 +382,7 @@ const namesOf = (text: string): readonly CaseTopic[] => [...new Set(topicsIn(str
 /** Cuts a line into runs that are each about one thing, by their own words, the label, or the heads above. */
 function runsOf({ label = "", sections, value }: LabelledLine, at: ReadAt): readonly Told[] {
 	const byLabel = namesOf(label);
-	const above = sections.toReversed().find((section) => namesOf(section).length > 0);
+	const above = sections.toReversed().find((section) => namesOf(section).length > 0 && !toldHead.test(section));
 	const around = byLabel.length > 0 ? byLabel : above === undefined ? [] : namesOf(above);
 	const placesOf = (text: string) => placesIn(text).map(({ what }) => what);
 	const own = placesOf(label);
@@ -389,7 +397,14 @@ function runsOf({ label = "", sections, value }: LabelledLine, at: ReadAt): read
 	const head = byLabel.length > 0 || above === undefined ? label : `${above} ${label}`;
 	const base: Told = { topics: around, head, text: value, isOwn: byLabel.length > 0, places, at };
 	const [topic] = around;
-	if (topic !== undefined && !isLength(topic) && !isCooling(topic)) return [base];
+	if (topic !== undefined && !isLength(topic) && !isCooling(topic)) {
+		const end = sentenceEnd(value, byLabel.length > 0 ? byLabel : around);
+		if (end === undefined) return [base];
+		const rest = piecesOf(value.slice(end)).map((piece) =>
+			under({ ...base, topics: [], head: "", isOwn: false }, piece),
+		);
+		return [{ ...base, text: value.slice(0, end) }, ...rest];
+	}
 	const pieces = piecesOf(value);
 	if (topic !== undefined && isCooling(topic)) {
 		// Under a head for cooling, only a piece about something else is cut out.
@@ -403,6 +418,14 @@ function runsOf({ label = "", sections, value }: LabelledLine, at: ReadAt): read
 	return pieces.map((piece) =>
 		isTold(piece) ? under({ ...base, head: label }, piece) : { ...base, text: piece.text },
 	);
+}
+
+/** Where a value goes on with a sentence about something else. */
+function sentenceEnd(value: string, topics: readonly CaseTopic[]): number | undefined {
+	return [...value.matchAll(/\.\s(?=\p{Lu})/gu)].find(({ index }) => {
+		const named = namesOf(value.slice(index, index + 200));
+		return named[0] !== undefined && !topics.includes(named[0]);
+	})?.index;
 }
 
 const isLength = (topic: CaseTopic): boolean => topic === "card" || topic === "cooler" || topic === "supply";
@@ -522,9 +545,15 @@ function readRun(
 /** "Front: 3 x 120 mm" under no head at all, or one about cooling. */
 function isByShape({ places, text }: Told): boolean {
 	return (
-		places.length > 0 &&
-		/^\W*\d{1,2}\s?[x×]\s?(?:80|92|120|140|200)\s?(?:mm)?\b|^\W*[1-9]\s?[x×]\s?(?:12|14|20)\s?cm\b/i.test(text)
+		(places.length > 0 || /^[^\d,]{0,30}$/.test(text.slice(0, placesIn(text)[0]?.to ?? 60))) &&
+		placeShape(text, places.length > 0)
 	);
+}
+
+function placeShape(text: string, isUnder: boolean): boolean {
+	// "Front takes 3 x 120 or 2 x 140, top 2 x 120": nothing but fans is counted by these sizes.
+	if (!isUnder) return /^[^\d,]{0,40}\b\d\s?[x×]\s?(?:92|120|140|200)\s?(?:mm)?(?![\d.]|\s?[x×])/i.test(text);
+	return /^\W*\d{1,2}\s?[x×]\s?(?:80|92|120|140|200)\s?(?:mm)?\b|^\W*[1-9]\s?[x×]\s?(?:12|14|20)\s?cm\b/i.test(text);
 }
 
 function readSockets(
@@ -599,10 +628,14 @@ const lengthFacts = {
 const aboutLength =
 	/max|length|länge|clearance|support|height|höhe|\bwith|\bmit\b|\bohne\b|\bw\/|size|limit|compat|kompat|thick|dicke|width|breite|room|space|platz|abstand/i;
 
+/** "Cards longer than 305 mm need the cage out" gives no limit of the case. */
+const beyond = /(?<!\b(?:no|not|nicht)\s)\b(?:longer|taller|higher|deeper|larger|länger|höher)\s(?:than|als)\b/i;
+
 function readLength(run: Told, topic: keyof typeof lengthFacts, collector: FactCollector, lists: Lists): boolean {
 	const { fact, way, least, most } = lengthFacts[topic];
 	const { head, text, at, isOwn } = run;
 	if (!isOwn && head.includes(" ") && !aboutLength.test(head)) return false;
+	if (beyond.test(text)) return false;
 	const read = lengthsIn(text, head, head !== "");
 	const { mm, withRadiatorMm, heightMm, might } = soldLength(read, way, least, most);
 	if (mm !== undefined) collector.found(fact, mm, at);
