@@ -7,7 +7,14 @@ import { fieldAt } from "../parts/form-fields.ts";
 import { wordsOf } from "../parts/form-words.ts";
 import { partKinds } from "../parts/part-kinds.ts";
 import { rowsFor } from "../parts/support-rows.ts";
-import { type PartReading, type ReadDoubt, type ReadFact, type ReadKind, readKinds } from "../reading/part-reading.ts";
+import {
+	idOf,
+	type PartReading,
+	type ReadDoubt,
+	type ReadFact,
+	type ReadKind,
+	readKinds,
+} from "../reading/part-reading.ts";
 import { readSupportList, supportListOf } from "../reading/support-list.ts";
 import { wrapText } from "../sheet/wrap-text.ts";
 import { factPath } from "../walk/part-form.ts";
@@ -103,7 +110,12 @@ export function readingJson({ part, facts, doubts, unread }: PartReading) {
 
 function renamed(found: PartReading, name: string): PartReading {
 	const shown = cleanLine(name).slice(0, 120);
-	return shown === "" ? found : { ...found, part: { ...found.part, name: shown } as PartReading["part"] };
+	return shown === ""
+		? found
+		: {
+				...found,
+				part: { ...found.part, name: shown, id: idOf(shown, partKinds[found.kind].noun) } as PartReading["part"],
+			};
 }
 
 /** With where and when each fact was read. */

@@ -28,7 +28,7 @@ const itemStart =
 	/[;|+\n]|,(?!\d)|\s\/\s|\s(?:and|und|sowie|plus|as\swell\sas|&|&amp;)\s|\/(?=\s?(?:usb|audio|hd\b|mic|\d\s?x)|(?:headphone|kopfh))|(?<=(?:x\s?|\d\s)\d{1,2})\s(?=(?:\d\s?x\s?)?(?:usb|hd\b|audio|mic))|(?<=\S)\s(?=\d{1,2}\s?x\s?(?:usb|type|typ|hd\b|audio|mic|headphone|combo|3[.,]5))/gi;
 const isUsb = /usb|\btype?[\s-]?[ac]\b/i;
 const versionOf =
-	/usb\s?-?(?:type?[\s-]?)?(?:[ac][\s-]?)?\(?\s?([1-4](?:\.\d)?)(?![\d.]|\s?[gm]b)(?:\s?\(?gen\.?\s?-?(\d)(?:(\s?x\s?)(\d)(?!\d))?)?/i;
+	/usb\s?-?(?:(?=[(\s]*\d)|(?:type?[\s-]?)?[ac]?[\s-]?(?=[(\s]*\d(?:\.\d|\s?gen)))\(?\s?([1-4](?:\.\d)?)(?![\d.]|\s?[gm]b)(?:\s?\(?gen\.?\s?-?(\d)(?:(\s?x\s?)(\d)(?!\d))?)?/i;
 const rateOf = /(?<![\d.,])(\d{1,2})\s?gb(?:it)?\s?(?:ps|\/s)/i;
 const soundWord = /audio|sound|head\s?-?(?:phone|set)|kopfhörer|ear\s?-?phone|\bline[\s-]?out\b|\bton\b/i;
 const microphoneWord = /\bmic\b|\bmics\b|microphone|mikrofon|mikrophon|\bmicro\b/i;

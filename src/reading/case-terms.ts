@@ -50,7 +50,7 @@ const things: readonly Term[] = [
 	[word("radyatörlü"), "with radiator"],
 	[
 		word(
-			`(?:ventirads?|(?:refroidisseurs?|dissipateurs?|refroidissement)${linking}\\s(?:cpu|processeur)|disipador(?:es)?(?:${linking}\\s(?:cpu|procesador))?|(?:refrigeración|refrigerador)${linking}\\s(?:cpu|procesador)|dissipator[ei](?:${linking}\\s(?:cpu|processore))?|(?:chłodzeni\\p{L}+|cooler\\p{L}*)\\s(?:cpu|procesora)|chłodzeni[ae]\\sprocesora|(?:процесорн\\p{L}+\\s|процессорн\\p{L}+\\s)?кулера?у?(?:\\s(?:цп|cpu|процес+ора))?|(?:охолоджен|охлажден)\\p{L}+\\s(?:цп|cpu|процес+ора)|chladič[e]?(?:\\s(?:cpu|procesoru))?|cpu\\schladič\\p{L}*|(?:cpu|processor)[\\s-]?koeler\\p{L}*|(?:air\\s)?coolers?${linking}\\s(?:cpu|processador)|(?:işlemci|cpu)\\ssoğutucu\\p{L}*|processorkylare|cpu-kylare|tản\\snhiệt\\s(?:cpu|khí))`,
+			`(?:ventirads?|(?:refroidisseurs?|dissipateurs?|refroidissement)${linking}\\s(?:cpu|processeur)|disipador(?:es)?(?:${linking}\\s(?:cpu|procesador))?|(?:refrigeración|refrigerador)${linking}\\s(?:cpu|procesador)|dissipator[ei](?:${linking}\\s(?:cpu|processore))?|(?:chłodzeni\\p{L}+|cooler\\p{L}*)\\s(?:cpu|procesora)|chłodzeni[ae]\\sprocesora|(?:процесорн\\p{L}+\\s|процессорн\\p{L}+\\s)?кулера?у?(?:\\s(?:цп|cpu|процес+ора))?|(?:охолоджен|охлажден)\\p{L}+\\s(?:цп|cpu|процес+ора)|chladič[e]?(?:\\s(?:cpu|procesoru))?|cpu\\schladič\\p{L}*|(?:(?:cpu|processor)[\\s-]?)?koelers?(?:hoogte)?|(?:air\\s)?coolers?${linking}\\s(?:cpu|processador)|(?:işlemci|cpu)\\ssoğutucu\\p{L}*|processorkylare|cpu-kylare|tản\\snhiệt\\s(?:cpu|khí))`,
 		),
 		"CPU cooler",
 	],
@@ -258,25 +258,25 @@ const phrases: readonly Term[] = [
 const places: readonly Term[] = [
 	[
 		word(
-			"(?:en|la|à\\sl['’])\\s?(?:façade|avant)|façade|à\\sl['’]avant|avant|frontaux|frontais|frontal(?:es|i|e)?|delanter[oa]s?|(?:en\\s(?:la|el)\\s)?(?:parte\\s)?(?:frontal|delantera)|anterior[ei]?|davanti|frente|dianteir[oa]|(?:z\\s|na\\s)?prz(?:ó|o)d(?:u|zie)?|przedn\\p{L}+|спереду|спереди|фронтальн\\p{L}+|передн\\p{L}+|vpředu|předek|přední\\p{L}*|voor(?:aan|kant|zijde|paneel)|ön\\s(?:panel|taraf|kısım)|ön(?:de)?|fram(?:sida|till)?|(?:în\\s)?fa[tțţ][aă]|foran|forside|elülső|elöl|előlap\\p{L}*|edessä|etupaneeli\\p{L}*|predn\\p{L}+|vpredu|prednj\\p{L}+|naprijed|отпред|mặt\\strước|phía\\strước|vorn|frontseite|gehäusefront",
+			"(?:en|la|à\\sl['’])\\s?(?:façade|avant)|façade|à\\sl['’]avant|avant|frontaux|frontais|frontal(?:es|i|e)?|delanter[oa]s?|(?:en\\s(?:la|el)\\s)?(?:parte\\s)?(?:frontal|delantera)|anterior[ei]?|davanti|frente|dianteir[oa]|delante|devant|voorin|(?:z\\s|na\\s)?prz(?:ó|o)d(?:u|zie)?|przedn\\p{L}+|спереду|спереди|фронтальн\\p{L}+|передн\\p{L}+|vpředu|předek|přední\\p{L}*|voor(?:aan|kant|zijde|paneel)|ön\\s(?:panel|taraf|kısım)|ön(?:de)?|fram(?:sida|till)?|(?:în\\s)?fa[tțţ][aă]|foran|forside|elülső|elöl|előlap\\p{L}*|edessä|etupaneeli\\p{L}*|predn\\p{L}+|vpredu|prednj\\p{L}+|naprijed|отпред|mặt\\strước|phía\\strước|vorn|frontseite|gehäusefront",
 		),
 		"front",
 	],
 	[
 		word(
-			"(?:sur\\s)?(?:le|au)\\s?dessus|dessus|en\\shaut|(?:le|du)\\shaut|supérieure?s?|superior(?:es|e|i)?|(?:en\\sel\\s)?techo|arriba|in\\salto|sopra|tetto|topo|em\\scima|(?:na\\s|z\\s|od\\s)?gór[aęzy]e?|górn\\p{L}+|зверху|згори|сверху|верхн\\p{L}+|nahoře|horní\\p{L}*|stropu?|vršku?|boven(?:aan|kant|zijde)?|üst\\s(?:panel|taraf|kısım)|üst(?:te)?|ovansida|topp(?:en)?|toppen|sus|felső|felül|ylhäällä|katto|horn[áéýo]\\p{L}*|hore|gornj\\p{L}+|отгоре|mặt\\strên|phía\\strên|nóc|oberteil|gehäusedeckel",
+			"(?:sur\\s)?(?:le|au)\\s?dessus|dessus|en\\shaut|(?:le|du)\\shaut|supérieure?s?|superior(?:es|e|i)?|(?:en\\sel\\s)?techo|arriba|in\\salto|sopra|tetto|topo|em\\scima|encima|bovenin|(?:na\\s|z\\s|od\\s)?gór[aęzy]e?|górn\\p{L}+|зверху|згори|сверху|верхн\\p{L}+|nahoře|horní\\p{L}*|stropu?|vršku?|boven(?:aan|kant|zijde)?|üst\\s(?:panel|taraf|kısım)|üst(?:te)?|ovansida|topp(?:en)?|toppen|sus|felső|felül|ylhäällä|katto|horn[áéýo]\\p{L}*|hore|gornj\\p{L}+|отгоре|mặt\\strên|phía\\strên|nóc|oberteil|gehäusedeckel",
 		),
 		"top",
 	],
 	[
 		word(
-			"(?:à\\sl['’])?arrière|arrières|traser[oa]s?|posterior(?:es|e|i)?|retro|dietro|traseir[oa]s?|(?:z\\s|na\\s)?ty[łl](?:u|e)?|tyln\\p{L}+|ззаду|сзади|задн\\p{L}+|vzadu|zadní\\p{L}*|achter(?:aan|kant|zijde)|arka(?:da)?(?:\\s(?:panel|taraf|kısım))?|bak(?:sida|till|på|side)|spate|bagpå|bagside|hátsó|hátul|takana|zadn[áéý]\\p{L}*|vzadu|stražnj\\p{L}+|отзад|mặt\\ssau|phía\\ssau",
+			"(?:à\\sl['’])?arrière|arrières|traser[oa]s?|posterior(?:es|e|i)?|retro|dietro|detrás|derrière|achterin|traseir[oa]s?|(?:z\\s|na\\s)?ty[łl](?:u|e)?|tyln\\p{L}+|ззаду|сзади|задн\\p{L}+|vzadu|zadní\\p{L}*|achter(?:aan|kant|zijde)|arka(?:da)?(?:\\s(?:panel|taraf|kısım))?|bak(?:sida|till|på|side)|spate|bagpå|bagside|hátsó|hátul|takana|zadn[áéý]\\p{L}*|vzadu|stražnj\\p{L}+|отзад|mặt\\ssau|phía\\ssau",
 		),
 		"rear",
 	],
 	[
 		word(
-			"(?:le|au|du|en)\\s(?:bas|dessous)|dessous|inférieure?s?|inferior(?:es|e|i)?|abajo|suelo|fondo|in\\sbasso|sotto|(?:em|na\\sparte\\sde)\\sbaixo|(?:na\\s)?(?:dole|spodzie)|dół|doln\\p{L}+|spód|знизу|снизу|нижн\\p{L}+|дно|dole|spodní\\p{L}*|onder(?:aan|kant|zijde)|bodem|alt\\s(?:panel|taraf|kısım)|undersida|botten|bunden|jos|alsó|alul|alhaalla|pohja|spodn[áéý]\\p{L}*|donj\\p{L}+|отдолу|mặt\\sdưới|phía\\sdưới|đáy",
+			"(?:le|au|du|en)\\s(?:bas|dessous)|dessous|inférieure?s?|inferior(?:es|e|i)?|abajo|suelo|fondo|debajo|onderin|in\\sbasso|sotto|(?:em|na\\sparte\\sde)\\sbaixo|(?:na\\s)?(?:dole|spodzie)|dół|doln\\p{L}+|spód|знизу|снизу|нижн\\p{L}+|дно|dole|spodní\\p{L}*|onder(?:aan|kant|zijde)|bodem|alt\\s(?:panel|taraf|kısım)|undersida|botten|bunden|jos|alsó|alul|alhaalla|pohja|spodn[áéý]\\p{L}*|donj\\p{L}+|отдолу|mặt\\sdưới|phía\\sdưới|đáy",
 		),
 		"bottom",
 	],
@@ -308,7 +308,7 @@ const places: readonly Term[] = [
 ];
 
 const numbers: readonly (readonly [number, string])[] = [
-	[1, "one|single|an?|eine?n?|une?|un[oa]|jed(?:en|na|no)|один|одн[аеу]|uma?|een|één|bir"],
+	[1, "one|single|eine?n?|une?|un[oa]|jed(?:en|na|no)|один|одн[аеу]|uma?|een|één|bir"],
 	[2, "two|dual|zwei|deux|dos|due|dois|duas|dw(?:a|ie|óch)|два|дв[іе]|двох|dv[aě]|twee|iki|två"],
 	[3, "three|triple|drei|trois|tres|tre|três|trzy|trzech|три|трьох|tři|drie|üç"],
 	[4, "four|vier|quatre|cuatro|quattro|quatro|cztery|чотири|четыре|čtyři|dört|fyra"],
@@ -326,9 +326,19 @@ const numberWords = numbers.map(
 	],
 );
 
+/** "A" is a count only before what is counted by size or name; elsewhere it may be another language's "and". */
+const article =
+	/(?<![\p{L}\d.-])an?\s(?=(?:[\p{L}-]+\s){0,2}?(?:(?:80|92|120|140|200)\s?-?mm(?!\sradiator)|fans?\b|usb|type-?c))/giu;
+
 const ofWord = "(?:of|de|da|di|do|à|von|mit|van|met|po|по|na|на|o|s|с|z|à)";
 const countOfSize = new RegExp(`(?<![\\d.,])(\\d{1,2})\\s(?:${ofWord}\\s|d['’])(\\d{2,3})\\s?(mm|cm)`, "giu");
 const shapes: readonly Term[] = [
+	[article, "1 "],
+	[/(?<!\p{L})(?:no|na|nos|nas)\s(?=(?:front|top|rear|bottom|side|inside)\b)/giu, "at "],
+	[
+		/(?<=[\d\p{L}"”)]\s)(?:a|e|y|et|i|en|ve|og|och|și|és|ja|та|і|й|и)(?=\s(?:\p{L}+\s){0,3}?(?:headphone|microphone|audio)(?!\p{L}))/giu,
+		"and",
+	],
 	[
 		/(?<=\s)(?:ou|oppure|o|lub|albo|або|или|чи|nebo|anebo|of|veya|ya\sda|eller|hoặc|又は|または|或)(?=\s(?:\d|2[.,]5|3[.,]5|sfx|atx|e-?atx|micro|mini))/giu,
 		"or",

@@ -9,6 +9,8 @@ export interface PageLines {
 	readonly lines: readonly TextLine[];
 	/** Other goods, what people wrote, signatures, and what is beyond the longest page: not read. */
 	readonly tail: readonly TextLine[];
+	/** Lines that were changed for reading, by their number, as they stand in the pasted text. */
+	readonly quotes: ReadonlyMap<number, string>;
 }
 
 /** No page of one part has more filled lines or letters; own convention, so that no text takes long. */
@@ -16,14 +18,30 @@ const most = { lines: 1500, letters: 60_000 } as const;
 
 /** Pasted text as lines whose columns and labels are marked alike, whatever page they come from. Never throws. */
 export function pageLines(text: string): PageLines {
-	const lines = withoutSecondPrint(textLines(withoutTableMarks(text)).lines);
+	const plain = withoutTableMarks(text);
+	const lines = withoutSecondPrint(textLines(plain).lines);
 	const end = Math.min(tailStart(lines), longestEnd(lines));
-	return { lines: labelsWithColons(columnsAsTabs(lines.slice(0, end))), tail: lines.slice(end) };
+	const read = labelsWithColons(columnsAsTabs(lines.slice(0, end)));
+	const source = plain === text || isWiki(text) ? lines : textLines(text).lines;
+	return { lines: read, tail: lines.slice(end), quotes: changedLines(read, source) };
 }
+
+function changedLines(read: readonly TextLine[], source: readonly TextLine[]): ReadonlyMap<number, string> {
+	const before = new Map(source.map(({ number, text }) => [number, text]));
+	return new Map(
+		read.flatMap(({ number, text }) => {
+			const own = before.get(number);
+			return own === undefined || own === text ? [] : [[number, own.trim()] as const];
+		}),
+	);
+}
+
+// The source of a wiki's table has lines of its own for marks, so that its lines have other numbers.
+const isWiki = (text: string): boolean => /^\{\|/m.test(text) && /^\|-/m.test(text);
 
 /** Source of a wiki's table, and rows of quoted cells, as label, tab and value. */
 function withoutTableMarks(text: string): string {
-	if (/^\{\|/m.test(text) && /^\|-/m.test(text)) return withoutWikiMarks(text);
+	if (isWiki(text)) return withoutWikiMarks(text);
 	const lines = text.split("\n");
 	const quoted = lines.filter((line) => /^"[^"\n]*",/.test(line)).length;
 	return quoted >= 5 && quoted > lines.length * 0.7 ? lines.map(cellsOf).join("\n") : text;
@@ -81,7 +99,7 @@ function longestEnd(lines: readonly TextLine[]): number {
 }
 
 const tailHead =
-	/^(?:(?:customer|user|product|top|kunden|buyer)?[\s-]?(?:reviews?|ratings?|feedback)\b|customers?\s(?:also|who|questions)|others?\s(?:also|bought)|similar\b|related\b|recommended|you\s(?:may|might)\salso|questions?\s(?:and|&)|bewertung\p{L}*|rezension\p{L}*|kundenmeinung\p{L}*|kunden\s|ähnliche|wird\soft|avis\s|opini[eoõ]\p{L}*|recensioni|відгук\p{L}*|отзыв\p{L}*|hodnocení|beoordeling\p{L}*|yorum\p{L}*|avalia[çc]\p{L}*|coment[aá]rios?|produtos?\s|productos?\srelacionad\p{L}*|podobne|схожі|benzer|buyers?\s\S{1,12}:|re:\s|my\s(?:rig|pc|setup)\b)/iu;
+	/^(?:(?:customer|user|product|top|kunden|buyer)?[\s-]?(?:reviews?|ratings?|feedback)\b|customers?\s(?:also|who|questions)|others?\s(?:also|bought)|similar\b|related\b|recommended|you\s(?:may|might)\salso|questions?\s(?:and|&)|bewertung\p{L}*|rezension\p{L}*|kunden(?:meinung|rezension|bewertung)\p{L}*|kunden\s|ähnliche|wird\soft|avis\s|opini[eoõ]\p{L}*|recensioni|відгук\p{L}*|отзыв\p{L}*|hodnocení|beoordeling\p{L}*|yorum\p{L}*|avalia[çc]\p{L}*|coment[aá]rios?|produtos?\s|productos?\srelacionad\p{L}*|podobne|схожі|benzer|buyers?\s\S{1,12}:|re:\s|my\s(?:rig|pc|setup)\b)/iu;
 /** Of a page shorter than this no line is taken for the begin of its tail: menus at the top have such words too. */
 const shortestHead = 10;
 

@@ -114,7 +114,8 @@ function withFacts(start: Plain, facts: readonly ReadFact[]): Plain {
 	return part;
 }
 
-function idOf(name: string, noun: string): string {
+/** A short name for files from a part's name. */
+export function idOf(name: string, noun: string): string {
 	const short = name
 		.normalize("NFKD")
 		.toLowerCase()

@@ -36,7 +36,10 @@ const mostRows = 3000;
 /** What a pasted page tells of a board. Pure; never throws; time grows with the length of the text. */
 export function readBoard(text: string): PartReading<"board"> {
 	const page = pageLines(text);
-	const labelled = wideRows(labelledLines(page.lines));
+	const labelled = wideRows(labelledLines(page.lines)).map((one) => {
+		const quote = page.quotes.get(one.line);
+		return quote === undefined || one.quote.includes("\n") ? one : { ...one, quote };
+	});
 	const all = boardLines(labelled.slice(0, mostRows));
 	const lines = all.slice(0, mostRows);
 	const used = new Set<number>();
@@ -54,7 +57,7 @@ export function readBoard(text: string): PartReading<"board"> {
 	singleFacts(lines, collector, used);
 	put(connectorLists(lines));
 	put(usbLists(lines));
-	networkList(lines, collector);
+	networkList(lines, collector, used);
 
 	const settled = collector.settled();
 	const name = nameOf(lines);
@@ -274,7 +277,7 @@ function newestStandard(lines: readonly BoardLine[], collector: FactCollector): 
 }
 
 /** Rates of all wired sockets: as many as the page counts, each with the rate it names. */
-function networkList(lines: readonly BoardLine[], collector: FactCollector): void {
+function networkList(lines: readonly BoardLine[], collector: FactCollector, used: Set<number>): void {
 	const told = lines.flatMap((line) => {
 		const network = networkOf(line);
 		return network === undefined ? [] : [{ line, ...network }];
@@ -282,9 +285,10 @@ function networkList(lines: readonly BoardLine[], collector: FactCollector): voi
 	const first = told.find((one) => one.rates.length > 0);
 	if (!first) return;
 	const at = { line: first.line.line, quote: first.line.quote };
-	const blocks = [...new Set(told.map(({ line }) => line.block))].map((block) =>
-		ratesOfBlock(told.filter(({ line }) => line.block === block)),
-	);
+	for (const { line } of told) used.add(line.line);
+	const byBlock = new Map<string, typeof told>();
+	for (const one of told) byBlock.set(one.line.block, [...(byBlock.get(one.line.block) ?? []), one]);
+	const blocks = [...byBlock.values()].map(ratesOfBlock);
 	const lists = blocks.filter((list) => list.length > 0).toSorted((one, other) => other.length - one.length);
 	const [most = []] = lists;
 	const counts = told.flatMap(({ count, rates }) => (count !== undefined && rates.length === 0 ? [count] : []));
@@ -296,14 +300,24 @@ function networkList(lines: readonly BoardLine[], collector: FactCollector): voi
 	// Where a line counts sockets with their rate, a count elsewhere must be the same.
 	const isCounted = told.some(({ rates, count }) => rates.length > 0 && count !== undefined && count > 1);
 	const isAlike = new Set(most).size === 1 && !isCounted;
-	const isRepeated = told.some(({ line: { block } }) => {
-		const rows = told.flatMap(({ line }) => (line.block === block ? [{ line: line.line, quote: line.quote }] : []));
-		return withoutRepeats(rows).length < rows.length;
-	});
+	// The same words in another block are another list, so the block is a part of them here.
+	const rows = told.map(({ line: { line, quote, block } }) => ({ line, quote: `${block}: ${quote}` }));
+	const isRepeated = withoutRepeats(rows).length < rows.length;
 	if (isRepeated && most.length > 1)
 		collector.doubted("wiredGbps", lists, at, "A line stands there twice, and may mean one socket or two.");
 	else if (!lists.every(isPart) || (sockets !== most.length && !(isAlike && sockets > most.length)))
-		collector.doubted("wiredGbps", lists, at, "The text tells of the wired network in ways that do not agree.");
+		collector.doubted(
+			"wiredGbps",
+			lists,
+			{
+				...at,
+				quote: told
+					.map(({ line }) => line.quote)
+					.join(" / ")
+					.slice(0, 1000),
+			},
+			"The text tells of the wired network in ways that do not agree.",
+		);
 	else
 		collector.found(
 			"wiredGbps",

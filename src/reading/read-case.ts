@@ -40,6 +40,7 @@ export function readCase(text: string): PartReading<"case"> {
 	const places = placesGathered();
 	const lists: Lists = { boards: listsGathered(), supplies: listsGathered(), sockets: [], combined: [], caged: [] };
 	const understood = new Set<number>();
+	const seen = new Set<string>();
 	const unread: { line: number; text: string }[] = [];
 	let columns: readonly string[] = [];
 	let stray: LabelledLine | undefined;
@@ -115,7 +116,12 @@ export function readCase(text: string): PartReading<"case"> {
 		facts: inOrder.filter((fact) => !refused.includes(fact)),
 		doubts: [...doubts, ...open],
 		unread: unread
-			.filter(({ line, text: words }, index) => !understood.has(line) && unreadOnce(unread, line, words, index))
+			.filter(({ line, text: words }) => {
+				const key = `${line} ${words}`;
+				const isNew = !seen.has(key) && !understood.has(line);
+				seen.add(key);
+				return isNew;
+			})
 			.toSorted((one, other) => one.line - other.line),
 	};
 }
@@ -229,7 +235,7 @@ function isOtherName(value: string, label: string): boolean {
 	const [first] = topicsIn(value);
 	if (!first) return false;
 	// What is told of a thing begins with other words, and is more than its name: "included fans are quiet".
-	const isName = value.trim().split(/\s+/).length <= 6 && !/[.!]$|,/.test(value.trim());
+	const isName = value.trim().split(/\s+/).length <= 6 && !/[.!]$|,(?!\d)/.test(value.trim());
 	const before = namesOf(label);
 	if (!isName) return false;
 	const place = (text: string) =>

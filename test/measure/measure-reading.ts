@@ -1,5 +1,5 @@
 // Holds what the reader makes of texts against facts read by hand: npm run measure:reading -- FOLDER
-import { readdirSync, readFileSync } from "node:fs";
+import { existsSync, readdirSync, readFileSync, statSync } from "node:fs";
 import { join } from "node:path";
 import { readBoard } from "../../src/reading/read-board.ts";
 import { readCase } from "../../src/reading/read-case.ts";
@@ -9,19 +9,43 @@ import { held } from "./leaves.ts";
 
 const readers = { board: readBoard, processor: readProcessor, case: readCase };
 const [folder] = process.argv.slice(2);
-if (folder === undefined) {
-	console.error("Which folder? It holds texts NN.txt with facts read by hand in NN.json.");
+
+function stop(why: string): never {
+	console.error(why);
 	process.exit(2);
 }
+
+/** Facts read by hand, of a kind that can be read, with their text. */
+function pageOf(within: string, name: string): { kind: keyof typeof readers; hand: Flat; text: string } {
+	const [facts, text] = [join(within, `${name}.json`), join(within, `${name}.txt`)];
+	if (!existsSync(text)) stop(`${facts} has no text ${name}.txt beside it.`);
+	let hand: unknown;
+	try {
+		hand = JSON.parse(readFileSync(facts, "utf8"));
+	} catch {
+		stop(`${facts} is not valid JSON.`);
+	}
+	const isFlat = (value: unknown): value is Flat =>
+		typeof value === "object" && value !== null && !Array.isArray(value);
+	if (!isFlat(hand)) stop(`${facts} holds no facts.`);
+	const kind = hand["kind"];
+	const isKind = (value: unknown): value is keyof typeof readers =>
+		typeof value === "string" && Object.hasOwn(readers, value);
+	if (!isKind(kind)) stop(`${facts} has no kind that can be read: ${Object.keys(readers).join(", ")}.`);
+	return { kind, hand, text: readFileSync(text, "utf8") };
+}
+
+if (folder === undefined) stop("Which folder? It holds texts NN.txt with facts read by hand in NN.json.");
+if (!existsSync(folder) || !statSync(folder).isDirectory()) stop(`There is no folder ${folder}.`);
 const names = readdirSync(folder)
 	.filter((name) => name.endsWith(".json"))
 	.map((name) => name.slice(0, -".json".length))
 	.sort();
+if (names.length === 0) stop(`${folder} has no facts read by hand: no file NN.json.`);
 let [right, stated, found, expected, doubts] = [0, 0, 0, 0, 0];
 for (const name of names) {
-	const hand = JSON.parse(readFileSync(join(folder, `${name}.json`), "utf8")) as Flat;
-	const kind = hand["kind"] as keyof typeof readers;
-	const reading = readers[kind](readFileSync(join(folder, `${name}.txt`), "utf8"));
+	const { kind, hand, text } = pageOf(folder, name);
+	const reading = readers[kind](text);
 	const sure = held(flatFacts(reading, { assumed: false }), hand);
 	const all = held(flatFacts(reading, { assumed: true }), hand);
 	right += sure.right;

@@ -136,8 +136,24 @@ describe("layouts of pages", () => {
 		];
 		const reading = page(...rows.map((cells) => cells.join(border)));
 		expect(told(reading)).toEqual(board);
-		expect(reading.facts.find(({ fact }) => fact === "memory.slots")?.line).toBe(3);
+		expect(reading.facts.find(({ fact }) => fact === "memory.slots")).toMatchObject({
+			line: 3,
+			quote: ["Memory slots", "4"].join(border),
+		});
 		expect([reading.doubts, reading.unread]).toEqual([[], []]);
+	});
+
+	test("rows of quoted cells; quotes keep the marks of the page", () => {
+		const reading = page(
+			'"Processor","Socket","KT7"',
+			'"Memory","Type","DDR5"',
+			'"Memory","Slots","4"',
+			'"Memory","Maximum","128 GB"',
+			'"Storage","SATA","4 x SATA 6 Gb/s"',
+			'"Network","LAN","1 x 2.5 Gb RJ45"',
+		);
+		expect(told(reading)).toEqual(board);
+		expect(reading.facts.find(({ fact }) => fact === "socket")?.quote).toBe('"Processor","Socket","KT7"');
 	});
 
 	test("a Markdown table", () => {
