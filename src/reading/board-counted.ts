@@ -171,6 +171,7 @@ export function pictureSockets(line: BoardLine): {
 	const none = { entries: [], isNone: false, at: { line: line.line, quote: line.quote } };
 	if (line.isHead || line.isNote || line.topic === "accessories") return none;
 	const { value, topic } = line;
+	if (/\bno\s(?:video|picture|display)|ohne\sbild/i.test(value)) return none;
 	if (topic === "picture" && words.none.test(value)) return { ...none, isNone: true };
 	if (
 		line.place === "header" ||
@@ -307,4 +308,49 @@ export function soundChannels(line: BoardLine): number | undefined {
 	const eight = /\b(8|6|2)[\s-]?(?:channel|ch\b|kanal|kênh)/i.exec(text)?.[1];
 	const found = [...all, ...(eight === undefined ? [] : [Number(eight)])];
 	return found.length > 0 ? Math.max(...found) : undefined;
+}
+
+const fanName =
+	/(?<![A-Za-z0-9_])((?:[A-Z]{2,4}_?)+FAN|CPU_?OPT|(?:AIO|W|WATER)_?PUMP|PUMP_?FAN|PUMP)[_-]?(\d{0,2})\+?(?![A-Za-z0-9_]|\s?[x×]\s?\d)/g;
+
+/** Fan headers that a line lists by the names printed on the board, "SYS_FAN1 to SYS_FAN6" as six. */
+export function namedFans(line: BoardLine): readonly ListEntry[] {
+	if (line.isHead || line.isNote || line.topic === "accessories" || /\d\s?[x×]\s|[x×]\s?\d/i.test(line.value))
+		return [];
+	const names = [...line.value.matchAll(fanName)];
+	if (names.length < 2) return [];
+	return names.flatMap(({ 0: all, 1: stem = "", 2: figure, index }, at): readonly ListEntry[] => {
+		const before = names[at - 1];
+		const between = before ? line.value.slice(before.index + before[0].length, index) : "";
+		const isSpan = before?.[1] === stem && /^\s?(?:to|bis|-|–|~|a)\s?$/i.test(between);
+		const from = isSpan ? Number(before?.[2]) + 1 : Number(figure);
+		const many = isSpan ? Number(figure) - from + 1 : 1;
+		if (!(many >= 1 && many <= 12)) return [];
+		const use = /PUMP|AIO|WATER/.test(stem) ? "pump" : /CPU/.test(stem) ? "processor" : "case";
+		return Array.from({ length: many }, (_, place) => ({
+			line: line.line,
+			quote: line.quote,
+			name: isSpan ? `${stem}${from + place}` : all,
+			facts: { use },
+			block: line.block,
+			series: line.series,
+		}));
+	});
+}
+
+/** "SATA_1 to SATA_4" as four ports. */
+export function namedDrivePorts(line: BoardLine): readonly ListEntry[] {
+	if (line.isHead || line.isNote || line.topic === "accessories") return [];
+	const text = `${line.label} ${line.value}`;
+	const [, from, to] =
+		/\bSATA(?:3|6G|_6G)?_(\d{1,2})\s?(?:to|bis|~|-|–)\s?SATA(?:3|6G|_6G)?_(\d{1,2})\b/i.exec(text) ?? [];
+	const many = Number(to) - Number(from) + 1;
+	if (!(many >= 2 && many <= 16) || /shar|disabl|when\s|\bif\s/i.test(text)) return [];
+	return Array.from({ length: many }, () => ({
+		line: line.line,
+		quote: line.quote,
+		facts: { kind: "SATA" },
+		block: line.block,
+		series: line.series,
+	}));
 }

@@ -97,7 +97,9 @@ export function boardLines(labelled: readonly LabelledLine[]): readonly BoardLin
 		}
 		const told = outer.map(topicOf).find((name) => name !== undefined) ?? names.map(topicOf).find(Boolean);
 		const topic = isSeriesRow || goesOn ? seen.topic : told;
-		const isNote = !starsAreBullets && one.mark !== undefined && /^\*+$/.test(one.mark);
+		// "No M.2" lists nothing.
+		const isDenied = /^(?:no(?!\.)|none|without|niente|sin|sans|ohne|keine?|bez|без|sem|geen|ingen)\s/iu.test(value);
+		const isNote = isDenied || (!starsAreBullets && one.mark !== undefined && /^\*+$/.test(one.mark));
 		const source = sourceHead(one, value, topic, isNote);
 		if (source) {
 			from = source.from;

@@ -3,9 +3,9 @@ import { eachOnce } from "./quantities.ts";
 import { words } from "./words.ts";
 
 /** Letters, then figures: the shape that names of sockets have, such as LGA with a count of contacts. */
-const socketShape = "(?:FC)?(s?[A-Z][A-Za-z]{0,4}[\\s-]?\\d{1,4}(?:-?[A-Za-z]\\d?)?)";
+const socketShape = "(?:FC)?(s?[A-Z][A-Za-z]{0,4}[\\s-]?\\d{1,4}(?:-?[A-Za-z]\\d?|\\+)?)";
 const besideWord = new RegExp(
-	`(?:(?<!\\p{L})(?:[Ss](?:ocket|ockel|oquete|oket)|SOCKET|[Zz]ócalo|[Сс]окет)\\s)${socketShape}\\b|\\b${socketShape}\\s(?:[Ss]ocket|[Ss]ockel|[Ss]oket)\\b`,
+	`(?:(?<!\\p{L})(?:[Ss](?:ocket|ockel|oquete|oket)|SOCKET|[Zz]ócalo|[Сс]окет)\\s)${socketShape}(?![\\w+])|\\b${socketShape}\\s(?:[Ss]ocket|[Ss]ockel|[Ss]oket)\\b`,
 	"gu",
 );
 const contacts = /(?<![A-Za-z])(?:FC)?(LGA[\s-]?\d{3,4}(?:-?[A-Za-z0-9]{1,2})?)(?!\w)/gi;

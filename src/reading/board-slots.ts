@@ -29,6 +29,8 @@ export function boardSlots(line: BoardLine): Found {
 		names.length > 0 ? `${names.length} x ${/\bpci/i.test(line.value) ? "" : "PCIe "}${line.value}` : undefined;
 	const text = named ?? (labelTells ? `${line.label}: ${line.value}` : line.value);
 	if (!/\bpci/i.test(text)) return nothing;
+	// A drive's length, SATA or NVMe beside it: a drive socket whose name stands in another line.
+	if (/(?<![\d.])(?:22|25)(?:30|42|60|80|110)(?!\d)|\bsata|\bnvme\b/i.test(text)) return nothing;
 	const at = { line: line.line, quote: line.quote };
 	const byName = namedModes(text);
 	const divided = byName ?? dividedModes(text);
@@ -76,6 +78,7 @@ export function boardSlots(line: BoardLine): Found {
 /** Names in a label that is nothing but names: "SLOT1, SLOT3", "PCIEX16_1 & PCIEX16_2". */
 function slotNames(label: string): readonly string[] {
 	const all = label
+		.replace(/\s?\([^)]*\)$/, "")
 		.split(/[,&/]|\s(?:and|und)\s/)
 		.map((name) => name.trim())
 		.filter((name) => name !== "");

@@ -29,7 +29,7 @@ export function boardUsb(line: BoardLine): Found {
 	const labelTells = words.usb.test(line.label) && !/usb/i.test(line.value);
 	if (!cable && !labelTells && !/usb/i.test(line.value)) return nothing;
 	const place = line.place;
-	const text = withHeaderWord(labelTells ? `${line.label}: ${line.value}` : line.value, line);
+	const text = withHeaderWord(labelTells ? underLabel(line) : line.value, line);
 	const at = { line: line.line, quote: line.quote };
 	if (cable) return cablePorts(line, cable[1] === "5" ? 80 : 40, place, at);
 	const { usb, doubts } = readUsb(text, place);
@@ -53,6 +53,12 @@ export function boardUsb(line: BoardLine): Found {
 		}
 	}
 	return { rear, headers, anywhere, doubts: told };
+}
+
+/** "usb rear: 2 x 10Gbps" is "2 x USB 10Gbps"; its place is known from the label. */
+function underLabel({ label, value }: BoardLine): string {
+	const [, count, rest] = /^(\d{1,2})\s?[x×]\s(.*)$/i.exec(value) ?? [];
+	return count === undefined ? `${label}: ${value}` : `${count} x USB ${rest}`;
 }
 
 /** Under "headers" or "internal connectors" a count without "ports" is one of headers, and the word is put in. */

@@ -10,6 +10,7 @@ export interface CutLine extends LabelledLine {
 /** Lines that tell several things, as one line for each: run-on paragraphs, lists with commas, things without any border. */
 export function cutLines(lines: readonly LabelledLine[]): readonly CutLine[] {
 	return lines
+		.flatMap(atProcessors)
 		.flatMap((one) => (one.names ? [one] : atLabels(one).flatMap(atSentences)))
 		.flatMap((one): readonly CutLine[] => {
 			if (one.names) return [{ ...one, isSum: false }];
@@ -18,6 +19,18 @@ export function cutLines(lines: readonly LabelledLine[]): readonly CutLine[] {
 				return atBorders(part).map((piece) => ({ ...piece, isSum }));
 			});
 		});
+}
+
+/** A row with a column for each sort of processors, as a row for each: "PCIE1 | PCIe 5.0 x16 | PCIe 4.0 x8". */
+function atProcessors(one: LabelledLine): readonly LabelledLine[] {
+	const lanes = one.cells.filter((cell) => /\bpci[\s-]?e.*\bx\d/i.test(cell));
+	if (lanes.length < 2 || lanes.length < one.cells.length || !/^\S*\d/.test(one.label ?? "")) return [one];
+	const length = /\(([^)]*slot)\)$/i.exec(one.label ?? "")?.[1];
+	return lanes.map((cell) => ({
+		...one,
+		value: length === undefined ? cell : `${length}, ${cell.replace(/x(\d{1,2})\s*$/i, "x$1 mode")}`,
+		cells: [],
+	}));
 }
 
 /** A paragraph shorter than this has no labels within it; own convention. */
@@ -128,6 +141,8 @@ function atBorders(one: LabelledLine): readonly LabelledLine[] {
 	const isBack = topicOf(one.label ?? one.sections.at(-1) ?? "") === "back";
 	if (isBack && commas.length > 2 && commas.some((part) => soleSocket.test(part)))
 		return commas.map((part) => piece(one, soleSocket.test(part) ? `1 x ${part}` : part));
+	const dashes = cutOutside(one.value, /\s[-–·|]\s/gu);
+	if (dashes.length > 3) return dashes.flatMap((part) => atBorders(piece(one, part)));
 	const parts = cutOutside(one.value, listBorder);
 	if (parts.length < 2 || parts.filter((part) => countedStart.test(part)).length < 2) return [one];
 	return parts.map((part) => piece(one, part));

@@ -43,8 +43,12 @@ const isWiki = (text: string): boolean => /^\{\|/m.test(text) && /^\|-/m.test(te
 function withoutTableMarks(text: string): string {
 	if (isWiki(text)) return withoutWikiMarks(text);
 	const lines = text.split("\n");
-	const quoted = lines.filter((line) => /^"[^"\n]*",/.test(line)).length;
-	return quoted >= 5 && quoted > lines.length * 0.7 ? lines.map(cellsOf).join("\n") : text;
+	const filled = lines.filter((line) => line.trim() !== "");
+	const share = (pattern: RegExp) => filled.filter((line) => pattern.test(line)).length / filled.length;
+	if (filled.length < 5) return text;
+	if (share(/^"[^"\n]*",/) > 0.7) return lines.map(cellsOf).join("\n");
+	// Rows of a database: a name in small letters, a comma, the value.
+	return share(/^[a-z][a-z0-9_]{1,40},/) > 0.8 ? lines.map((line) => cellsOf(withSpokenName(line))).join("\n") : text;
 }
 
 function withoutWikiMarks(text: string): string {
@@ -61,6 +65,17 @@ function withoutWikiMarks(text: string): string {
 				.replace(/<br\s?\/?>/gi, "\n\t"),
 		)
 		.join("\n");
+}
+
+/** "pcie_4_0_x16,2" is "pcie 4.0 x16,2". */
+function withSpokenName(line: string): string {
+	const at = line.indexOf(",");
+	const name = line
+		.slice(0, at)
+		.replaceAll("_", " ")
+		.replace(/(?<=\b\d) (?=\d\b)/g, ".")
+		.replace(/\b(gb|mm|mhz|max)$/i, "($1)");
+	return `${name}${line.slice(at)}`;
 }
 
 /** `"Memory","Slots","4"` is "Memory Slots", tab, "4". */
@@ -99,7 +114,7 @@ function longestEnd(lines: readonly TextLine[]): number {
 }
 
 const tailHead =
-	/^(?:(?:customer|user|product|top|kunden|buyer)?[\s-]?(?:reviews?|ratings?|feedback)\b|customers?\s(?:also|who|questions)|others?\s(?:also|bought)|similar\b|related\b|recommended|you\s(?:may|might)\salso|questions?\s(?:and|&)|bewertung\p{L}*|rezension\p{L}*|kunden(?:meinung|rezension|bewertung)\p{L}*|kunden\s|ähnliche|wird\soft|avis\s|opini[eoõ]\p{L}*|recensioni|відгук\p{L}*|отзыв\p{L}*|hodnocení|beoordeling\p{L}*|yorum\p{L}*|avalia[çc]\p{L}*|coment[aá]rios?|produtos?\s|productos?\srelacionad\p{L}*|podobne|схожі|benzer|buyers?\s\S{1,12}:|re:\s|my\s(?:rig|pc|setup)\b)/iu;
+	/^(?:(?:customer|user|product|top|kunden|buyer)?[\s-]?(?:reviews?|ratings?|feedback)\b|customers?\s(?:also|who|questions)|others?\s(?:also|bought)|similar\b|related\b|recommended|you\s(?:may|might)\salso|questions?\s(?:and|&)|bewertung\p{L}*|rezension\p{L}*|kunden(?:meinung|rezension|bewertung)\p{L}*|kunden\s|ähnliche|wird\soft|avis\s|opini[eoõ]\p{L}*|recensioni|відгук\p{L}*|отзыв\p{L}*|hodnocení|beoordeling\p{L}*|yorum\p{L}*|avalia[çc]\p{L}*|coment[aá]rios?|produtos?\s|productos?\srelacionad\p{L}*|podobne|схожі|benzer|buyers?\s\S{1,12}:|q\s?(?:&\s?a|:)|frage:|voir\saussi|avis\s|re:\s|my\s(?:rig|pc|setup)\b)/iu;
 /** Of a page shorter than this no line is taken for the begin of its tail: menus at the top have such words too. */
 const shortestHead = 10;
 

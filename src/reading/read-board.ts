@@ -7,6 +7,8 @@ import {
 	fanHeaders,
 	joinedPlugs,
 	lightHeaders,
+	namedDrivePorts,
+	namedFans,
 	networkOf,
 	pictureSockets,
 	processorPlugs,
@@ -422,7 +424,7 @@ function connectorLists(lines: readonly BoardLine[]): Told {
 		),
 		asFacts(
 			"drivePorts",
-			lines.flatMap((line) => counted(line, drivePorts)),
+			lines.flatMap((line) => [...counted(line, drivePorts), ...namedDrivePorts(line)]),
 			(entry, index, names) => ({
 				name: freeName(`${String(entry.facts["kind"])} ${index + 1}`, names),
 				...entry.facts,
@@ -431,7 +433,7 @@ function connectorLists(lines: readonly BoardLine[]): Told {
 		),
 		asFacts(
 			"headers.fans",
-			lines.flatMap((line) => counted(line, fanHeaders)),
+			lines.flatMap((line) => [...counted(line, fanHeaders), ...namedFans(line)]),
 			named("Fan header"),
 			taken,
 		),
