@@ -7,9 +7,10 @@ import { BrokenJson } from "../files/read-json.ts";
 import { readParts } from "../files/read-parts.ts";
 import { UnreadableFile } from "../files/read-text.ts";
 import { UnwritableFile } from "../files/write-file.ts";
-import type { AnswersFile } from "../parts/answers-file.ts";
+import type { AnswersFile, OwnPart } from "../parts/answers-file.ts";
 import type { Fault } from "../parts/check-json.ts";
 import type { Market, PartsFile } from "../parts/market.ts";
+import type { AnyPart } from "../parts/part-kinds.ts";
 import { type TakenUp, takeUpWalk } from "../walk/saved-walk.ts";
 import type { WalkContext } from "../walk/walk-state.ts";
 import type { Arguments } from "./arguments.ts";
@@ -111,11 +112,21 @@ export function loadWalk(
 }
 
 /** The walk that --answers names; it must be there. */
-export function loadAnswersOf({ answers }: Arguments, market: Market, streams: Streams) {
+export function loadAnswersOf({ answers, parts }: Arguments, market: Market, streams: Streams) {
 	if (answers === undefined)
 		throw new CommandError(exitCodes.usage, "This needs --answers FILE: the file that a walk wrote.");
 	const taken = loadWalk(answers, { market }, streams);
-	return { ...taken, context: { market, asOf: taken.file.asOf } satisfies WalkContext };
+	// What a person has changed since of an own part holds, as it does in the walk.
+	const ownParts = taken.state.ownParts.map((one): OwnPart => {
+		const now = (market.parts[one.kind] as readonly AnyPart[]).find(({ id }) => id === one.part.id);
+		const isOwn = parts === undefined && now !== undefined && (now as { invented?: boolean }).invented !== true;
+		return isOwn ? ({ kind: one.kind, part: now } as OwnPart) : one;
+	});
+	return {
+		...taken,
+		state: { ...taken.state, ownParts },
+		context: { market, asOf: taken.file.asOf } satisfies WalkContext,
+	};
 }
 
 export { isThere };

@@ -88,7 +88,9 @@ function readPart(
 		const { file, added: kept } = addPart(parts, own);
 		return { file, result: { added: kept } };
 	});
-	streams.err(`Kept among your own parts as ${added.part.id}. What is in doubt was left out.\n`);
+	streams.err(
+		`Kept among your own parts as ${added.part.id}. ${named.doubts.length > 0 ? "What is in doubt was left out." : "Nothing was in doubt."}\n`,
+	);
 }
 
 /** `--json`: part, facts, doubts, unread lines. */
@@ -172,11 +174,11 @@ function factWords(kind: ReadKind, group: readonly ReadFact[]): string {
 	const { fact, value, standing, assumed, line } = first;
 	const mark = standing === "assumed" || assumed ? ", partly by the standard it names" : "";
 	const until = group.length > 1 ? ` to ${Number(factPath(group.at(-1)?.fact ?? "").at(-1)) + 1}` : "";
-	return `${titleOf(kind, fact)}${until}: ${valueOf(kind, fact, value)} (line ${line}${mark})`;
+	return `${titleOf(kind, fact)}${until}: ${shownValue(kind, fact, value)} (line ${line}${mark})`;
 }
 
 function doubtWords(kind: ReadKind, { fact, might, why, line, quote }: ReadDoubt): string {
-	const values = might.map((value) => valueOf(kind, fact, value));
+	const values = might.map((value) => shownValue(kind, fact, value));
 	const choice = values.length > 0 ? ` It may be ${values.join(", or ")}.` : "";
 	const words = quote.replace(/\s+/g, " ").slice(0, 160);
 	return `${titleOf(kind, fact)}: ${why}${choice} Line ${line}: "${words}"`;
@@ -190,7 +192,7 @@ function titleOf(kind: ReadKind, fact: string): string {
 	return `${field?.title ?? fact}${typeof last === "number" ? ` ${last + 1}` : ""}`;
 }
 
-function valueOf(kind: ReadKind, fact: string, value: unknown): string {
+function shownValue(kind: ReadKind, fact: string, value: unknown): string {
 	const field = fieldAt(kind, factPath(fact));
 	return field ? wordsOf(field, value) : typeof value === "string" ? value : JSON.stringify(value);
 }
@@ -211,7 +213,7 @@ function readList(text: string, args: Arguments, streams: Streams, today: string
 	if (board === undefined)
 		throw new CommandError(exitCodes.usage, "Whose list is it? Name one of your own boards with --board ID.");
 	const own = partsWithId(loadOwnParts(folder, args, streams), board).find(({ kind }) => kind === "board");
-	if (!own || own.kind !== "board")
+	if (own?.kind !== "board")
 		throw new CommandError(exitCodes.usage, `None of your own boards has the id "${board}". See: boardwalk own`);
 	changeOwn(folder, args, streams, (parts) => {
 		const changed = replacePart(parts, {

@@ -7,8 +7,9 @@ import { words } from "./words.ts";
 /** A sort of counted connectors: what its lines say, and what each of them is. */
 interface Sort {
 	readonly is: (text: string, line: BoardLine) => boolean;
-	readonly facts: (text: string, line: BoardLine) => Readonly<Record<string, unknown>> | undefined;
-	readonly assumed?: (text: string) => readonly string[];
+	/** `place`: the how-manieth of those that one count tells of, from 0. */
+	readonly facts: (text: string, line: BoardLine, place: number) => Readonly<Record<string, unknown>> | undefined;
+	readonly assumed?: (text: string, line: BoardLine) => readonly string[];
 	readonly most: number;
 }
 
@@ -17,15 +18,15 @@ export function counted(line: BoardLine, { is, facts, assumed, most }: Sort): re
 	if (line.isHead || line.isNote || line.topic === "accessories") return [];
 	return itemsIn(line).flatMap(({ count, text }) => {
 		if (count < 1 || count > most || !is(text, line)) return [];
-		const told = facts(text.trim() === "" ? line.label : text, line);
-		if (!told) return [];
-		const taken = assumed?.(text) ?? [];
+		const words = text.trim() === "" ? line.label : text;
+		if (!facts(words, line, 0)) return [];
+		const taken = assumed?.(text, line) ?? [];
 		return Array.from(
 			{ length: count },
-			(): ListEntry => ({
+			(_, place): ListEntry => ({
 				line: line.line,
 				quote: line.quote,
-				facts: told,
+				facts: facts(words, line, place) ?? {},
 				...(taken.length > 0 ? { assumed: taken } : {}),
 				block: line.block,
 				series: line.series,
@@ -101,13 +102,15 @@ export const fanHeaders: Sort = {
 		(fanUse.test(text) || plugWord.test(text) || plugWord.test(label) || fanWord.test(label)) &&
 		fanWord.test(`${label} ${text}`) &&
 		!/hub|splitter|included|\bmm\b|\brpm\b|screw|sensor/i.test(text),
-	facts: (text) => ({
+	facts: (text, _line, place) => ({
 		use: /pump|\baio\b|water|wasser/i.test(text)
 			? "pump"
-			: /\bcpu|processor|prozessor/i.test(text)
+			: /\bcpu|processor|prozessor/i.test(text) || (!fanUse.test(text) && place === 0)
 				? "processor"
 				: "case",
 	}),
+	// "Fan headers: 6": every board has one for the processor's fan, and the others are for the case. Common practice, no source.
+	assumed: (text) => (fanUse.test(text) ? [] : ["use"]),
 	most: 16,
 };
 

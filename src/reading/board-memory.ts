@@ -140,7 +140,10 @@ function moduleFacts(text: string): { facts: readonly (readonly [string, unknown
 	if (isRegistered) facts.push(["memory.registered", true]);
 	else if (/un-?\s?buffered|\bu-?dimm|ungepuffert/i.test(plain)) facts.push(["memory.registered", false]);
 	const withCorrection = plain.replace(/non[\s-]?ecc/gi, " ").match(/\becc\b/i) !== null;
-	const runsWithout = /non[\s-]?ecc\smode|không\sphải\secc|nicht-ecc-modus|\(?operates?\sin\snon/i.test(text);
+	const runsWithout =
+		/without\s(?:error\s)?correction|ohne\s(?:fehler)?korrektur|non[\s-]?ecc\smode|không\sphải\secc|nicht-ecc-modus|\(?operates?\sin\snon/i.test(
+			text,
+		);
 	if (withCorrection && runsWithout) facts.push(["memory.errorCorrection", false]);
 	return { facts, isCorrectionOpen: withCorrection && !runsWithout && !/\bnot?\b|kein/i.test(plain) };
 }

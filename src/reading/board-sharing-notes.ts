@@ -34,7 +34,23 @@ export function sharingNotes(
 	for (const line of lines) {
 		if (line.isHead || line.topic === "accessories") continue;
 		for (const sentence of line.value.split(/(?<=[.;!])\s+(?=\p{L})/u)) {
+			const fallsBack =
+				nameIn(sentence) &&
+				/\b(?:falls?|drops?|runs?|läuft|fällt)\s(?:back\s)?(?:to|at|only|nur|auf|mit)\b.*\bx\d|\bis\soff\b|halved|halbiert/i.test(
+					sentence,
+				) &&
+				!/^\W*\d\s?[x×]\s/.test(sentence);
 			const isOff = usedWord.test(sentence) && offWord.test(sentence);
+			if (!isOff && fallsBack) {
+				doubts.push({
+					fact: "sharing",
+					might: [],
+					line: line.line,
+					quote: line.quote,
+					why: "It tells how a connector falls back when another is used; that was not noted.",
+				});
+				continue;
+			}
 			if (
 				!isOff &&
 				!(sharesWord.test(sentence) && /\bwith\b|\bmit\b|between|zwischen|lanes?|bandwidth|bandbreite/i.test(sentence))
@@ -74,6 +90,8 @@ export function sharingNotes(
 		doubts,
 	};
 }
+
+const nameIn = (sentence: string): boolean => sentence.match(nameWord) !== null;
 
 function connectorsOf(lists: readonly ReadFact[]): readonly Connector[] {
 	return lists.flatMap(({ fact, value, line, quote }) => {

@@ -88,6 +88,9 @@ function wholeBlock(block: readonly ListEntry[]): WholeList {
 	const rest = bySeries.entries.filter((entry) => details(entry) > 0);
 	if (bare.length > 0 && rest.length > 0 && bare.length === rest.length && isOneLine(bare))
 		return { entries: rest, rivals: bySeries.rivals };
+	// "3 x M.2" over two sockets by name: one of the two is wrong.
+	if (bare.length > 0 && rest.length > 0 && isOneLine(bare) && rest.every(({ name }) => name !== undefined))
+		return { entries: rest, rivals: [...bySeries.rivals, bare] };
 	return bySeries;
 }
 

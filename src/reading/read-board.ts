@@ -54,12 +54,7 @@ export function readBoard(text: string): PartReading<"board"> {
 		for (const line of told.lines ?? []) used.add(line);
 	};
 
-	for (const line of boardMemory(lines, collector)) used.add(line);
-	for (const line of boardOdds(lines, collector)) used.add(line);
-	singleFacts(lines, collector, used);
-	put(connectorLists(lines));
-	put(usbLists(lines));
-	networkList(lines, collector, used);
+	for (const told of readAll(lines, collector, used)) put(told);
 
 	const settled = collector.settled();
 	const name = nameOf(lines);
@@ -74,12 +69,41 @@ export function readBoard(text: string): PartReading<"board"> {
 		doubts: allDoubts,
 		unread: [
 			...unreadLines(all, used),
+			...unreadPieces(lines, used),
 			...labelled.slice(mostRows).map(({ line, quote }) => ({ line, text: quote })),
 			...page.tail
 				.filter((line) => line.text.trim() !== "")
 				.map(({ number, text: words }) => ({ line: number, text: words.trim() })),
 		],
 	};
+}
+
+/** All that lines tell: single facts go into the collector, lists are given back. */
+function readAll(lines: readonly BoardLine[], collector: FactCollector, used: Set<number>): readonly Told[] {
+	for (const line of boardMemory(lines, collector)) used.add(line);
+	for (const line of boardOdds(lines, collector)) used.add(line);
+	singleFacts(lines, collector, used);
+	networkList(lines, collector, used);
+	return [connectorLists(lines), usbLists(lines)];
+}
+
+/** A longer text in pieces is a page without lines; what is left of it is no list of a few things. */
+const mostPieces = 300;
+
+/** Pieces of a line of which other pieces told something: read by themselves they tell nothing. */
+function unreadPieces(lines: readonly BoardLine[], used: ReadonlySet<number>): readonly UnreadLine[] {
+	const pieces = lines.filter(
+		(one, index) =>
+			!one.isHead && used.has(one.line) && (lines[index - 1]?.line === one.line || lines[index + 1]?.line === one.line),
+	);
+	return pieces.slice(0, mostPieces).flatMap((one) => {
+		const alone = new Set<number>();
+		const told = readAll([one], noting(factCollector(), alone), alone);
+		const isUsed =
+			alone.size > 0 ||
+			told.some(({ facts, doubts, lines: its }) => facts.length + doubts.length + (its ?? []).length > 0);
+		return isUsed || one.value.length < 3 ? [] : [{ line: one.line, text: one.value }];
+	});
 }
 
 /** What is told once more is understood, though it gives no fact of its own. */
@@ -147,17 +171,40 @@ function nameOf(lines: readonly BoardLine[]): { readonly name: string; readonly 
 	const label =
 		/^(?:model|modell|modelo|modèle|модель|product(?:\sname)?|produkt(?:name)?|name|part\sname)(?:\s(?:name|no\.?|number))?$/iu;
 	const row = lines.find((line) => label.test(line.label) && line.value.length <= 120);
-	const named = ({ value, line }: BoardLine) => ({ name: value.replace(/\s+/g, " ").trim(), line });
+	const named = (line: BoardLine) => ({ name: printedName(line), line: line.line });
 	if (row) return named(row);
-	const first = lines[0];
-	const isTitle =
-		first &&
-		first.label === "" &&
-		first.topic === undefined &&
-		first.value.length >= 3 &&
-		first.value.length <= 100 &&
-		!/^\d|[.!?]$/.test(first.value);
-	return isTitle ? named(first) : undefined;
+	const isTitle = ({ label: its, topic, value }: BoardLine) =>
+		its === "" &&
+		topic === undefined &&
+		value.length >= 3 &&
+		value.length <= 100 &&
+		!/^\d|[.!?]$| [>|] |[€$%]/.test(value);
+	const titles = lines.slice(0, 10).filter(isTitle);
+	// Menus stand before it on shop pages; a name of a board has figures among its letters.
+	const title =
+		titles.find(({ value }) => /(?=[\w-]*\p{Lu})(?=[\w-]*\d)[\p{L}\d-]{3,}/u.test(value)) ??
+		titles.find((line) => line === lines[0]);
+	return title && named(title);
+}
+
+const boardWord =
+	/^(?:motherboard|mainboard|hauptplatine|carte\sm[eè]re|placa(?:\s|-)(?:base|madre|m[aã]e)|płyta\sgłówna|scheda\smadre|moederbord|základní\sdeska|материнськ\p{L}+\s+плат\p{L}+|материнск\p{L}+\s+плат\p{L}+)[\s:,-]+|[\s:,-]+(?:motherboard|mainboard|hauptplatine|scheda\smadre|moederbord|placa\sbase)$/giu;
+
+/** The name as the page prints it, without "mainboard" before or behind it; not in standard terms, as the value is. */
+function printedName({ quote, label, value }: BoardLine): string {
+	const [first = ""] = quote.split("\n");
+	const plain = first
+		.replace(/^[\s#*•·–-]+|[*_`]{1,3}/g, "")
+		.replace(/^\|\s?|\s?\|$/g, "")
+		.trim();
+	const behind =
+		label === "" ? plain : (/^[^:|\t;,]{1,60}(?::|\t|\s\|\s|;|\s{2,}|\s?\.{3,})\s*(.+)$/.exec(plain)?.[1] ?? value);
+	const name = behind
+		.replace(boardWord, "")
+		.replace(/\s+/g, " ")
+		.replace(/[;,|]+$/, "")
+		.trim();
+	return name === "" || name.length > 120 ? value : name;
 }
 
 function singleFacts(lines: readonly BoardLine[], collector: FactCollector, used: Set<number>): void {
@@ -451,6 +498,7 @@ function connectorLists(lines: readonly BoardLine[]): Told {
 		pictureList(pictures),
 	];
 	const facts = told.flatMap((one) => one.facts);
+	const others = [...otherFigures(m2), ...otherFigures(slots)];
 	const shared = sharingNotes(
 		lines,
 		facts,
@@ -462,10 +510,37 @@ function connectorLists(lines: readonly BoardLine[]): Told {
 			...told.flatMap((one) => one.doubts),
 			...m2.flatMap((one) => one.doubts),
 			...slots.flatMap((one) => one.doubts),
+			...others,
 			...shared.doubts,
 		],
 		lines: told.flatMap(({ lines: some = [] }) => some),
 	};
+}
+
+/** Where a list is told once for each sort of processors, the figures that were not taken. */
+function otherFigures(found: readonly { readonly entries: readonly ListEntry[] }[]): readonly ReadDoubt[] {
+	const entries = found.flatMap((one) => one.entries).filter(({ series }) => series !== undefined);
+	const blocks = [...new Set(entries.map(({ block }) => block))];
+	return blocks.flatMap((block) => {
+		const its = entries.filter((entry) => entry.block === block);
+		const [first, ...others] = [...new Set(its.map(({ series }) => series))];
+		const told = (series: string | undefined) => its.filter((entry) => entry.series === series);
+		const figures = (series: string | undefined) =>
+			JSON.stringify(told(series).map(({ name, facts: all }) => [name, all]));
+		return others.flatMap((series): readonly ReadDoubt[] => {
+			const [line] = told(series);
+			if (!line || figures(series) === figures(first)) return [];
+			return [
+				{
+					fact: "conditions",
+					might: [],
+					line: line.line,
+					quote: quotesOf(told(series)),
+					why: `With other processors (${series}) the page gives other figures. The better ones were taken.`,
+				},
+			];
+		});
+	});
 }
 
 function pictureList(pictures: readonly ReturnType<typeof pictureSockets>[]): Told {

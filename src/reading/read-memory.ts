@@ -42,7 +42,7 @@ const moduleBefore =
 	/(?:single\s(?:dimm|module)|per\s(?:dimm|slot|module)|(?:pro|je)\s(?:modul|riegel|steckplatz|dimm))[\w\s,:]{0,30}$/i;
 const mostBefore =
 	/(?:max(?:imum|imal|\.)?|up\sto|bis(?:\szu)?|~|most|höchstens|total|insgesamt|capacity|kapazität|gesamt)[\w\s.:,()]{0,30}$/i;
-const mostAfter = /^\s{0,2}(?:\(?max|maximum|maximal|in\stotal|insgesamt)/i;
+const mostAfter = /^\s{0,2}(?:at\smost|höchstens|\(?max|maximum|maximal|in\stotal|insgesamt)/i;
 const kitBefore = /\d\s?x\s?$/i;
 
 type MemoryRead = { readonly memory: MemoryReading; readonly doubts: readonly Doubt[] };

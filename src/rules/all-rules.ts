@@ -61,6 +61,7 @@ import { generation } from "./fit/generation.ts";
 import { m2Drives } from "./fit/m2-drives.ts";
 import { memoryFirmware } from "./fit/memory-firmware.ts";
 import { memoryModules } from "./fit/memory-modules.ts";
+import { memoryOfProcessor } from "./fit/memory-of-processor.ts";
 import { memorySize } from "./fit/memory-size.ts";
 import { picture } from "./fit/picture.ts";
 import { portsUnderCard } from "./fit/ports-under-card.ts";
@@ -90,6 +91,7 @@ export const allRules: readonly Rule[] = [
 	coolerOverMemory,
 	coolerOverSlot,
 	radiatorAboveBoard,
+	memoryOfProcessor,
 	memoryModules,
 	memorySize,
 	memoryFirmware,

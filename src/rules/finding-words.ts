@@ -8,7 +8,7 @@ const runnerMessages: Readonly<Record<string, (data: MessageData) => string>> = 
 	open: ({ part }) => `Not bought yet: choose your ${partWords[String(part)] ?? String(part)} to suit the board.`,
 	none: ({ part }) =>
 		part === "cooler"
-			? "The cooler from the processor's box is made for its socket."
+			? "A cooler from the processor's box is made for the processor's own socket."
 			: `You have no ${partWords[String(part)] ?? String(part)}, so there is nothing to check.`,
 	missing: () => "A fact is missing.",
 };

@@ -8,7 +8,7 @@ import { priceWords } from "../sheet/price-words.ts";
 import { dependingWords, missingWords, sentence, verdictWords } from "../sheet/reason-words.ts";
 import { ownPart } from "../walk/own-parts-list.ts";
 import { plainScreen } from "./plain-screen.ts";
-import { heading, list, pairs, type Screen, text } from "./screen.ts";
+import { type Choice, heading, list, pairs, type Screen, text } from "./screen.ts";
 import { findingMark } from "./verdict-words.ts";
 import type { WalkView } from "./walk-view.ts";
 
@@ -25,6 +25,11 @@ export function boardScreen(view: WalkView, boardId: string): Screen {
 	const missing = [...new Set(findings.flatMap((finding) => finding.missing))].flatMap(
 		(path) => howToFindOut(path) ?? [],
 	);
+	// Before the first answer there is no shortlist to go back to.
+	const first: Choice =
+		Object.keys(view.state.answers).length === 0
+			? { label: "Start the walk, so that it can be held against your computer", event: { type: "go-on" } }
+			: { label: "Back to the shortlist", event: { type: "shortlist" } };
 	return plainScreen(view, {
 		id: `board:${board.id}`,
 		title: `${board.name}${board.invented ? " (invented)" : ""}`,
@@ -42,7 +47,7 @@ export function boardScreen(view: WalkView, boardId: string): Screen {
 				: []),
 		],
 		choices: [
-			{ label: "Back to the shortlist", event: { type: "shortlist" } },
+			first,
 			{ label: "What plugs in where", event: { type: "board", boardId: board.id, page: "plan" } },
 			{ label: "Power and heat", event: { type: "board", boardId: board.id, page: "power" } },
 			{ label: "All its facts", event: { type: "board", boardId: board.id, page: "facts" } },
@@ -58,7 +63,7 @@ export function boardScreen(view: WalkView, boardId: string): Screen {
 			{ label: "Type in another board from its page", event: { type: "describe-board" } },
 			{ label: "Make the sheet for the shop", event: { type: "sheet" } },
 		],
-		enter: { words: "back to the shortlist", event: { type: "shortlist" } },
+		enter: { words: first.event.type === "go-on" ? "start the walk" : "back to the shortlist", event: first.event },
 	});
 }
 

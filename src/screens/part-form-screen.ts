@@ -33,7 +33,8 @@ export function partFormScreen(view: WalkView, { page }: Extract<Place, { at: "p
 		({ path }) => valueIn(form.draft, path) === undefined && !isDoubted(form, path),
 	);
 	return plainScreen(view, {
-		id: `part-form:${kind}`,
+		// Another page read is another screen: the marked line begins at its top again.
+		id: `part-form:${kind}:${form.originalId ?? ""}:${form.facts.length}:${form.facts[0]?.quote.slice(0, 60) ?? ""}`,
 		place: `Your ${noun}`,
 		title: form.origin === "page" ? "Is this what the page says?" : `Your ${noun} so far`,
 		body: [text(summaryWords(form))],

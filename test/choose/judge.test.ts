@@ -309,7 +309,10 @@ describe("what is taken in before the rules see a board", () => {
 			chipset,
 			generations: [{ generation: "Dinghy", served }],
 		});
-		const build = buildOf({ ...goodBuild, processor: { socket: "Kettle 7", generation: "Dinghy", graphics: true } });
+		const build = buildOf({
+			...goodBuild,
+			processor: { socket: "Kettle 7", generation: "Dinghy", graphics: true, memory: { types: ["DDR5"] } },
+		});
 		const verdictWith = (chipset: string) =>
 			judge(smallMarket([{ ...unlistedBoard, chipset }], [row("Ladle 3", "yes"), row("Saucer 8", "no")]), build)
 				.boards[0]?.verdict;

@@ -47,7 +47,7 @@ export const goodBuild: GivenBuild = {
 		graphics: true,
 		baseW: 60,
 		peakW: 90,
-		memory: { channels: 2, rates: [{ modulesPerChannel: 1, mtPerS: 4800 }] },
+		memory: { types: ["DDR4", "DDR5"], channels: 2, rates: [{ modulesPerChannel: 1, mtPerS: 4800 }] },
 	},
 	case: { boardForms: ["ATX"], standoffs: ["A", "C", "F", "G", "H", "J", "K", "L", "M"], frontPlugs: [] },
 	graphicsCard: "none",

@@ -370,7 +370,17 @@ describe("card slots", () => {
 				slot(3, { lengthLanes: 1, generation: 3, from: "chipset" }),
 			],
 		});
-		expect([reading.doubts, reading.unread]).toEqual([[], []]);
+		// The lesser figures of other processors are told, for the part holds the better ones.
+		expect(reading.doubts).toEqual([
+			{
+				fact: "conditions",
+				might: [],
+				line: 5,
+				quote: "- 1 x PCIe 4.0 x16 slot",
+				why: "With other processors (Tarn 8000 series processors) the page gives other figures. The better ones were taken.",
+			},
+		]);
+		expect(reading.unread).toEqual([]);
 	});
 
 	test.each([
@@ -753,5 +763,75 @@ describe("any text", () => {
 		const before = performance.now();
 		expectSound("", { ...readBoard(text), facts: [], part: readBoard("").part });
 		expect(performance.now() - before).toBeLessThan(3000);
+	});
+});
+
+describe("what a practised eye would miss", () => {
+	test("a bare count of fan headers: one for the processor, and that is only assumed", () => {
+		const reading = page("Socket: KT7", "Fan headers: 3");
+		expect(told(reading)["headers.fans"]).toEqual([
+			{ name: "Fan header 1", use: "processor" },
+			{ name: "Fan header 2", use: "case" },
+			{ name: "Fan header 3", use: "case" },
+		]);
+		expect(reading.part.evidence?.["headers.fans"]?.standing).toBe("assumed");
+	});
+
+	test("fan headers by their printed names, with a span", () => {
+		const reading = page("Socket: KT7", "Fans: CPU_FAN1, SYS_FAN1 to SYS_FAN3, AIO_PUMP");
+		expect(told(reading)["headers.fans"]).toEqual([
+			{ name: "CPU_FAN1", use: "processor" },
+			{ name: "SYS_FAN1", use: "case" },
+			{ name: "SYS_FAN2", use: "case" },
+			{ name: "SYS_FAN3", use: "case" },
+			{ name: "AIO_PUMP", use: "pump" },
+		]);
+	});
+
+	test("a count over sockets by name that are fewer is asked, not added", () => {
+		const reading = page(
+			"Storage",
+			"- 3 x M.2 sockets",
+			"- M2_1 (Key M), 2280, PCIe 5.0 x4",
+			"- M2_2 (Key M), 2280, PCIe 4.0 x4",
+		);
+		expect(told(reading)).toEqual({});
+		expect(reading.doubts.map(({ fact, might }) => [fact, might.map((one) => (one as unknown[]).length)])).toEqual([
+			["m2Sockets", [2, 3]],
+		]);
+	});
+
+	test("a piece of a line that tells nothing known is named among the lines not understood", () => {
+		const reading = page("Socket: KT7", "On the board: 1 x USB 2.0 header, 1 x wreath holder, 1 x 24-pin ATX");
+		expect(reading.unread).toEqual([{ line: 2, text: "1 x wreath holder" }]);
+	});
+
+	test("how slots fall back when a drive is in is told, though it is not noted", () => {
+		const reading = page(
+			"Slots",
+			"2 x PCIe 5.0 x16",
+			"With a drive in M.2_2 the first slot falls to x8 and the second is off.",
+		);
+		expect(inDoubt(reading)).toEqual([["sharing", []]]);
+	});
+
+	test.each([
+		["Placa base Fennimark Olivo H52", "Fennimark Olivo H52"],
+		["Quillhart Aurum P93, Mainboard", "Quillhart Aurum P93"],
+		["Model: Ledger R640 Plus", "Ledger R640 Plus"],
+	])("the name as printed, without the word for a board: %s", (line, name) => {
+		expect(page(line, "Socket: KT7", "Chipset: Ostrel H52").part.name).toBe(name);
+	});
+
+	test("modules with error correction that start without it", () => {
+		const reading = page("Memory", "- Unbuffered modules; ECC modules start, but without correction");
+		expect(told(reading)).toEqual({ "memory.registered": false, "memory.errorCorrection": false });
+	});
+
+	test('"no M.2" lists none, and a drive\'s line broken before its length makes no card slot', () => {
+		expect(
+			told(page("Socket: KT7", "- No M.2 sockets", "- (2280, PCIe 3.0 x4) and 4 x SATA ports"))["cardSlots"],
+		).toBeUndefined();
+		expect(told(page("Socket: KT7", "- No M.2 sockets"))).toEqual({ socket: "KT7" });
 	});
 });

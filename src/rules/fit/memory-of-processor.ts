@@ -1,0 +1,35 @@
+import { canonicalSocket } from "../../parts/canonical-name.ts";
+import { defineRule } from "../define-rule.ts";
+import { fail, type Outcome, pass } from "../outcome.ts";
+
+/** The board's memory slots against what the processor works with; whatever memory there is or will be. */
+export const memoryOfProcessor = defineRule({
+	id: "fit/memory-of-processor",
+	scope: "board",
+	label: "Memory for the processor",
+	wayOut: "another processor",
+	asks: "Does your processor work with the memory that this board takes?",
+	why: "The part of the computer that talks to the memory sits in the processor. A board can have slots for a type it does not know.",
+	source: "common-practice",
+	severity: "stops",
+	reads: ["board.memory.type", "processor.memory.types"],
+	mayRead: ["processor.name", "board.socket", "processor.socket"],
+	messages: {
+		works: ({ type }: { type: string }) => `Board and processor both work with ${type}.`,
+		otherSocket: () => "The processor does not go into this board, so its memory is not held against the board's.",
+		other: ({ type, types, processor }: { type: string; types: readonly string[]; processor: string }) =>
+			`The board takes ${type}; the ${processor} works with ${types.join(" and ")} only.`,
+	},
+	advice: { other: () => "Take a board for a type of memory that your processor works with." },
+	saysNothing: ["works", "otherSocket"],
+	check(facts): Outcome {
+		const [type, types] = [facts["board.memory.type"], facts["processor.memory.types"]];
+		const [socket, its] = [facts["board.socket"], facts["processor.socket"]];
+		// Another processor, which the socket asks for anyway, works with other memory.
+		if (socket !== undefined && its !== undefined && canonicalSocket(socket) !== canonicalSocket(its))
+			return pass("otherSocket");
+		return types.includes(type)
+			? pass("works", { type })
+			: fail("other", { type, types, processor: facts["processor.name"] ?? "processor" });
+	},
+});
