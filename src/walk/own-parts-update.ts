@@ -1,12 +1,12 @@
 import type { Answer, Answers, AnswerValue, OwnPart } from "../parts/answers-file.ts";
 import { cleanLine } from "../parts/clean-text.ts";
-import { valueIn } from "../parts/form-draft.ts";
+import { valueIn, withoutValue } from "../parts/form-draft.ts";
 import { formFields } from "../parts/form-fields.ts";
 import { type AnyPart, type PartKind, partKinds } from "../parts/part-kinds.ts";
 import { questionById } from "../questions/all-questions.ts";
 import { answerFor } from "../questions/describe/described-parts.ts";
 import { finishDraft } from "../questions/describe/typed-fact.ts";
-import { placeBeforeFact, placeOfFact } from "./form-places.ts";
+import { askedIn, containerOf, placeBeforeFact, placeOfFact } from "./form-places.ts";
 import { atDoubt, atFactForm, type FormStep } from "./form-update.ts";
 import { marketOf, takenIds } from "./market-of.ts";
 import { ownPart, ownPartsOf } from "./own-parts-list.ts";
@@ -101,7 +101,11 @@ export function backInOwnParts(state: WalkState, moves: Pick<Moves, "comeBack">)
 			if (!form) return to({ at: "own-parts" });
 			const before = placeBeforeFact(form, place.path, place.guided === true);
 			const isOut = before.at === "part-form";
-			return { ...state, place: before, form: isOut ? { ...form, isGuided: false } : form };
+			return {
+				...state,
+				place: before,
+				form: isOut ? { ...form, isGuided: false } : withoutHalfEntry(form, place, before),
+			};
 		}
 		case "doubt":
 		case "unread":
@@ -112,6 +116,17 @@ export function backInOwnParts(state: WalkState, moves: Pick<Moves, "comeBack">)
 		default:
 			return null;
 	}
+}
+
+/** Who goes back out of a thing just begun leaves nothing of it in its list. */
+function withoutHalfEntry(form: PartForm, place: Extract<Place, { at: "fact-form" }>, before: Place): PartForm {
+	const entry = containerOf(form, place.path);
+	const isLeft = before.at === "fact-form" && before.path.length < entry.length;
+	if (!place.guided || !isLeft || typeof entry.at(-1) !== "number") return form;
+	const isHalf = askedIn(form, entry).some(
+		({ required, path }) => required && valueIn(form.draft, [...entry, ...path]) === undefined,
+	);
+	return isHalf ? { ...form, draft: withoutValue(form.draft, entry) } : form;
 }
 
 /** Away from a form, to where it was opened from. */

@@ -3,7 +3,7 @@ import { describe, expect, test } from "vitest";
 import { readArguments } from "../../src/cli/arguments.ts";
 import { demoMarket } from "../../src/cli/demo-market.ts";
 import { CommandError } from "../../src/cli/exit-codes.ts";
-import { loadMarket } from "../../src/cli/load.ts";
+import { loadAnswersOf, loadMarket } from "../../src/cli/load.ts";
 import { scenarioFile } from "../e2e/program.ts";
 import { ownFolder } from "../files/own-folder.ts";
 
@@ -93,4 +93,26 @@ describe("faulty parts", () => {
 			expect(told).toEqual([expect.stringMatching(/^Left out: .*boards\[1\]\.id: expected/)]);
 		}
 	});
+});
+
+test("answers go by what an own part is now, not by the copy that travels with them; --parts stands alone", () => {
+	const walk = write(
+		"walk.json",
+		JSON.stringify({
+			schema: "boardwalk/answers@1",
+			asOf: "2026-11-25",
+			market: { version: "your own parts", fingerprint: "0" },
+			answers: {},
+			parts: [{ kind: "board", part: { ...ownBoard, socket: "Lantern 3" } }],
+		}),
+	);
+	keep({ boards: [{ ...ownBoard, socket: "Lantern 4" }] });
+	const streams = { out: () => {}, err: () => {} };
+	const sockets = (...words: readonly string[]) => {
+		const args = readArguments(["shortlist", "--answers", walk, ...words]);
+		const { state } = loadAnswersOf(args, loadMarket(args, streams, path("data")), streams);
+		return state.ownParts.map(({ part }) => (part as { socket?: string }).socket);
+	};
+	expect(sockets()).toEqual(["Lantern 4"]);
+	expect(sockets("--parts", path("data/parts.json"))).toEqual(["Lantern 3"]);
 });

@@ -235,6 +235,14 @@ describe("an own part", () => {
 		expect(kept(back.effects)).toEqual([own.part]);
 	});
 
+	test("an offer begun and gone back from leaves nothing in the list of offers", () => {
+		const begun = walkThrough([{ type: "add-offer" }], at);
+		expect(begun.state.place).toMatchObject({ at: "fact-form", path: ["offers", 0, "price"] });
+		const { state } = walkThrough([{ type: "back" }], begun.state);
+		expect(state.place).toEqual({ at: "fact-form", path: ["offers"] });
+		expect(state.form?.draft["offers"] ?? []).toEqual([]);
+	});
+
 	test("gets an offer with the day it was seen", () => {
 		const { effects } = walkThrough(
 			[
