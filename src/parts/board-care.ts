@@ -16,6 +16,7 @@ const supportRow = z.strictObject({
 		title: "Since firmware",
 		whereToFind: "The list's column; the first version if it names none.",
 	}),
+	note: fact(line(200).optional(), { title: "Note beside it", whereToFind: "The list's column of notes or remarks." }),
 	versionOpen: fact(z.boolean().optional(), {
 		title: "Version not clear",
 		whereToFind: "The list has a column of versions, and this row's place in it is empty or names several.",

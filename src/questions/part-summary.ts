@@ -14,9 +14,8 @@ export type PickedKind = BuildPartKind | "drive" | "addInCard";
 
 /** The few facts by which a person tells one part from another, in one line; facts that are missing are left out. */
 export function partSummary(kind: PickedKind, part: AnyPart): string {
-	return summaries[kind](part as never)
-		.filter((fact) => fact !== undefined)
-		.join(", ");
+	const mark = (part as { invented?: boolean }).invented ? "invented" : undefined;
+	return [...summaries[kind](part as never), mark].filter((fact) => fact !== undefined).join(", ");
 }
 
 type Facts = readonly (string | undefined)[];

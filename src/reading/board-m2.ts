@@ -142,7 +142,14 @@ function ofOneLine(line: BoardLine): Found {
 			facts: { ...entries[0]?.facts, ...known({ generation, wiredLanes, lengthsMm }) },
 		};
 	}
-	return { entries, doubts };
+	// A sentence about sockets that are listed elsewhere asks nothing of its own.
+	const isTold =
+		entries.length > 0 ||
+		doubts.some(
+			({ why }) => why.startsWith("One M.2 socket stands") || why.startsWith("The text does not say how many"),
+		);
+	const isCounted = read.doubts.some(({ about }) => about === "count" || about === "some of them");
+	return { entries, doubts: isTold || isCounted ? doubts : [] };
 }
 
 /** The label belongs to it where it names the socket or its count. */

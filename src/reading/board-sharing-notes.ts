@@ -73,9 +73,9 @@ export function sharingNotes(
 			} else if (!facts.some(({ at: its }) => its.line === line.line))
 				doubts.push({
 					fact: "sharing",
-					might: [[value]],
+					might: [],
 					...at,
-					why: "These connectors share; the line does not say which is off when the other is used.",
+					why: `${namesOf(sides[0])} and ${namesOf(sides[1])} share. The line does not say which is off when the other is used.`,
 				});
 		}
 	}
@@ -145,6 +145,8 @@ function sidesOf(sentence: string, isOff: boolean, connectors: readonly Connecto
 		all.filter((one) => !used.includes(one)).flatMap(({ found }) => found),
 	);
 }
+
+const namesOf = (side: readonly Connector[]): string => side.map(({ name }) => name).join(", ");
 
 function split(one: readonly Connector[], other: readonly Connector[]): Sides | undefined {
 	const isApart = one.every(({ name }) => !other.some((its) => its.name === name));

@@ -123,7 +123,9 @@ function atCounts(one: LabelledLine): readonly LabelledLine[] {
 		else if (part !== "") parts.push(part);
 	}
 	const counted = parts.filter((part) => /^\d{1,2}\s?[x×]\s/i.test(part) || /^\S*\.?2_\d/.test(part)).length;
-	return parts.length < 2 || counted < 2 ? [one] : parts.map((part) => piece(one, part.replace(/[,;]$/, "")));
+	return parts.length < 2 || counted < 2
+		? [one]
+		: parts.map((part) => piece(one, part.replace(/[,;]$/, "").trim())).filter(({ value }) => value !== "");
 }
 
 const listBorder =

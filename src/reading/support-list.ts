@@ -89,9 +89,10 @@ export function supportListOf(reading: SupportListReading, date: string): NonNul
 	return {
 		readOn: date,
 		...(reading.partial || isCut ? { partial: true } : {}),
-		rows: reading.rows.slice(0, mostRows).map(({ processor, fromVersion, versionOpen }) => ({
+		rows: reading.rows.slice(0, mostRows).map(({ processor, fromVersion, versionOpen, note }) => ({
 			processor,
 			...(fromVersion === undefined ? {} : { fromVersion }),
+			...(note === undefined ? {} : { note: note.slice(0, 200) }),
 			...(versionOpen ? { versionOpen } : {}),
 		})),
 	};

@@ -257,6 +257,7 @@ const ownReasons: Readonly<Record<string, string>> = {
 	"board.firmware.releases[].note": "is shown; words that nobody can judge by rule",
 	"board.m2Sockets[].widestMm": "is shown; ordinary drives are 22 mm wide, which every socket holds",
 	"board.wireless.bluetoothVersion": "is shown; what is asked is whether there is any",
+	"board.supportList.rows[].note": "is shown; notes are words for a person",
 	"board.supportList.readOn": "no rule on a list read long ago yet",
 	"board.m2WithoutTools": "is shown; a screw keeps nobody from building",
 	"board.inTheBox": "no rule on missing cables, screws and aerials yet",

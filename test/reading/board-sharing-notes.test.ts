@@ -48,13 +48,19 @@ describe("which is off when the other is used", () => {
 
 describe("left open", () => {
 	test.each([
-		["M2_2 shares bandwidth with SATA_5.", [[either({ M2_2: 2 }, { "SATA 5": 1 })]]],
+		["M2_2 shares bandwidth with SATA_5.", []],
 		["M2_9 is disabled when SATA_5 is used.", []],
 		["SATA_9 is disabled when M2_1 is used.", []],
 		["When the second socket is used, two ports are disabled.", []],
 		["When M2_1 is used, M2_1 is disabled.", []],
 	])("%s", (text, might) => {
 		expect(notes(text)).toMatchObject({ facts: [], doubts: [{ fact: "sharing", might, line: 1, quote: text }] });
+	});
+
+	test("names what shares", () => {
+		expect(notes("M2_2 shares bandwidth with SATA_5.").doubts[0]?.why).toBe(
+			"M2_2 and SATA 5 share. The line does not say which is off when the other is used.",
+		);
 	});
 });
 
