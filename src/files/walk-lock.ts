@@ -1,5 +1,6 @@
-import { closeSync, mkdirSync, openSync, readFileSync, rmSync, writeSync } from "node:fs";
+import { linkSync, mkdirSync, rmSync, writeFileSync } from "node:fs";
 import { dirname } from "node:path";
+import { holderOf, isAlive } from "./lock-holder.ts";
 
 /** A walk held by this program until it is let go of. */
 export interface WalkLock {
@@ -29,14 +30,28 @@ function release(path: string): void {
 }
 
 function tryCreate(path: string): boolean {
+	const mine = `${path}.${process.pid}`;
 	try {
 		mkdirSync(dirname(path), { recursive: true, mode: 0o700 });
-		const lock = openSync(path, "wx", 0o600);
-		writeSync(lock, String(process.pid));
-		closeSync(lock);
-		return true;
+		// The lock appears with its holder in it, in one step: an empty one would look as if nobody held it.
+		writeFileSync(mine, String(process.pid), { mode: 0o600 });
+		return linked(mine, path);
 	} catch {
 		return false;
+	} finally {
+		tryRemove(mine);
+	}
+}
+
+function linked(mine: string, path: string): boolean {
+	try {
+		linkSync(mine, path);
+		return true;
+	} catch (error) {
+		if ((error as { code?: string }).code === "EEXIST") return false;
+		// Some file systems, such as those of USB sticks, know no links.
+		writeFileSync(path, String(process.pid), { flag: "wx", mode: 0o600 });
+		return true;
 	}
 }
 
@@ -45,23 +60,5 @@ function tryRemove(path: string): void {
 		rmSync(path, { force: true });
 	} catch {
 		// It cannot be guarded then, and writing will tell why.
-	}
-}
-
-function holderOf(path: string): number | null {
-	try {
-		const pid = Number(readFileSync(path, "utf8"));
-		return Number.isInteger(pid) && pid > 0 ? pid : null;
-	} catch {
-		return null;
-	}
-}
-
-function isAlive(pid: number): boolean {
-	try {
-		process.kill(pid, 0);
-		return true;
-	} catch (error) {
-		return (error as { code?: string }).code === "EPERM";
 	}
 }

@@ -1,5 +1,6 @@
-import { linkSync, mkdirSync, readFileSync, renameSync, rmSync, writeFileSync } from "node:fs";
+import { linkSync, mkdirSync, renameSync, rmSync, writeFileSync } from "node:fs";
 import { dirname } from "node:path";
+import { holderOf, isAlive } from "./lock-holder.ts";
 import { UnwritableFile } from "./write-file.ts";
 
 /** Another program has a file for some milliseconds only; after so long something is wrong. */
@@ -60,22 +61,4 @@ function takeAway(lock: string, dead: number, mine: string): void {
 		// Gone already, or taken anew: then it is somebody's turn.
 	}
 	rmSync(aside, { force: true });
-}
-
-function holderOf(lock: string): number | null {
-	try {
-		const pid = Number(readFileSync(lock, "utf8"));
-		return Number.isInteger(pid) && pid > 0 ? pid : null;
-	} catch {
-		return null;
-	}
-}
-
-function isAlive(pid: number): boolean {
-	try {
-		process.kill(pid, 0);
-		return true;
-	} catch (error) {
-		return (error as { code?: string }).code === "EPERM";
-	}
 }

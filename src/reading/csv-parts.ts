@@ -1,9 +1,9 @@
-import { canonicalName } from "../parts/canonical-name.ts";
 import { checkParts } from "../parts/check-parts.ts";
 import { partsFileSchemaName } from "../parts/market.ts";
 import { type AnyPart, type PartKind, partKinds } from "../parts/part-kinds.ts";
 import { type MoneyReader, readCell } from "./csv-cells.ts";
 import type { MappedColumn } from "./csv-columns.ts";
+import { idOf } from "./part-reading.ts";
 import { type Plain, withFact } from "./put-fact.ts";
 
 /** A row of a table; `row` is its number as a spreadsheet shows it. */
@@ -84,23 +84,12 @@ function partOfRow({ row, cells }: TableRow, target: CsvTarget): { part: AnyPart
 		return { part: null, bad };
 	}
 	const read = facts.filter(([path]) => !withoutEvidence.has(path)).map(([path]) => [path, evidence] as const);
-	const id = typeof part["id"] === "string" ? part["id"] : idOfName(part["name"], partKinds[kind].noun);
+	const id = typeof part["id"] === "string" ? part["id"] : idOf(part["name"], partKinds[kind].noun);
 	return { part: { ...part, id, ...(read.length > 0 ? { evidence: Object.fromEntries(read) } : {}) } as AnyPart, bad };
 }
 
 /** What a part is called, and prices, which have a date of their own. */
 const withoutEvidence: ReadonlySet<string> = new Set(["id", "name", "price", "checkedOn", "offers"]);
-
-function idOfName(name: string, noun: string): string {
-	const id = name
-		.normalize("NFKD")
-		.toLowerCase()
-		.replace(/[^a-z0-9]+/g, "-")
-		.replace(/^-+|-+$/g, "")
-		.slice(0, 60)
-		.replace(/-+$/, "");
-	return id === "" ? `own-${canonicalName(noun)}` : id;
-}
 
 function sameId(row: number, id: string, clash: number, { columns }: CsvTarget): BadCell {
 	const column = columns.find(({ fact }) => fact.path === "id")?.column;

@@ -31,7 +31,7 @@ export const words = {
 		/wi-?fi|wlan|wireless|bluetooth|bezdrátov\p{L}*|bezprzewodow\p{L}*|бездротов\p{L}*|kablosuz|inalámbric\p{L}*|sem\sfio|sans\sfil|draadloos|drahtlos/iu,
 	sound:
 		/\baudio\b|\bzvuk\b|^ses(?=$|\s)|geluid|\bsound\b|\bton\b|аудіо|аудио|âm\sthanh|\báudio\b|\bdźwięk|codec|звук/iu,
-	size: /^form$|\bboard\s(?:type|size)\b|form[\s-]?fa[ck]t[oö]r|factor\sde\sforma|розмір|размер|boyut|afmeting\w*|rozměr\w*|formfaktor|\bformat\b|dimension\w*|abmessung\w*|maße\b|\bsize\b|größe|форм-?фактор|kích\sthước|formato|tamanho|wymiar\w*/iu,
+	size: /^form$|standard\spłyty|\bboard\s(?:type|size)\b|form[\s-]?fa[ck]t[oö]r|factor\sde\sforma|розмір|размер|boyut|afmeting\w*|rozměr\w*|formfaktor|\bformat\b|dimension\w*|abmessung\w*|maße\b|\bsize\b|größe|форм-?фактор|kích\sthước|formato|tamanho|wymiar\w*/iu,
 	accessories:
 		/accessor\w*|zubehör|lieferumfang|package\scontent|in\sthe\sbox|verpackung|bundled?\b|комплект|acess[oó]rios|accesorios|phụ\skiện/iu,
 	overview:

@@ -94,7 +94,7 @@ function summaryWords(form: PartForm): string {
 		known === 0 ? "Nothing is known yet." : known === 1 ? "One fact is known." : `${known} facts are known.`;
 	const { length } = form.doubts;
 	const open = length === 0 ? "" : length === 1 ? " One is not clear yet." : ` ${length} are not clear yet.`;
-	return `${facts}${open} ${isUnkept(form) ? "Nothing is kept before you say so." : "Pick a fact to change it."}`;
+	return `${facts}${open} ${isUnkept(form) ? "Nothing is kept before you say so (k)." : "Pick a fact to change it."}`;
 }
 
 /** Two doubts about the same list are told apart by number. */
