@@ -14,7 +14,8 @@ export interface WayOut {
 /**
  * What to give up when nothing is left: the inclusion-minimal sets of failed rules over all boards and worlds (decision
  * by catalogue: the rules a board fails in one world are one correction). What is only planned comes before what can go
- * back, and that before what is bought for good; then fewer rules, then more boards brought back.
+ * back, and that before what is bought for good; then fewer changes (two rules may ask for the same one), fewer rules, and
+ * more boards brought back.
  */
 export function waysOut({ boards, build }: Judgement): readonly WayOut[] {
 	const out = boards.filter(({ verdict }) => verdict === "does-not-fit");
@@ -33,8 +34,14 @@ export function waysOut({ boards, build }: Judgement): readonly WayOut[] {
 		.sort(
 			(one, other) =>
 				compareFirmness(one.firmness, other.firmness) ||
+				changesOf(one).size - changesOf(other).size ||
 				one.giveUp.length - other.giveUp.length ||
 				other.boardIds.length - one.boardIds.length ||
 				(one.giveUp.join() < other.giveUp.join() ? -1 : 1),
 		);
+}
+
+/** What a person would change: another processor cures its socket and its memory at once. */
+function changesOf({ giveUp }: WayOut): ReadonlySet<string> {
+	return new Set(giveUp.map((id) => ruleById(id)?.wayOut ?? id));
 }

@@ -269,7 +269,7 @@ describe("open questions", () => {
 		]);
 		expect(of("oddment-button")).toMatchObject({
 			verdict: "does-not-fit",
-			failedRuleIds: ["fit/socket"],
+			failedRuleIds: ["fit/socket", "fit/memory-of-processor"],
 		});
 	});
 });

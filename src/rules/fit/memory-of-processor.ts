@@ -1,4 +1,3 @@
-import { canonicalSocket } from "../../parts/canonical-name.ts";
 import { defineRule } from "../define-rule.ts";
 import { fail, type Outcome, pass } from "../outcome.ts";
 
@@ -13,21 +12,16 @@ export const memoryOfProcessor = defineRule({
 	source: "common-practice",
 	severity: "stops",
 	reads: ["board.memory.type", "processor.memory.types"],
-	mayRead: ["processor.name", "board.socket", "processor.socket"],
+	mayRead: ["processor.name"],
 	messages: {
 		works: ({ type }: { type: string }) => `Board and processor both work with ${type}.`,
-		otherSocket: () => "The processor does not go into this board, so its memory is not held against the board's.",
 		other: ({ type, types, processor }: { type: string; types: readonly string[]; processor: string }) =>
 			`The board takes ${type}; the ${processor} works with ${types.join(" and ")} only.`,
 	},
 	advice: { other: () => "Take a board for a type of memory that your processor works with." },
-	saysNothing: ["works", "otherSocket"],
+	saysNothing: ["works"],
 	check(facts): Outcome {
 		const [type, types] = [facts["board.memory.type"], facts["processor.memory.types"]];
-		const [socket, its] = [facts["board.socket"], facts["processor.socket"]];
-		// Another processor, which the socket asks for anyway, works with other memory.
-		if (socket !== undefined && its !== undefined && canonicalSocket(socket) !== canonicalSocket(its))
-			return pass("otherSocket");
 		return types.includes(type)
 			? pass("works", { type })
 			: fail("other", { type, types, processor: facts["processor.name"] ?? "processor" });

@@ -8,14 +8,6 @@ testRule(memoryOfProcessor, {
 			"works",
 			{ type: "DDR5" },
 		],
-		"the processor goes into another socket": [
-			{
-				board: { socket: "Harbour 2", memory: { type: "DDR4" } },
-				processor: { socket: "Kettle 7", memory: { types: ["DDR5"] } },
-			},
-			"otherSocket",
-			{},
-		],
 		"one of two types, whatever memory will be bought": [
 			{ board: { memory: { type: "DDR4" } }, processor: { memory: { types: ["DDR4", "DDR5"] } }, memory: "open" },
 			"works",
@@ -23,14 +15,6 @@ testRule(memoryOfProcessor, {
 		],
 	},
 	fails: {
-		"the same socket in another spelling, and slots for a type it does not know": [
-			{
-				board: { socket: "Socket Kettle-7", memory: { type: "DDR4" } },
-				processor: { socket: "Kettle 7", memory: { types: ["DDR5"] } },
-			},
-			"other",
-			{ type: "DDR4", types: ["DDR5"], processor: "Piccolo" },
-		],
 		"slots for a type it does not know": [
 			{ board: { memory: { type: "DDR4" } }, processor: { memory: { types: ["DDR5"] } }, memory: "open" },
 			"other",
