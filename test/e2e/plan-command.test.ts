@@ -47,7 +47,7 @@ describe.concurrent("boardwalk plan", () => {
 		const { exitCode, stdout } = await machine.run(["plan", "brindlecroft-honesty", "--answers", answers]);
 		expect(exitCode).toBe(0);
 		expect(stdout.split("\n").slice(1, 5).join(" ").replace(/\s+/g, " ").trim()).toBe(
-			"This board does not fit: socket, processor support, memory and price. The plan shows only where things would go.",
+			"This board does not fit: socket, processor support, memory for the processor, memory and price. The plan shows only where things would go.",
 		);
 		expect(stdout.replace(/\s+/g, " ")).toContain("Not in this plan: the plugs of the power supply");
 	});
