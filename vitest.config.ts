@@ -3,7 +3,7 @@ import { defineConfig } from "vitest/config";
 /** Tests of what meets the outside world: other programs, the disk, the terminal. */
 const shellTests = ["cli", "e2e", "files", "meta", "plain", "ui"].map((folder) => `test/${folder}/**/*.test.{ts,tsx}`);
 
-export default defineConfig({
+export default defineConfig(({ mode }) => ({
 	test: {
 		globalSetup: "test/build-first.ts",
 		// By default one of the processors is left idle, on a machine with two that is half of them.
@@ -12,6 +12,7 @@ export default defineConfig({
 			{
 				test: {
 					name: "core",
+					setupFiles: mode === "fuzz" ? [] : ["test/steady-seeds.ts"],
 					include: ["test/**/*.test.ts"],
 					exclude: shellTests,
 					// Pure functions keep no state that one file could leave to the next, so all may share a worker: with many
@@ -24,6 +25,7 @@ export default defineConfig({
 			{
 				test: {
 					name: "shell",
+					setupFiles: mode === "fuzz" ? [] : ["test/steady-seeds.ts"],
 					include: shellTests,
 					// A thread has no standard streams and signals of its own.
 					pool: "forks",
@@ -36,4 +38,4 @@ export default defineConfig({
 			},
 		],
 	},
-});
+}));

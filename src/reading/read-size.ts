@@ -38,8 +38,10 @@ type Sides = readonly [number, number];
 const unitMark = "mm|cm|in(?:ch(?:es)?)?\\b\\.?|zoll|''|[\"″”]";
 const figure = "(\\d{1,4}(?:[.,]\\d{1,2})?)";
 const sideWord = "(?:\\s?\\(?[whdlbt]\\)?)?";
+/** "PCIe 4.0 x16 in ..." tells of a slot, not of sides. */
+const notASlot = "(?<!(?:pcie?|express|gen\\.?)\\s?)";
 const pairMark = new RegExp(
-	`(?<![\\w.,])${figure}\\s?-?(${unitMark})?${sideWord}\\s?(?:x|by)\\s?${figure}(?![\\d])(?:\\s?x\\s?\\d{1,3}(?:[.,]\\d)?)?\\s?-?(${unitMark})?`,
+	`${notASlot}(?<![\\w.,])${figure}\\s?-?(${unitMark})?${sideWord}\\s?(?:x|by)\\s?${figure}(?![\\d])(?:\\s?x\\s?\\d{1,3}(?:[.,]\\d)?)?\\s?-?(${unitMark})?`,
 	"gi",
 );
 

@@ -57,6 +57,12 @@ test("a power plug is no form", () => {
 	expect(read("8-pin ATX 12V, 24-pin ATX plug, ATX 24-pin")).toEqual({ size: {}, doubts: [] });
 });
 
+test("a slot's version and lanes before a word that looks like inches are no sides", () => {
+	expect(read("1 x PCIe 4.0 x16 in ")).toEqual({ size: {}, doubts: [] });
+	expect(read("PCI Express 5.0 x16 in the first slot")).toEqual({ size: {}, doubts: [] });
+	expect(read("Gen 4.0 x16 in, 9.6 x 9.6 in").size.sidesMm).toEqual([244, 244]);
+});
+
 test("a smaller board of its form is one", () => {
 	expect(read("microATX, 22.0 cm x 19.3 cm").size).toEqual({ form: "microATX", sidesMm: [220, 193] });
 });
@@ -67,7 +73,11 @@ describe("any text", () => {
 			fc.property(specLikeText, (text) => {
 				const figures = [...text.matchAll(/\d+(?:[.,]\d+)?/g)].map(([figure]) => Number(figure.replace(",", ".")));
 				for (const side of readSize(text).size.sidesMm ?? []) {
-					const made = figures.some((value) => [1, 10, 25.4].some((unit) => Math.abs(value * unit - side) < 0.001));
+					// Inches come out as whole millimetres.
+					const made = figures.some(
+						(value) =>
+							[1, 10].some((unit) => Math.abs(value * unit - side) < 0.001) || Math.round(value * 25.4) === side,
+					);
 					expect(made).toBe(true);
 				}
 			}),
