@@ -19,7 +19,7 @@ const upToChoose = [...upToPower, "plan", "power", "rules", "criteria", "questio
 const mayImport = {
 	parts: { packages: ["zod"] },
 	reference: { folders: ["parts"], files: ["data/sources.json", "src/maths/kleene.ts"] },
-	maths: {},
+	maths: { packages: ["pure-rand"] },
 	plan: { folders: upToPower },
 	power: { folders: upToPower },
 	rules: { folders: ["parts", "reference"], files: ["src/maths/kleene.ts"], typesOf: ["plan", "power"] },

@@ -3,18 +3,14 @@ import type { Answers } from "../parts/answers-file.ts";
 import type { Money } from "../parts/money.ts";
 import { ruleById } from "../rules/all-rules.ts";
 import type { Finding, Verdict } from "../rules/outcome.ts";
+import { type Comparison, comparisonOf, type Lead, leadOf } from "./comparison.ts";
 import type { BoardJudgement, BuildFinding, Depending, Judgement } from "./judge.ts";
 import { nextQuestion } from "./next-question.ts";
-import { type Score, type ScorePart, scoreBoard } from "./score.ts";
+import { candidatesOf, canStop, openFindings, type Ranked, rankBoards } from "./ranked-boards.ts";
+import { type SampledBoard, sampleScores } from "./samples.ts";
+import type { Score, ScorePart } from "./score.ts";
+import { type Role, rolesOf } from "./shortlist-roles.ts";
 import { type WayOut, waysOut } from "./ways-out.ts";
-
-/**
- * Why a board stands on the shortlist. "best-match": highest score among boards known to fit (where none is,
- * see candidatesOf), and of a tie the cheapest. "lowest-price": cheapest among the same. "also-good": next by score, unless a
- * better one costs no more. "check-first": would be the best match, if what cannot be told turns out well, or fills a
- * short list.
- */
-export type Role = "best-match" | "lowest-price" | "also-good" | "check-first";
 
 /** A reason: a rule's finding, what a rule depends on, or a criterion's share. */
 export type Reason =
@@ -24,6 +20,8 @@ export type Reason =
 	/** Rules that cannot tell and can stop nothing, and criteria of less weight that lack facts: one line for all of them. */
 	| { readonly kind: "also-unknown"; readonly ruleIds: readonly string[]; readonly criterionIds: readonly string[] }
 	| { readonly kind: "criterion"; readonly part: ScorePart };
+
+export type { Role };
 
 export interface ShortlistEntry {
 	readonly boardId: string;
@@ -40,12 +38,27 @@ export interface ShortlistEntry {
 	readonly dependsOn: readonly string[];
 	/** In how many of the ways the open answers can turn out no rule fails. */
 	readonly ways: { readonly fit: number; readonly all: number };
+	/** What else it is: the best match may be the cheapest too. */
+	readonly also: readonly Role[];
+	/**
+	 * In which share of all that weights, unknown facts and open answers allow it has most points; 0 to 1. Null where it was
+	 * not compared, since boards that surely fit come first.
+	 */
+	readonly firstShare: number | null;
+	/** Whether any weights that the answers allow put it first; null where it was not compared. */
+	readonly canLead: boolean | null;
+	/** Boards with which it is too close to call who leads, itself among them; empty where there are none. */
+	readonly anyOf: readonly string[];
+	/** How it stands to the first of the list; null for that one. */
+	readonly behind: Comparison | null;
 }
 
 export interface Advice {
 	readonly counts: Judgement["counts"];
 	/** At most five boards, in the order to look at them. */
 	readonly shortlist: readonly ShortlistEntry[];
+	/** How sure it is that the first of the list leads; null where the list is empty. */
+	readonly lead: Lead | null;
 	/** Every board left, best first. */
 	readonly ranking: readonly { readonly boardId: string; readonly score: Score }[];
 	readonly buildFindings: readonly BuildFinding[];
@@ -53,9 +66,6 @@ export interface Advice {
 	readonly nextQuestion: string | null;
 }
 
-const mostListed = 5;
-/** Of these at most so many are boards a person typed in, whatever their place. */
-const mostOwn = 2;
 /** A criterion is a reason for a board from this value on, and against it up to that one. */
 const speaksFor = 0.9;
 const speaksAgainst = 0.45;
@@ -67,150 +77,66 @@ const mostUnsureTold = 2;
  * then by name, never by the order given.
  */
 export function advise(judgement: Judgement, answers: Answers): Advice {
-	const left = judgement.boards
-		.filter(({ verdict }) => verdict !== "does-not-fit")
-		.map((judged) => rankedOf(judged, judgement));
-	const ranked = [...left].sort(byScore);
-	const roles = rolesOf(candidatesOf(ranked), ranked);
+	const { build } = judgement;
+	const ranked = rankBoards(judgement);
+	const candidates = candidatesOf(ranked);
+	const samples = sampleScores(candidates.map(sampledOf), build.facts, build.worlds.length);
+	const { roles, also, anyOf } = rolesOf(candidates, ranked, samples);
+	const [best] = [...roles.keys()];
+	const group = anyOf.map(({ judged }) => judged.board.id);
 	return {
 		counts: judgement.counts,
-		shortlist: [...roles].map(([entry, role]) => entryOf(entry, role, judgement.build.worlds.length)),
+		shortlist: [...roles].map(([entry, role]) => ({
+			...entryOf(entry, role, build.worlds.length),
+			also: also.get(entry) ?? [],
+			firstShare: samples.firstShare.get(entry.judged.board.id) ?? null,
+			canLead: candidates.includes(entry) ? samples.canLead(entry.judged.board.id) : null,
+			anyOf: anyOf.includes(entry) ? group : [],
+			behind: best && best !== entry ? comparisonOf(best, entry, samples) : null,
+		})),
+		lead: best ? leadOf(best, candidates, anyOf, samples, build.facts) : null,
 		ranking: ranked.map(({ judged, score }) => ({ boardId: judged.board.id, score })),
 		buildFindings: judgement.buildFindings,
 		waysOut: waysOut(judgement),
-		nextQuestion: nextQuestion(answers, judgement.build),
+		nextQuestion: nextQuestion(answers, build),
 	};
 }
 
-/**
- * The boards to lead the list: those known to fit; else those of which all that matters is known, so that only the
- * person's own open answers decide; else all. A board leads for what is known of it, never for what is not.
- */
-function candidatesOf(ranked: readonly Ranked[]): readonly Ranked[] {
-	const sure = ranked.filter(({ judged }) => judged.verdict === "fits");
-	if (sure.length > 0) return sure;
-	const known = ranked.filter(({ judged }) => !openFindings(judged).some(lacksBoardFact));
-	return known.length > 0 ? known : ranked;
-}
-
-/** Whether it is the board of which something is missing; what is missing of the person's own parts is so for all. */
-function lacksBoardFact({ missing }: Finding): boolean {
-	return missing.length === 0 || missing.some((path) => /^(board|platform)\b/.test(path));
-}
-
-/** Findings that could stop the board and that no way an open answer can turn out settles: a fact is missing. */
-function openFindings({ findings, depending }: BoardJudgement): readonly Finding[] {
-	const ids = new Set(depending.map(({ ruleId }) => ruleId));
-	return findings.filter(({ ruleId, verdict }) => verdict !== "fits" && canStop(ruleId) && !ids.has(ruleId));
-}
+const sampledOf = ({ judged, score }: Ranked): SampledBoard => ({
+	boardId: judged.board.id,
+	score,
+	possibleWorlds: judged.possibleWorlds,
+});
 
 /** Whether there is something to plan around. */
 export function plansAround({ findings }: Pick<BoardJudgement, "findings">): boolean {
 	return findings.some(({ severity }) => severity === "plan-around");
 }
 
-function canStop(ruleId: string): boolean {
-	return ruleById(ruleId)?.severity === "stops";
-}
+type EntryAlone = Omit<ShortlistEntry, "also" | "firstShare" | "canLead" | "anyOf" | "behind">;
 
-interface Ranked {
-	readonly judged: BoardJudgement;
-	readonly score: Score;
-	/** What to expect of it: a world in which it does not fit counts as zero points. */
-	readonly expected: number;
-	readonly price: Money | null;
-}
-
-function rankedOf(judged: BoardJudgement, { build }: Judgement): Ranked {
-	const worlds = judged.possibleWorlds.flatMap((index) => build.worlds[index]?.facts ?? []);
-	const score = scoreBoard(judged.subject, worlds);
-	return {
-		judged,
-		score,
-		expected: (score.mid * worlds.length) / build.worlds.length,
-		price: judged.subject.board?.price ?? null,
-	};
-}
-
-function byScore(one: Ranked, other: Ranked): number {
-	return Math.round(other.expected) - Math.round(one.expected) || byPrice(one, other);
-}
-
-/** Cheapest first; a price not known comes last, and two currencies are kept apart, since none is converted. */
-function byPrice(one: Ranked, other: Ranked): number {
-	const minor = ({ price }: Ranked) => price?.minor ?? Number.MAX_SAFE_INTEGER;
-	return (
-		byText(one.price?.currency ?? "~", other.price?.currency ?? "~") ||
-		minor(one) - minor(other) ||
-		other.expected - one.expected ||
-		byText(one.judged.board.name, other.judged.board.name) ||
-		byText(one.judged.board.id, other.judged.board.id)
-	);
-}
-
-function byText(one: string, other: string): number {
-	return one === other ? 0 : one < other ? -1 : 1;
-}
-
-/** Boards this close in points are a tie; among them the cheapest comes first (own convention, in points of 100). */
-const tiePoints = 2;
-
-function rolesOf(candidates: readonly Ranked[], ranked: readonly Ranked[]): ReadonlyMap<Ranked, Role> {
-	const roles = new Map<Ranked, Role>();
-	const top = candidates[0];
-	if (!top) return roles;
-	const tied = candidates.filter(({ expected }) => top.expected - expected <= tiePoints);
-	const best = [...tied].sort(byPrice)[0] ?? top;
-	roles.set(best, "best-match");
-	const currency = (best.price ?? candidates.find(({ price }) => price)?.price)?.currency;
-	const priced = candidates.filter(({ price }) => price && price.currency === currency);
-	const cheapest = [...priced].sort(byPrice)[0];
-	if (cheapest && cheapest !== best) roles.set(cheapest, "lowest-price");
-	const others = ranked.filter((entry) => !candidates.includes(entry));
-	const better = others.find((entry) => byScore(entry, best) < 0);
-	if (better) roles.set(better, "check-first");
-	for (const entry of ownAmongInvented(ranked).slice(0, mostOwn))
-		if (!roles.has(entry)) roles.set(entry, candidates.includes(entry) ? "also-good" : "check-first");
-	for (const entry of candidates)
-		if (roles.size < mostListed && !roles.has(entry) && !isBeaten(entry, candidates)) roles.set(entry, "also-good");
-	// A short list is filled with boards that may fit, so that none is forgotten for a fact that can be found out.
-	for (const entry of others) if (roles.size < mostListed && !roles.has(entry)) roles.set(entry, "check-first");
-	return roles;
-}
-
-/** Real boards that a person typed in beside the demonstration's: those they are thinking about. */
-function ownAmongInvented(ranked: readonly Ranked[]): readonly Ranked[] {
-	const own = ranked.filter(({ judged }) => judged.board.invented !== true);
-	return own.length < ranked.length ? own : [];
-}
-
-/** Whether another board is better by more than a tie and costs no more; the same currency only. */
-function isBeaten(entry: Ranked, candidates: readonly Ranked[]): boolean {
-	return candidates.some(
-		(other) =>
-			other.price !== null &&
-			entry.price !== null &&
-			other.price.currency === entry.price.currency &&
-			other.price.minor <= entry.price.minor &&
-			other.expected - entry.expected > tiePoints,
-	);
-}
-
-function entryOf({ judged, score, price }: Ranked, role: Role, allWays: number): ShortlistEntry {
+function entryOf({ judged, score, price }: Ranked, role: Role, allWays: number): EntryAlone {
 	const byShare = [...score.parts].sort((one, other) => other.weight - one.weight);
 	const narrow = ({ value }: ScorePart) => value.high - value.low <= 0.2;
 	const isCaution = ({ severity }: Finding) => severity === "plan-around" || severity === "good-to-know";
 	const unsettled = new Set(judged.unsettledRuleIds);
-	const isCertain = ({ ruleId }: Finding) => !unsettled.has(ruleId);
+	const isCertain = ({ ruleId }: Pick<Finding, "ruleId">) => !unsettled.has(ruleId);
 	const cautions = judged.findings.filter(isCaution);
 	const findingReason = (finding: Finding): Reason => ({ kind: "finding", finding, certain: isCertain(finding) });
 	const knowsBoard = ({ measure }: ScorePart) => !measure.missing.some((path) => path.startsWith("board."));
 	const open = openFindings(judged);
-	const unsure = byShare.filter((part) => !narrow(part) && part.measure.missing.length > 0 && !speaksAgainstIt(part));
+	// What a caution has told of the same measure is not told again.
+	const isTold = ({ criterionId }: ScorePart) =>
+		cautions.some(({ ruleId }) => isCertain({ ruleId }) && sharesMeasure(ruleId, criterionId));
+	const unsure = byShare.filter(
+		(part) => !narrow(part) && part.measure.missing.length > 0 && !speaksAgainstIt(part) && !isTold(part),
+	);
 	// A page that says next to nothing would else fill the screen with what is not known.
 	const [told, folded] = unsure.length > mostUnsureTold ? [unsure.slice(0, 1), unsure.slice(1)] : [unsure, []];
 	const minor = judged.findings.flatMap(({ ruleId, verdict }) =>
-		verdict === "cannot-tell" && !canStop(ruleId) ? [ruleId] : [],
+		verdict === "cannot-tell" && !canStop(ruleId) && !told.some(({ criterionId }) => sharesMeasure(ruleId, criterionId))
+			? [ruleId]
+			: [],
 	);
 	return {
 		boardId: judged.board.id,
@@ -242,6 +168,16 @@ function entryOf({ judged, score, price }: Ranked, role: Role, allWays: number):
 		dependsOn: judged.dependsOn,
 		ways: { fit: judged.possibleWorlds.length, all: allWays },
 	};
+}
+
+/**
+ * Whether a rule says what a criterion has said already: both read the same measure of the board's power, such as the heat
+ * of its stages. The plan tells so much that many rules on other things read it too.
+ */
+function sharesMeasure(ruleId: string, criterionId: string): boolean {
+	const rule = ruleById(ruleId);
+	const measures = (criterionById(criterionId)?.reads ?? []).filter((path) => path.startsWith("power."));
+	return measures.some((path) => rule?.reads.includes(path) || rule?.mayRead.includes(path));
 }
 
 /** Several rules may hang on one question in the same way, as socket and support list do: told once. */

@@ -16,9 +16,24 @@ export function partsOfRule({ reads }: Pick<Rule, "reads">, facts: BuildFacts): 
 }
 
 /** The firmest of the parts that would have to change; a wish or a limit is as free as a plan. */
-export function firmnessOf(rules: readonly Pick<Rule, "reads">[], facts: BuildFacts): Firmness {
-	const all = rules.flatMap((rule) => partsOfRule(rule, facts).map((kind) => ownershipOf(facts, kind)));
+export function firmnessOf(
+	rules: readonly (Pick<Rule, "reads"> & Partial<Pick<Rule, "mayRead">>)[],
+	facts: BuildFacts,
+): Firmness {
+	const all = rules.flatMap((rule): readonly Firmness[] => [
+		...partsOfRule(rule, facts).map((kind) => ownershipOf(facts, kind)),
+		...(isOfPaidLists(rule, facts) ? ["bought" as const] : []),
+	]);
 	return all.reduce((firmest, one) => (order.indexOf(one) > order.indexOf(firmest) ? one : firmest), "planned");
+}
+
+/** Whether a rule is about drives or cards alone, and these are paid for already. */
+function isOfPaidLists(
+	{ reads, mayRead = [] }: Pick<Rule, "reads"> & Partial<Pick<Rule, "mayRead">>,
+	facts: BuildFacts,
+): boolean {
+	const lists = (facts.boughtLists ?? []).filter((list) => mayRead.includes(list));
+	return reads.length === 0 && lists.length > 0;
 }
 
 /** How a picked part is owned. */

@@ -14,6 +14,8 @@ export interface ScorePart {
 	readonly weight: number;
 	/** 0 to 1 on the criterion's fixed scale. */
 	readonly value: Interval & { readonly mid: number };
+	/** The value in each of the worlds that the board was measured in, in their order; empty where nothing was measured. */
+	readonly byWorld: readonly Interval[];
 	readonly measure: Measure;
 }
 
@@ -37,34 +39,49 @@ export function weightsFor(facts: BuildFacts, criteria: readonly Criterion[]): R
 	return centroidOfTiers([placed("a-lot"), placed("somewhat"), placed("a-little")], free);
 }
 
+/** What the criteria say of one board in each of some worlds; null where a criterion says nothing. */
+export type MeasuredBoard = ReadonlyMap<string, readonly (Measure | null)[]>;
+
+/** Measures a board in the worlds where it is possible; criteria that say nothing in any of them are left out. */
+export function measureBoard(subject: RuleSubject, worlds: readonly BuildFacts[]): MeasuredBoard {
+	const measured = new Map<string, readonly (Measure | null)[]>();
+	for (const criterion of allCriteria) {
+		const measures = worlds.map((world) => measureIn(criterion, subject, world));
+		if (measures.some((measure) => measure !== null)) measured.set(criterion.id, measures);
+	}
+	return measured;
+}
+
 /**
- * Scores a board in the worlds where it is possible. Price has no part in it. A criterion that says nothing about this
- * build is left out for every board alike.
+ * Scores a measured board. Price has no part in it. Every board is scored on the same criteria: where one says nothing of
+ * this board but counts for others, its value is anything between nothing and all.
+ *
+ * @param weights by criterion id, as weightsFor gives them for the criteria that count
  */
-export function scoreBoard(subject: RuleSubject, worlds: readonly BuildFacts[]): Score {
-	const facts = worlds[0] ?? subject.facts;
-	const measured = allCriteria.flatMap((criterion) => {
-		const measures = worlds.map((world) => measureIn(criterion, subject, world)).filter((measure) => measure !== null);
-		return measures.length > 0 ? [{ criterion, measures }] : [];
-	});
-	const weights = weightsFor(
-		facts,
-		measured.map(({ criterion }) => criterion),
-	);
-	const parts = measured.flatMap(({ criterion, measures }): ScorePart[] => {
+export function scoreOf(measured: MeasuredBoard, weights: ReadonlyMap<string, number>): Score {
+	const parts = allCriteria.flatMap((criterion): ScorePart[] => {
 		const weight = weights.get(criterion.id);
 		if (weight === undefined) return [];
-		const values = measures.map(({ low, high }) => valueOverInterval(criterion.scale, { low, high }));
-		const value = hull(values);
+		const measures = measured.get(criterion.id) ?? [];
+		const known = measures.filter((measure) => measure !== null);
+		const values = known.map(({ low, high }) => valueOverInterval(criterion.scale, { low, high }));
+		const value = known.length > 0 ? hull(values) : { low: 0, high: 1 };
+		const ends = { low: criterion.scale[0]?.[0] ?? 0, high: criterion.scale.at(-1)?.[0] ?? 0 };
+		let at = 0;
+		const byWorld = measures.map((measure) => (measure === null ? value : (values[at++] ?? value)));
+		const mean = byWorld.reduce((sum, one) => sum + mid(one), 0) / byWorld.length;
 		return [
 			{
 				criterionId: criterion.id,
 				weight,
-				value: { ...value, mid: values.reduce((sum, one) => sum + mid(one), 0) / values.length },
+				value: { ...value, mid: byWorld.length > 0 ? mean : mid(value) },
+				byWorld,
 				measure: {
-					...hull(measures),
-					missing: [...new Set(measures.flatMap(({ missing }) => missing))],
-					...noteOf(measures),
+					...(known.length > 0
+						? hull(known)
+						: { low: Math.min(ends.low, ends.high), high: Math.max(ends.low, ends.high) }),
+					missing: [...new Set(known.flatMap(({ missing }) => missing))],
+					...noteOf(known),
 				},
 			},
 		];
@@ -78,7 +95,15 @@ export function scoreBoard(subject: RuleSubject, worlds: readonly BuildFacts[]):
 	};
 }
 
-function measureIn(criterion: Criterion, subject: RuleSubject, facts: BuildFacts): Measure | null {
+/** Scores one board by itself, on the criteria that say something of it; see scoreOf for many boards. */
+export function scoreBoard(subject: RuleSubject, worlds: readonly BuildFacts[]): Score {
+	const measured = measureBoard(subject, worlds);
+	const counting = allCriteria.filter(({ id }) => measured.has(id));
+	return scoreOf(measured, weightsFor(worlds[0] ?? subject.facts, counting));
+}
+
+/** What one criterion says of a board with one build. */
+export function measureIn(criterion: Criterion, subject: RuleSubject, facts: BuildFacts): Measure | null {
 	const values: Record<string, unknown> = {};
 	for (const path of criterion.reads) {
 		const found = lookUpFact({ ...subject, facts }, path);

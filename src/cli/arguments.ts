@@ -27,6 +27,7 @@ export const flags = {
 	seen: { value: "DATE", help: "with own offer: the day it was seen, today if not said" },
 	seller: { value: "NAME", help: "with own offer: who sells it" },
 	until: { value: "DATE", help: "with own offer: the last day it can go back" },
+	width: { value: "COLUMNS", help: "with price-line: how wide the picture is, 60 if not said" },
 	json: { value: null, help: "print JSON" },
 	plain: { value: null, help: "ask line by line; for screen readers and simple terminals" },
 	"no-color": { value: null, help: "use no colour" },
@@ -38,9 +39,12 @@ export type FlagName = keyof typeof flags;
 
 export const commandNames = [
 	"shortlist",
+	"price-line",
 	"sheet",
 	"plan",
 	"power",
+	"what-if",
+	"like",
 	"read",
 	"own",
 	"check",
@@ -54,9 +58,12 @@ export type CommandName = (typeof commandNames)[number];
 /** Words a command takes behind its name. */
 const mostOperands: Readonly<Record<CommandName, number>> = {
 	shortlist: 0,
+	"price-line": 0,
 	sheet: 0,
 	plan: 1,
 	power: 1,
+	"what-if": 1,
+	like: 2,
 	read: 2,
 	own: 4,
 	check: 1,
@@ -81,6 +88,7 @@ export interface Arguments {
 	readonly seen?: string;
 	readonly seller?: string;
 	readonly until?: string;
+	readonly width?: string;
 	readonly withDemo: boolean;
 	readonly soundOnly: boolean;
 	readonly replace: boolean;
@@ -142,6 +150,7 @@ export function readArguments(argv: readonly string[]): Arguments {
 		...text("seen"),
 		...text("seller"),
 		...text("until"),
+		...text("width"),
 		withDemo: values["with-demo"] === true,
 		soundOnly: values["sound-only"] === true,
 		replace: values["replace"] === true,

@@ -1,6 +1,7 @@
 import * as z from "zod";
 import sample from "../../data/scenarios/quiet-desk.json" with { type: "json" };
 import { allCriteria, criterionById } from "../criteria/all-criteria.ts";
+import type { Criterion, Scale } from "../criteria/define-criterion.ts";
 import { readJson } from "../files/read-json.ts";
 import { type AnswersFile, answersFile } from "../parts/answers-file.ts";
 import { checkJson, type Fault } from "../parts/check-json.ts";
@@ -15,7 +16,7 @@ import { screenOf } from "../screens/screen-of.ts";
 import { viewWalk } from "../screens/walk-view.ts";
 import { adviceJson } from "../sheet/advice-json.ts";
 import { readWords } from "../sheet/read-words.ts";
-import { ruleBook, severityWords } from "../sheet/rule-book.ts";
+import { ownersPage, ruleBook, severityWords } from "../sheet/rule-book.ts";
 import { sourceWords } from "../sheet/source-words.ts";
 import { wrapText } from "../sheet/wrap-text.ts";
 import { takeUpWalk } from "../walk/saved-walk.ts";
@@ -40,7 +41,7 @@ export function shortlist(args: Arguments, streams: Streams): void {
 
 function adviceText(context: WalkContext, state: WalkState): string {
 	const view = viewWalk(context, state);
-	return `${JSON.stringify(adviceJson(view.judgement(), view.advice(), view.context), null, "\t")}\n`;
+	return `${JSON.stringify(adviceJson(view.judgement(), view.advice(), view.state.answers, view.context), null, "\t")}\n`;
 }
 
 function shortlistText(context: WalkContext, state: WalkState): string {
@@ -136,6 +137,10 @@ export function why(args: Arguments, streams: Streams): void {
 		streams.out(ruleBook());
 		return;
 	}
+	if (name === "criteria") {
+		streams.out(`${ownersPage()}\n`);
+		return;
+	}
 	const text = ruleText(name) ?? criterionText(name);
 	if (text !== null) {
 		streams.out(text);
@@ -178,11 +183,19 @@ function criterionText(id: string): string | null {
 	return textOf([
 		`${criterion.id}: ${criterion.name}`,
 		`Why: ${criterion.why}`,
-		`Scale: ${criterion.scale.map(([measure, value]) => `${measure} ${criterion.unit} = ${Math.round(value * 100)} points`).join(", ")}; straight lines between, level outside.`,
+		...scaleTexts(criterion),
 		`Grounds: ${criterion.grounds}`,
 		`It reads: ${criterion.reads.map(readWords).join("; ")}.`,
 		`Source: ${sourceWords(sourceById(criterion.source))}`,
 	]);
+}
+
+/** Each scale with its corners: one, or one a part. */
+function scaleTexts({ unit, scale, madeOf }: Criterion): readonly string[] {
+	const corners = (of: Scale, inUnit: string) =>
+		`${of.map(([measure, value]) => `${measure} ${inUnit} = ${Math.round(value * 100)} points`).join(", ")}; straight lines between, level outside.`;
+	if (!madeOf) return [`Scale: ${corners(scale, unit)}`];
+	return madeOf.map((part) => `Scale, ${part.weight} of 100 (${part.name}): ${corners(part.scale, part.unit)}`);
 }
 
 /** `sources`: the bibliography. */

@@ -49,11 +49,20 @@ async function command(args: Arguments, streams: Streams): Promise<ExitCode> {
 		case "sheet":
 			commands.sheet(args, streams);
 			break;
+		case "price-line":
+			(await import("./price-line-command.ts")).priceLineOfWalk(args, streams);
+			return exitCodes.ok;
 		case "plan":
 			(await import("./plan-command.ts")).plan(args, streams);
 			return exitCodes.ok;
 		case "power":
 			(await import("./power-command.ts")).power(args, streams);
+			return exitCodes.ok;
+		case "what-if":
+			(await import("./what-if-command.ts")).whatIf(args, streams);
+			return exitCodes.ok;
+		case "like":
+			(await import("./like-command.ts")).like(args, streams);
 			return exitCodes.ok;
 		case "read":
 			await (await import("./read-command.ts")).read(args, streams, today());

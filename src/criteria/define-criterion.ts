@@ -11,12 +11,25 @@ export interface Measure {
 	readonly note?: string;
 }
 
+/** A value scale, from the measure to 0..1: straight from corner to corner, level outside. */
+export type Scale = readonly (readonly [measure: number, value: number])[];
+
+/** One of the small scales that a criterion is made of. */
+export interface SmallScale {
+	/** What it measures, in a few words. */
+	readonly name: string;
+	readonly unit: string;
+	/** Its part of the criterion, in points of 100. */
+	readonly weight: number;
+	readonly scale: Scale;
+}
+
 export interface CriterionWords {
 	/** Same as the file's name. */
 	readonly id: string;
 	/** Ids it had before. */
 	readonly formerly?: readonly string[];
-	/** Short name in a sentence, such as "spare USB sockets". */
+	/** Short name in a sentence, such as "sockets and network". */
 	readonly name: string;
 	/** Asks how much it matters, by what happens with the weakest and the best. */
 	readonly asks: string;
@@ -29,7 +42,9 @@ export interface CriterionWords {
 	 * The value scale, from the measure to 0..1, fixed and never fitted to the boards at hand. It lies flat from "what
 	 * was asked plus a small reserve" on, so that money cannot buy score for nothing.
 	 */
-	readonly scale: readonly (readonly [measure: number, value: number])[];
+	readonly scale: Scale;
+	/** Where it is made of several things: their scales. The measure is then their sum in points (see sum-of-scales). */
+	readonly madeOf?: readonly SmallScale[];
 	/** The grounds of the scale. */
 	readonly source: SourceId;
 	readonly grounds: string;

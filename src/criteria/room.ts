@@ -4,10 +4,13 @@ import { defineCriterion, type Measure } from "./define-criterion.ts";
 /** Things to be added later that this criterion looks for a place for. Fans and USB things have owners of their own. */
 export const roomThings = ["M.2 drive", "SATA drive", "memory", "card"] as const satisfies readonly LaterThing[];
 
-/** Modules in a kit where none is picked (common practice). */
+/** Modules in a kit where none is picked (common practice, no source). */
 const usualModules = 2;
 
-/** How much of what a person means to add later finds a place at a useful speed, beside all that goes in at once. */
+/**
+ * How much of what a person means to add later finds a place at a useful speed, beside all that goes in at once. More
+ * memory later is the same again, as many modules as there are; features/memory-later tells what rate that leaves.
+ */
 export const room = defineCriterion({
 	id: "room",
 	name: "room for later",
@@ -27,16 +30,19 @@ export const room = defineCriterion({
 	grounds: "The first things to be added are the likeliest; the last ones often are never bought.",
 	reads: ["board.memory.slots", "laterThings", "memory.modules", "plan.later"],
 	measure(facts): Measure | null {
-		const modules = facts.laterThings?.filter((thing) => thing === "memory").length ?? 0;
+		const kits = facts.laterThings?.filter((thing) => thing === "memory").length ?? 0;
 		const plan = facts["plan.later"] ?? { wanted: 0, fewest: 0, most: 0, missing: [] };
-		const wanted = plan.wanted + modules;
+		const wanted = plan.wanted + kits;
 		if (wanted === 0) return null;
 		const slots = facts["board.memory.slots"];
-		const free = slots === undefined ? undefined : Math.max(0, slots - (facts["memory.modules"] ?? usualModules));
+		const modules = facts["memory.modules"] ?? usualModules;
+		const free = slots === undefined ? undefined : Math.max(0, slots - modules);
+		// A kit of which one of two modules finds a slot is half a thing.
+		const placed = free === undefined ? undefined : Math.min(kits, free / modules);
 		return {
-			low: (plan.fewest + Math.min(modules, free ?? 0)) / wanted,
-			high: (plan.most + Math.min(modules, free ?? modules)) / wanted,
-			missing: [...plan.missing, ...(modules > 0 && free === undefined ? ["board.memory.slots"] : [])],
+			low: (plan.fewest + (placed ?? 0)) / wanted,
+			high: (plan.most + (placed ?? kits)) / wanted,
+			missing: [...plan.missing, ...(kits > 0 && free === undefined ? ["board.memory.slots"] : [])],
 		};
 	},
 	says: ({ low, high }) => {

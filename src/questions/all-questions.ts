@@ -11,6 +11,7 @@ import type { Question } from "./define-question.ts";
 import { caseFans } from "./features/case-fans.ts";
 import { colour } from "./features/colour.ts";
 import { errorCorrection } from "./features/error-correction.ts";
+import { fullSpeed } from "./features/full-speed.ts";
 import { later } from "./features/later.ts";
 import { lighting } from "./features/lighting.ts";
 import { raiseClock } from "./features/raise-clock.ts";
@@ -78,11 +79,12 @@ export const allQuestions: readonly Question[] = [
 	bought,
 	returnable,
 	returnUntil,
+	fullSpeed,
 	rearDevices,
 	rearUsbC,
-	spareSockets,
 	wireless,
 	router,
+	spareSockets,
 	later,
 	room,
 	secondCard,

@@ -26,8 +26,15 @@ export function foldAnswers(answers: Answers, context: QuestionContext): Build {
 			open.push({ id: question.id, possibilities: question.alternatives?.(answer.value, context) ?? [] });
 		} else open.push({ id: question.id, possibilities: question.possibilities?.(context) ?? [] });
 	}
-	facts = { ...withPlannedMoney(facts, answers), asOf: context.asOf };
-	return { facts, worlds: worldsOf(facts, open), reached };
+	facts = { ...facts, asOf: context.asOf };
+	const planned = withPlannedMoney(facts, answers);
+	// In a world with one of several candidates that one has to be paid as well. What is the same stays one object, since
+	// results are remembered by it.
+	const worlds = worldsOf(facts, open).map((world) => ({
+		...world,
+		facts: world.facts === facts ? planned : withPlannedMoney(world.facts, answers),
+	}));
+	return { facts: planned, worlds, reached };
 }
 
 /** A question with more than one way to turn out. */

@@ -50,6 +50,7 @@ export function boardScreen(view: WalkView, boardId: string): Screen {
 			first,
 			{ label: "What plugs in where", event: { type: "board", boardId: board.id, page: "plan" } },
 			{ label: "Power and heat", event: { type: "board", boardId: board.id, page: "power" } },
+			{ label: "Like this one, but better in one way", event: { type: "like", boardId: board.id } },
 			{ label: "All its facts", event: { type: "board", boardId: board.id, page: "facts" } },
 			...(ownPart(view.state, "board", board.id)
 				? [

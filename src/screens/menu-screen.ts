@@ -21,6 +21,17 @@ export function menuScreen(view: WalkView): Screen {
 			{ label: "All my answers", detail: "See them, and change any of them", event: { type: "review" } },
 			{ label: "Boards left, and why others fell out", event: { type: "fell-out" } },
 			{ label: "The shortlist so far", event: { type: "shortlist" } },
+			...(onTheWay.includes(view.state.returnTo[0]?.at ?? "start")
+				? []
+				: [
+						{ label: "What to find out, and what it could change", event: { type: "find-out" as const } },
+						{ label: "What more money buys", event: { type: "price-line" as const } },
+					]),
+			{
+				label: "What if I had answered otherwise?",
+				detail: "Try another answer; nothing is kept",
+				event: { type: "what-if" },
+			},
 			{ label: "The sheet for shop and bench", event: { type: "sheet" } },
 			{ label: "My parts", detail: "Paste a part's page, or type in its facts", event: { type: "own-parts" } },
 			...(unasked > 0 && !onTheWay.includes(view.state.returnTo[0]?.at ?? "start")

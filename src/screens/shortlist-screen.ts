@@ -1,16 +1,16 @@
 import { askedQuestions } from "../questions/is-asked.ts";
-import { wayOutWords } from "../sheet/make-sheet.ts";
-import type { SheetBoard } from "../sheet/sheet.ts";
+import type { SheetBoard, SheetOfAll } from "../sheet/sheet.ts";
 import { leftWords, nothingLeft } from "./boards-left.ts";
+import { nothingFits } from "./nothing-fits-screen.ts";
 import { plainScreen } from "./plain-screen.ts";
-import { type Block, type Choice, heading, list, pairs, type Screen, text } from "./screen.ts";
+import { type Block, type Choice, heading, pairs, type Screen, text } from "./screen.ts";
 import type { WalkView } from "./walk-view.ts";
 
 /** The shortlist by role, with reasons; or, when nothing fits, what to give up. */
 export function shortlistScreen(view: WalkView): Screen {
 	const judgement = view.judgement();
-	const { waysOut } = view.advice();
-	const { shortlist, partsDisagree } = view.sheet();
+	const nothing = nothingLeft(judgement) ? nothingFits(view, view.advice().waysOut) : null;
+	const { shortlist, partsDisagree, lead, ofAll } = view.sheet();
 	const stopped = partsDisagree.filter(({ isStopped }) => isStopped);
 	const unasked = askedQuestions(judgement.build).filter(({ id }) => !view.state.answers[id]).length;
 	const open: readonly Choice[] = shortlist.map(({ boardId, name }) => ({
@@ -30,20 +30,25 @@ export function shortlistScreen(view: WalkView): Screen {
 			...(stopped.length > 0
 				? [text(`Your parts disagree: ${stopped.map(({ text: words }) => words).join(" ")}`)]
 				: []),
+			...(lead.length > 0 ? [pairs([["How sure", lead.join(" ")]])] : []),
 			...shortlist.flatMap(boardBlocks),
-			...(nothingLeft(judgement)
-				? [
-						text("That is no dead end. Each line below would make a board fit:"),
-						list(waysOut.map(({ giveUp, boardIds }) => wayOutWords(giveUp, boardIds, judgement))),
-					]
-				: []),
+			...ofAllBlocks(ofAll),
+			...(nothing?.blocks ?? []),
 		],
 		choices: [
+			...(nothing?.choices ?? []),
 			...(unasked > 0
 				? [{ label: `Go on with the questions: ${unasked} left`, event: { type: "go-on" as const } }]
 				: []),
 			{ label: "Make the sheet for the shop", event: { type: "sheet" } },
 			...open,
+			...(shortlist.length > 0
+				? [
+						{ label: "What to find out, and what it could change", event: { type: "find-out" as const } },
+						{ label: "What more money buys", event: { type: "price-line" as const } },
+						{ label: "What if I had answered otherwise?", event: { type: "what-if" as const } },
+					]
+				: []),
 			{ label: "Paste a board's page", event: { type: "paste-part", what: "board" } },
 			{ label: "Type in a board from its page", event: { type: "describe-board" } },
 			{ label: "See each board, and why some fell out", event: { type: "fell-out" } },
@@ -57,6 +62,20 @@ export function shortlistScreen(view: WalkView): Screen {
 	});
 }
 
+/** What holds for every board of the list decides nothing between them, and stands once. */
+function ofAllBlocks(ofAll: SheetOfAll): readonly Block[] {
+	const rows = (
+		[
+			["For", ofAll.for],
+			["Against", ofAll.against],
+			["Not known", ofAll.unknown],
+		] as const
+	).filter(([, texts]) => texts.length > 0);
+	return rows.length > 0
+		? [heading("True of all of these"), pairs(rows.map(([label, texts]) => [label, texts.join(" ")]))]
+		: [];
+}
+
 function boardBlocks(board: SheetBoard): readonly Block[] {
 	const row = (label: string, texts: readonly string[]): readonly (readonly [string, string])[] =>
 		texts.length > 0 ? [[label, texts.join(" ")]] : [];
@@ -66,6 +85,8 @@ function boardBlocks(board: SheetBoard): readonly Block[] {
 			["Fit", board.verdictWords],
 			["Price", board.priceWords],
 			["Score", board.scoreWords],
+			...row("Points", board.pointsWords ? [`${board.pointsWords}.`] : []),
+			...row("Beside", board.behind),
 			...row("For it", board.for),
 			...row("Against it", board.against),
 			...row("Not known", board.unknown),

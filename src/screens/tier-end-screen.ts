@@ -1,19 +1,30 @@
 import { onlyInventedBoards } from "../choose/only-invented-boards.ts";
-import { type Tier, tierNames } from "../questions/define-question.ts";
+import { type Tier, tierNames, tiers } from "../questions/define-question.ts";
 import { askedQuestions } from "../questions/is-asked.ts";
 import { wattsWords } from "../questions/watts-words.ts";
+import { type ShortWalk, shortWalkOf } from "../walk/short-walk.ts";
 import { fellOutLines, leftWords, nothingLeft } from "./boards-left.ts";
 import { plainScreen } from "./plain-screen.ts";
-import { heading, list, type Screen, text } from "./screen.ts";
+import { type Choice, heading, list, type Screen, text } from "./screen.ts";
+import { shortWalkEndWords } from "./short-walk-words.ts";
 import type { WalkView } from "./walk-view.ts";
 
-const following: Readonly<Record<Tier, string>> = {
-	about: "Go on to Fit",
-	fit: "Go on to Features: what you want to do with it",
-	features: "Go on to Build quality: will it hold up for years",
-	quality: "See the shortlist",
-	"before-you-pay": "See the sheet",
+const shortlistNext = "See the shortlist";
+
+/** The way to a tier's questions. */
+const wayTo: Readonly<Record<Tier, string>> = {
+	about: "Go on to About you",
+	fit: "Go on to Fit",
+	features: "Go on to Features: what you want to do with it",
+	quality: "Go on to Build quality: will it hold up for years",
+	"before-you-pay": shortlistNext,
 };
+
+/** What comes behind a tier, in words; a short walk may pass over a tier, and come back to one. */
+function following(tier: Tier, short: ShortWalk | null): string {
+	const behind = short ? short.next?.tier : tiers[tiers.indexOf(tier) + 1];
+	return short && behind === tier ? `Go on with ${tierNames[tier]}` : behind ? wayTo[behind] : shortlistNext;
+}
 
 /** The end of a tier: what is left, what fell out and why, what is still unsure. */
 export function tierEndScreen(view: WalkView, tier: Tier): Screen {
@@ -21,15 +32,22 @@ export function tierEndScreen(view: WalkView, tier: Tier): Screen {
 	const nothing = nothingLeft(judgement);
 	// What the board has to feed belongs where its quality is about to be asked.
 	const watts = tier === "features" ? wattsWords(judgement.build.facts) : null;
-	const unsure = askedQuestions(judgement.build).filter(
+	const short = shortWalkOf(view.context, view.state.answers, judgement.build, tier);
+	const unsure = (short?.dealtWith ?? askedQuestions(judgement.build)).filter(
 		(question) => question.tier === tier && view.state.answers[question.id]?.status !== "answered",
 	);
+	const end = short ? shortWalkEndWords(short, judgement.counts.all - judgement.counts.doesNotFit) : [];
+	const askRest: Choice = {
+		label: `Be asked the others too: ${short?.open.length}`,
+		event: { type: "change", questionId: "about/walk-length" },
+	};
 	return plainScreen(view, {
 		id: `tier-end:${tier}`,
 		place: tierNames[tier],
 		title: nothing ? "No board is left so far" : `${tierNames[tier]} is done`,
 		body: [
 			text(leftWords(judgement)),
+			...(end.length > 0 ? [heading("The short walk ends here"), ...end.map(text)] : []),
 			...(watts ? [text(watts)] : []),
 			...(nothing
 				? [text("That is no dead end: the shortlist shows which answers to change, and what each brings back.")]
@@ -40,7 +58,8 @@ export function tierEndScreen(view: WalkView, tier: Tier): Screen {
 				: []),
 		],
 		choices: [
-			{ label: following[tier], event: { type: "next" } },
+			{ label: following(tier, short), event: { type: "next" } },
+			...(end.length > 0 && (short?.open.length ?? 0) > 0 ? [askRest] : []),
 			{ label: "See each board", event: { type: "fell-out" } },
 			{ label: "Change an answer", event: { type: "review" } },
 		],

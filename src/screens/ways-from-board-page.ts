@@ -5,6 +5,7 @@ export const waysFromBoardPage = {
 	choices: [
 		{ label: "Back to what was checked", event: { type: "back" } },
 		{ label: "Back to the shortlist", event: { type: "shortlist" } },
+		{ label: "Like this one, but better in one way", event: { type: "like" } },
 	],
 	enter: { words: "back to what was checked", event: { type: "back" } },
 } as const satisfies Partial<Screen>;

@@ -1,18 +1,34 @@
 import type { Advice, Reason, ShortlistEntry } from "../choose/advise.ts";
+import type { Comparison } from "../choose/comparison.ts";
+import { conflictsOf } from "../choose/conflicts.ts";
+import { findOut } from "../choose/find-out.ts";
 import type { Judgement } from "../choose/judge.ts";
+import { repairedWays } from "../choose/repaired-answers.ts";
+import type { Answers } from "../parts/answers-file.ts";
 import type { QuestionContext } from "../questions/define-question.ts";
 import { findingWords } from "../rules/finding-words.ts";
-import { wayOutWords } from "./make-sheet.ts";
+import { leadWords } from "./choice-words.ts";
+import { conflictWords } from "./demand-words.ts";
+import { findOutWords } from "./find-out-words.ts";
 import { reasonWords } from "./reason-words.ts";
+import { repairedWayWords, repairWords } from "./ways-out-words.ts";
 
 /** The advice as JSON for other programs. Keys, ids and codes are stable; texts are for people and may change. */
-export function adviceJson(judgement: Judgement, advice: Advice, { asOf, market }: QuestionContext): object {
+export function adviceJson(judgement: Judgement, advice: Advice, answers: Answers, context: QuestionContext): object {
+	const { asOf, market } = context;
 	return {
 		schema: "boardwalk/advice@1",
 		asOf,
 		market: { version: market.version, fingerprint: market.fingerprint },
 		counts: advice.counts,
 		shortlist: advice.shortlist.map(entryJson),
+		lead: advice.lead && {
+			boardId: advice.lead.boardId,
+			anyOf: advice.lead.anyOf,
+			nearest: advice.lead.nearest && comparisonJson(advice.lead.nearest),
+			restsOn: advice.lead.restsOn,
+			text: leadWords(advice.lead, (id) => nameOf(judgement, id)).join(" "),
+		},
 		buildFindings: advice.buildFindings.map(({ finding, certain }) => ({
 			id: finding.ruleId,
 			verdict: finding.verdict,
@@ -21,20 +37,75 @@ export function adviceJson(judgement: Judgement, advice: Advice, { asOf, market 
 			data: finding.data,
 			text: findingWords(finding),
 		})),
-		waysOut: advice.waysOut.map(({ giveUp, boardIds, firmness }) => ({
-			giveUp,
-			firmness,
-			boardIds,
-			text: wayOutWords(giveUp, boardIds, judgement),
+		waysOut: repairedWays(judgement, answers, advice.waysOut).map((way) => ({
+			giveUp: way.giveUp,
+			firmness: way.firmness,
+			boardIds: way.boardIds,
+			repairs: way.repairs.map((repair) => ({ ...repair, text: repairWords(repair, judgement, context) })),
+			text: repairedWayWords(way, judgement, context),
+		})),
+		conflicts: conflictsOf(advice.waysOut).map((rules) => ({ rules, text: conflictWords(rules, judgement) })),
+		findOut: findOut(judgement, advice, answers).map((one) => ({
+			...one,
+			worth: one.worth === null ? null : round(one.worth, 10),
+			...findOutWords(one, (id) => nameOf(judgement, id)),
 		})),
 		nextQuestion: advice.nextQuestion,
 	};
 }
 
-function entryJson({ boardId, role, verdict, score, price, dependsOn, ways, ...reasons }: ShortlistEntry): object {
+function nameOf({ boards }: Judgement, boardId: string): string {
+	return boards.find(({ board }) => board.id === boardId)?.board.name ?? boardId;
+}
+
+/** Points in tenths; shares of 0 to 1 in hundredths. */
+function comparisonJson({
+	boardId,
+	otherId,
+	gap,
+	contributions,
+	enough,
+	worst,
+	turns,
+	ahead,
+	sureness,
+}: Comparison): object {
+	return {
+		boardId,
+		otherId,
+		gap: round(gap, 10),
+		contributions: contributions.map(({ criterionId, points }) => ({ id: criterionId, points: round(points, 10) })),
+		enough,
+		worst,
+		turns: turns && { id: turns.criterionId, now: round(turns.now, 100), at: round(turns.at, 100) },
+		ahead: ahead && { share: round(ahead.share, 100), exact: ahead.isExact },
+		sureness,
+	};
+}
+
+function round(value: number, to: number): number {
+	return Math.round(value * to) / to;
+}
+
+function entryJson({
+	boardId,
+	role,
+	also,
+	verdict,
+	score,
+	price,
+	dependsOn,
+	ways,
+	firstShare,
+	canLead,
+	anyOf,
+	behind,
+	...reasons
+}: ShortlistEntry): object {
 	return {
 		boardId,
 		role,
+		also,
 		verdict,
 		score: { low: Math.round(score.low), mid: Math.round(score.mid), high: Math.round(score.high) },
 		priceMinor: price?.minor ?? null,
@@ -42,6 +113,15 @@ function entryJson({ boardId, role, verdict, score, price, dependsOn, ways, ...r
 		for: reasons.for.map(reasonJson),
 		against: reasons.against.map(reasonJson),
 		unknown: reasons.unknown.map(reasonJson),
+		firstShare: firstShare === null ? null : round(firstShare, 100),
+		canLead,
+		anyOf,
+		behind: behind && comparisonJson(behind),
+		weights: score.parts.map(({ criterionId, weight, value }) => ({
+			id: criterionId,
+			weight: round(weight, 1000),
+			value: { low: round(value.low, 1000), mid: round(value.mid, 1000), high: round(value.high, 1000) },
+		})),
 		dependsOn,
 		ways,
 	};

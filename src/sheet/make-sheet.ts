@@ -1,8 +1,11 @@
 import type { Advice, Reason, ShortlistEntry } from "../choose/advise.ts";
+import { conflictsOf } from "../choose/conflicts.ts";
+import { findOut } from "../choose/find-out.ts";
 import { measuresOfBuild } from "../choose/findings-of-market.ts";
 import { ownershipOf } from "../choose/firmness.ts";
 import type { BoardJudgement, BuildFinding, Judgement } from "../choose/judge.ts";
 import { onlyInventedBoards } from "../choose/only-invented-boards.ts";
+import { repairedWays } from "../choose/repaired-answers.ts";
 import type { Answers } from "../parts/answers-file.ts";
 import type { Board } from "../parts/board.ts";
 import type { Build, BuildFacts } from "../parts/build.ts";
@@ -10,7 +13,7 @@ import { partWords } from "../parts/part-words.ts";
 import { measurePlan } from "../plan/measure-plan.ts";
 import { allQuestions } from "../questions/all-questions.ts";
 import type { Question, QuestionContext } from "../questions/define-question.ts";
-import { askedQuestions, isAsked } from "../questions/is-asked.ts";
+import { isAsked } from "../questions/is-asked.ts";
 import { partKindsOfBuild } from "../questions/owned-parts.ts";
 import { cautions } from "../reference/cautions.ts";
 import { type SourceId, sourceById } from "../reference/sources.ts";
@@ -19,6 +22,9 @@ import type { Rule } from "../rules/define-rule.ts";
 import { findingAdvice, findingWords, needWords } from "../rules/finding-words.ts";
 import type { Finding } from "../rules/outcome.ts";
 import { needOf } from "../rules/run-rule.ts";
+import { leadWords, neverFirst, pointsWords, reasonsWords } from "./choice-words.ts";
+import { conflictWords } from "./demand-words.ts";
+import { findOutWords } from "./find-out-words.ts";
 import { howToFindOut } from "./how-to-find-out.ts";
 import { ownershipWords } from "./ownership-words.ts";
 import { pictureShape, planPicture } from "./plan-picture.ts";
@@ -27,15 +33,19 @@ import { powerGauge } from "./power-gauge.ts";
 import { powerSentence, powerToldOf, powerWordsInShort } from "./power-words.ts";
 import { priceWords } from "./price-words.ts";
 import { reasonWords, roleWords, scoreWords, verdictWords } from "./reason-words.ts";
-import type { Sheet, SheetAnswer, SheetBoard, SheetNeed, SheetOpen, SheetPlan } from "./sheet.ts";
+import type { Sheet, SheetAnswer, SheetBoard, SheetNeed, SheetOfAll, SheetOpen, SheetPlan } from "./sheet.ts";
 import { shortFacts } from "./short-facts.ts";
 import { groundWords, sourceWords } from "./source-words.ts";
+import { repairedWayWords } from "./ways-out-words.ts";
 
 /** Makes the requirement sheet. Without any board in the market it is the sheet "what to look for". */
 export function makeSheet(judgement: Judgement, advice: Advice, answers: Answers, context: QuestionContext): Sheet {
 	const needs = needsOf(judgement.build);
 	const isWish = ({ ruleId }: SheetNeed) => isNiceToHave(ruleId, judgement.build);
-	const shortlist = advice.shortlist.map((entry) => boardOf(entry, judgement, context));
+	const whole = advice.shortlist.map((entry) => boardOf(entry, judgement, context));
+	const ofAll = reasonsOfAll(whole);
+	const shortlist = whole.map((board) => withoutReasons(board, ofAll));
+	const boardName = (id: string) => judgedOf(id, judgement)?.board.name ?? id;
 	return {
 		title: "What to look for in a board",
 		asOf: context.asOf,
@@ -51,9 +61,14 @@ export function makeSheet(judgement: Judgement, advice: Advice, answers: Answers
 		mustHave: needs.filter((need) => !isWish(need)),
 		niceToHave: needs.filter(isWish),
 		shortlist,
+		lead: advice.lead ? leadWords(advice.lead, boardName) : [],
+		ofAll,
 		nothingFits: onlyInventedBoards(judgement)
 			? []
-			: advice.waysOut.map(({ giveUp, boardIds }) => wayOutWords(giveUp, boardIds, judgement)),
+			: [
+					...new Set(conflictsOf(advice.waysOut).map((ruleIds) => conflictWords(ruleIds, judgement))),
+					...repairedWays(judgement, answers, advice.waysOut).map((way) => repairedWayWords(way, judgement, context)),
+				],
 		plan: drawn(advice, judgement, planDrawn),
 		power: drawn(advice, judgement, powerDrawn),
 		open: openOf(answers, judgement, advice, context),
@@ -107,12 +122,41 @@ function boardOf(entry: ShortlistEntry, judgement: Judgement, { asOf }: Question
 		verdictWords: verdictWords(entry),
 		score: { low: Math.round(low), mid: Math.round(mid), high: Math.round(high) },
 		scoreWords: scoreWords(entry),
+		pointsWords: pointsWords(entry.score),
+		behind: entry.behind
+			? [
+					...reasonsWords(entry.behind, (id) => judgedOf(id, judgement)?.board.name ?? id),
+					...(entry.canLead === false ? [neverFirst] : []),
+				]
+			: [],
 		priceWords: priceWords(judged?.subject.board, asOf),
 		power: judged ? powerInShort(judged, judgement.build) : null,
 		facts: judged ? shortFacts(judged.subject.board ?? judged.board) : "",
 		for: entry.for.map(reasonWords),
 		against: entry.against.map(reasonWords),
 		unknown: entry.unknown.map(reasonWords),
+	};
+}
+
+/** Reasons that stand with every board of a list of several. */
+function reasonsOfAll(boards: readonly SheetBoard[]): SheetOfAll {
+	const [first, ...others] = boards;
+	const shared = (of: (board: SheetBoard) => readonly string[]) =>
+		first && others.length > 0 ? of(first).filter((text) => others.every((board) => of(board).includes(text))) : [];
+	return {
+		for: shared((board) => board.for),
+		against: shared((board) => board.against),
+		unknown: shared((board) => board.unknown),
+	};
+}
+
+function withoutReasons(board: SheetBoard, ofAll: SheetOfAll): SheetBoard {
+	const own = (of: (one: SheetOfAll) => readonly string[]) => of(board).filter((text) => !of(ofAll).includes(text));
+	return {
+		...board,
+		for: own((one) => one.for),
+		against: own((one) => one.against),
+		unknown: own((one) => one.unknown),
 	};
 }
 
@@ -249,20 +293,6 @@ function returnWords({ returnableUntil, ...facts }: BuildFacts): readonly string
 	];
 }
 
-/** One way out as a sentence: what to change, and what would then fit. */
-export function wayOutWords(giveUp: readonly string[], boardIds: readonly string[], judgement: Judgement): string {
-	const changes = [...new Set(giveUp.map((id) => ruleById(id)?.wayOut ?? id))].join(" and ");
-	const boards = boardIds.flatMap((id) => judgedOf(id, judgement) ?? []);
-	const reasons = boards.slice(0, 2).map(({ board, findings, failedRuleIds }) => {
-		const said = findings.filter(({ ruleId }) => failedRuleIds.includes(ruleId)).map(findingWords);
-		return `${board.name}: ${said.join(" ")}`;
-	});
-	const count = `${boardIds.length} ${boardIds.length === 1 ? "board" : "boards"}`;
-	const owned = giveUp.map((id) => ownershipWords(ruleById(id) ?? { reads: [] }, judgement.build.facts));
-	const words = [`With ${changes}, ${count} would fit.`, ...new Set(owned), ...reasons];
-	return words.filter((sentence) => sentence !== "").join(" ");
-}
-
 /** What stops it first, then what is to be planned around, then what is good to know. */
 function byWeight({ finding: one }: BuildFinding, { finding: other }: BuildFinding): number {
 	const weight = ({ verdict, severity }: Finding) =>
@@ -285,20 +315,27 @@ function openOf(
 	advice: Advice,
 	context: QuestionContext,
 ): readonly SheetOpen[] {
-	const questions = askedQuestions(judgement.build)
-		.filter((question) => saidOf(question, answers, context) === null)
-		.map(({ label, howToFindOut: how, notSure }): SheetOpen => ({ what: label, how: `${how} Until then: ${notSure}` }));
-	const facts = advice.shortlist.flatMap(({ boardId, unknown }) => {
-		const judged = judgedOf(boardId, judgement);
-		if (!judged) return [];
-		const missing = new Set(unknown.flatMap(missingOf));
-		return [...missing].flatMap((path): SheetOpen[] => {
-			const found = howToFindOut(path);
-			return found ? [{ what: `${found.ofBoard ? `${judged.board.name}: ` : ""}${found.what}`, how: found.how }] : [];
-		});
+	// An answer that the question can no longer have is as open as none.
+	const counted = Object.fromEntries(
+		Object.entries(answers).filter(([id]) => {
+			const question = allQuestions.find((one) => one.id === id);
+			return question && saidOf(question, answers, context) !== null;
+		}),
+	);
+	const boardName = (id: string) => judgedOf(id, judgement)?.board.name ?? id;
+	const inOrder = findOut(judgement, advice, counted).flatMap((one): SheetOpen[] => {
+		const words = findOutWords(one, boardName);
+		return words ? [{ what: words.what, how: [words.how, words.changes].filter(Boolean).join(" ") }] : [];
 	});
+	// Rules that can take no board out lack facts too; these come last.
+	const rest = advice.shortlist.flatMap(({ boardId, unknown }) =>
+		[...new Set(unknown.flatMap(missingOf))].flatMap((path): SheetOpen[] => {
+			const found = howToFindOut(path);
+			return found ? [{ what: `${found.ofBoard ? `${boardName(boardId)}: ` : ""}${found.what}`, how: found.how }] : [];
+		}),
+	);
 	const seen = new Set<string>();
-	return [...questions, ...facts].filter(({ what }) => !seen.has(what) && seen.add(what));
+	return [...inOrder, ...rest].filter(({ what }) => !seen.has(what) && seen.add(what));
 }
 
 function missingOf(reason: Reason): readonly string[] {

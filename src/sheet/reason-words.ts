@@ -1,5 +1,6 @@
-import { criterionWords, type Reason, type Role, type ShortlistEntry } from "../choose/advise.ts";
+import { criterionWords, type Reason, type ShortlistEntry } from "../choose/advise.ts";
 import type { Depending } from "../choose/judge.ts";
+import type { Role } from "../choose/shortlist-roles.ts";
 import { criterionById } from "../criteria/all-criteria.ts";
 import { partWords } from "../parts/part-words.ts";
 import { titleInSentence } from "../parts/title-in-sentence.ts";
@@ -8,7 +9,7 @@ import { ruleById } from "../rules/all-rules.ts";
 import { findingWords } from "../rules/finding-words.ts";
 import type { Finding } from "../rules/outcome.ts";
 import { howToFindOut } from "./how-to-find-out.ts";
-import { capital } from "./listed.ts";
+import { capital, listed } from "./listed.ts";
 
 /** A reason as a sentence. */
 export function reasonWords(reason: Reason): string {
@@ -64,13 +65,22 @@ export function sentence(words: string): string {
 const roles: Readonly<Record<Role, string>> = {
 	"best-match": "Best match to your answers",
 	"lowest-price": "Lowest price that fits",
+	"step-between": "A step between the two",
+	"most-room": "Most room for more",
 	"also-good": "Also good",
 	"check-first": "May fit: find out first",
 };
 
 /** The role in words; a board of which it is not known whether it fits is never said to. */
-export function roleWords({ role, verdict }: Pick<ShortlistEntry, "role" | "verdict">): string {
-	return role === "lowest-price" && verdict !== "fits" ? "Lowest price still possible" : roles[role];
+export function roleWords({
+	role,
+	also = [],
+	verdict,
+}: Pick<ShortlistEntry, "role" | "verdict"> & Partial<Pick<ShortlistEntry, "also">>): string {
+	const words = [role, ...also].map((one) =>
+		one === "lowest-price" && verdict !== "fits" ? "Lowest price still possible" : roles[one],
+	);
+	return listed(words.map((one, index) => (index === 0 ? one : titleInSentence(one))));
 }
 
 /** Whole points; a range only where something unknown makes one, and how often it fits where that is open. */
@@ -78,11 +88,13 @@ export function scoreWords({
 	score: { low, mid, high },
 	ways,
 	dependsOn,
-}: Pick<ShortlistEntry, "score" | "ways" | "dependsOn">): string {
+	planAround,
+}: Pick<ShortlistEntry, "score" | "ways" | "dependsOn" | "planAround">): string {
 	const [from, middle, to] = [low, mid, high].map(Math.round);
 	const range = from === to ? "" : ` (between ${from} and ${to}: not all facts are known)`;
 	const often = ways.fit === ways.all ? "" : `. ${oftenWords(ways, dependsOn)}`;
-	return `${middle} points of 100${range}${often}`;
+	const besides = planAround ? ". What is to be planned around is not in these points" : "";
+	return `${middle} points of 100${range}${often}${besides}`;
 }
 
 /** In how many of the ways that are still open a board fits; plainly, where only the processor is open. */

@@ -1,4 +1,5 @@
 import { allCriteria } from "../criteria/all-criteria.ts";
+import { ownersTable } from "../criteria/owners.ts";
 import { sourceById } from "../reference/sources.ts";
 import { allRules } from "../rules/all-rules.ts";
 import type { Rule } from "../rules/define-rule.ts";
@@ -25,12 +26,13 @@ export function ruleBook(): string {
 		`## ${title}`,
 		...allRules.filter(({ id }) => id.startsWith(folder)).flatMap(ruleLines),
 	]);
-	const criteria = allCriteria.flatMap(({ id, name, asks, why, reads, source, grounds }) => [
+	const criteria = allCriteria.flatMap(({ id, name, asks, why, reads, source, grounds, madeOf = [] }) => [
 		`### ${id}: ${name}`,
 		`${asks} ${why}`,
 		[
 			`- It reads: ${reads.map(readWords).join("; ")}`,
 			`- Scale: ${grounds}`,
+			...madeOf.map((part) => `- ${part.weight} of 100: ${part.name}`),
 			`- Source: ${sourceWords(sourceById(source))}`,
 		].join("\n"),
 	]);
@@ -38,9 +40,20 @@ export function ruleBook(): string {
 		"# The rule book",
 		"Made by `npm run docs` from the rules themselves; a test fails when it lags. `boardwalk why ID` prints one of them.",
 		...rules,
-		"## What is scored",
+		ownersPage(),
 		...criteria,
 	].join("\n\n")}\n`;
+}
+
+/** What is scored, and which facts each criterion owns, as Markdown. */
+export function ownersPage(): string {
+	return [
+		"## What is scored, and which facts each criterion owns",
+		"A fact of a board has one owner, so that nothing counts twice. Your own parts and plans may be read by all.",
+		ownersTable()
+			.map(({ criterion: { id, name }, owns }) => `- ${id} (${name}): ${owns.join(", ")}`)
+			.join("\n"),
+	].join("\n\n");
 }
 
 function ruleLines(rule: Rule): readonly string[] {

@@ -56,7 +56,7 @@ export function sheetDocument(sheet: Sheet): readonly DocumentBlock[] {
 			sheet.beforeYouPay.map((text) => box(text)),
 			section("Before you pay"),
 		),
-		...when(sheet.shortlist.flatMap(boardBlocks), section("Shortlist")),
+		...when([...ofAllBlocks(sheet), ...sheet.shortlist.flatMap(boardBlocks)], section("Shortlist")),
 		...pictureBlocks("What plugs in where", sheet.plan, [notInThePlan]),
 		...pictureBlocks("Power and heat", sheet.power, []),
 		...when(
@@ -92,6 +92,17 @@ function pictureBlocks(title: string, plan: SheetPlan | null, last: readonly str
 	];
 }
 
+/** How sure the lead is, and what holds for all of them, before the boards one by one. */
+function ofAllBlocks({ lead, ofAll }: Sheet): readonly DocumentBlock[] {
+	const lines = (label: string, texts: readonly string[]) => (texts.length > 0 ? [item(texts.join(" "), label)] : []);
+	return [
+		...lines("How sure", lead),
+		...lines("For all of them", ofAll.for),
+		...lines("Against all of them", ofAll.against),
+		...lines("Not known of all of them", ofAll.unknown),
+	];
+}
+
 function boardBlocks(board: SheetBoard): readonly DocumentBlock[] {
 	const lines = (label: string, texts: readonly string[]) => (texts.length > 0 ? [item(texts.join(" "), label)] : []);
 	return [
@@ -100,6 +111,8 @@ function boardBlocks(board: SheetBoard): readonly DocumentBlock[] {
 		...(board.facts ? [item(board.facts, "Which one")] : []),
 		item(board.priceWords, "Price"),
 		item(board.scoreWords, "Score"),
+		...(board.pointsWords ? [item(`${board.pointsWords}.`, "Its points")] : []),
+		...lines("Beside the first", board.behind),
 		...(board.power === null ? [] : [item(board.power, "Power and heat")]),
 		...lines("For it", board.for),
 		...lines("Against it", board.against),

@@ -19,11 +19,23 @@ export interface SheetBoard {
 	/** Whole points of 100. */
 	readonly score: { readonly low: number; readonly mid: number; readonly high: number };
 	readonly scoreWords: string;
+	/** Where its points come from, in whole points that add up to the score. */
+	readonly pointsWords: string;
+	/** How it stands to the first of the list; empty for that one. */
+	readonly behind: readonly string[];
 	readonly priceWords: string;
 	/** By which one knows it in the shop: maker, size, socket, memory. */
 	readonly facts: string;
 	/** Power and heat as a sentence; null where nothing is known of the processor's watts. */
 	readonly power: string | null;
+	/** Reasons that do not hold for every board of the list alike; those stand in `ofAll`. */
+	readonly for: readonly string[];
+	readonly against: readonly string[];
+	readonly unknown: readonly string[];
+}
+
+/** Reasons that hold for every board of the shortlist, and so decide nothing between them. */
+export interface SheetOfAll {
 	readonly for: readonly string[];
 	readonly against: readonly string[];
 	readonly unknown: readonly string[];
@@ -70,6 +82,9 @@ export interface Sheet {
 	readonly mustHave: readonly SheetNeed[];
 	readonly niceToHave: readonly SheetNeed[];
 	readonly shortlist: readonly SheetBoard[];
+	/** How sure it is that the first board leads, why, and what that rests on; empty without a board. */
+	readonly lead: readonly string[];
+	readonly ofAll: SheetOfAll;
 	readonly nothingFits: readonly string[];
 	/** What plugs in where on the first board of the shortlist; null where there is none. */
 	readonly plan: SheetPlan | null;

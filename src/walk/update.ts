@@ -14,6 +14,7 @@ import { marketOf, takenIds } from "./market-of.ts";
 import { backInOwnParts, updateOwnParts } from "./own-parts-update.ts";
 import { needsForm } from "./own-places.ts";
 import { partsDisagree, placeAfter, placeBefore, placeToStart } from "./places.ts";
+import { type TakenChange, takeWayOut } from "./take-way-out.ts";
 import type { WalkEffect, WalkEvent } from "./walk-event.ts";
 import type { Place, WalkContext, WalkState } from "./walk-state.ts";
 
@@ -47,8 +48,23 @@ export function update(context: WalkContext, before: WalkState, event: WalkEvent
 			return [visit(state, { at: "fell-out" }), []];
 		case "shortlist":
 			return [visit(state, { at: "shortlist" }), []];
+		case "find-out":
+			return [visit(state, { at: "find-out" }), []];
+		case "price-line":
+			return [visit(state, { at: "price-line" }), []];
 		case "sheet":
 			return [visit(state, { at: "sheet" }), []];
+		case "what-if":
+			return [askedToTry(state, event.questionId), []];
+		case "keep-tried":
+			return place.at === "what-if-answer" ? keptTried(context, state, place) : [state, []];
+		case "like": {
+			const boardId = event.boardId ?? (place.at === "board" || place.at === "like" ? place.boardId : "");
+			const { direction } = event;
+			return findPart(marketOf(context.market, state.ownParts), "board", boardId)
+				? [visit(state, { at: "like", boardId, ...(direction ? { direction } : {}) }), []]
+				: [state, []];
+		}
 		case "menu":
 			return [visit(state, { at: "menu" }), []];
 		case "saved-walks":
@@ -71,6 +87,8 @@ export function update(context: WalkContext, before: WalkState, event: WalkEvent
 			return questionById(event.questionId)
 				? [visit(state, { at: "question", id: event.questionId }), []]
 				: [state, []];
+		case "way-out":
+			return wayOut(context, state, event.changes);
 		case "describe-board":
 			return [
 				{ ...visit(state, { at: "describe", kind: "board", questionId: null, index: 0 }), draft: {}, entered: {} },
@@ -88,6 +106,8 @@ export function update(context: WalkContext, before: WalkState, event: WalkEvent
 		case "next":
 			// Going on from a fact that was entered before keeps it.
 			if (place.at === "describe") return place.index in state.entered ? described(context, state, place) : [state, []];
+			if (place.at === "what-if-question")
+				return [place.tried ? visit(state, { at: "what-if-answer", id: place.id, tried: place.tried }) : state, []];
 			return [next(context, state), []];
 		case "go-on":
 			return [{ ...state, place: placeToStart(context, state), returnTo: [] }, []];
@@ -98,12 +118,70 @@ export function update(context: WalkContext, before: WalkState, event: WalkEvent
 			return place.at === "leave-form" ? update(context, { ...state, form: null }, { type: "leave" }) : [state, []];
 		default:
 			if (place.at === "question") return atQuestion(context, state, place.id, event);
+			if (place.at === "what-if-question") return [atTrial(context, state, place, event), []];
 			if (place.at === "describe") return atDescription(context, state, place, event);
 			if (place.at === "sheet" && event.type === "text")
 				return update(context, state, { type: "write-sheet", to: event.text });
 			if (place.at === "fell-out" && event.type === "text") return boardByName(context, state, event.text);
 			return [state, []];
 	}
+}
+
+/** On the way to another answer: which question, then the question itself. Without any answer there is none to change. */
+function askedToTry(state: WalkState, questionId: string | undefined): WalkState {
+	if (isAtStart(state) && Object.keys(state.answers).length === 0)
+		return { ...state, notice: "There are no answers yet in this walk." };
+	if (questionId === undefined) return visit(state, { at: "what-if" });
+	return questionById(questionId) ? visit(state, { at: "what-if-question", id: questionId, tried: null }) : state;
+}
+
+/** The answers with the one that is tried; as they are where none is tried yet. */
+export function answersTried(answers: Answers, id: string, tried: Answer | null): Answers {
+	return tried ? { ...answers, [id]: tried } : answers;
+}
+
+/** What is done at a question that is only tried: it is answered as ever, but in a walk of which nothing is kept. */
+function atTrial(
+	context: WalkContext,
+	state: WalkState,
+	place: Extract<Place, { at: "what-if-question" }>,
+	event: WalkEvent,
+): WalkState {
+	const { id, tried } = place;
+	// A part that is described would be kept.
+	if (event.type === "describe") return state;
+	const trial: WalkState = {
+		...state,
+		answers: answersTried(state.answers, id, tried),
+		place: { at: "question", id },
+		returnTo: [{ at: "what-if" }],
+	};
+	const [after] = atQuestion(context, trial, id, event);
+	if (after.answers === trial.answers) return { ...state, problem: after.problem };
+	// With nothing marked any more it is tried to have none of it.
+	const answer: Answer = after.answers[id] ?? { status: "answered", value: [] };
+	if (after.place.at === "question") return { ...state, place: { ...place, tried: answer } };
+	return visit({ ...state, place: { ...place, tried: answer } }, { at: "what-if-answer", id, tried: answer });
+}
+
+/** The answer that was tried becomes the person's answer, and what comes of it is shown. */
+function keptTried(context: WalkContext, state: WalkState, place: Extract<Place, { at: "what-if-answer" }>): Step {
+	const after = withAnswer(context, { ...state, notice: "The other answer is now yours." }, place.id, place.tried);
+	const returnTo = state.returnTo.filter(({ at }) => !at.startsWith("what-if") && at !== "shortlist");
+	return [{ ...after, place: { at: "shortlist" }, returnTo }, [{ type: "save" }]];
+}
+
+/** To the shortlist with the answers changed, by way of the questions that are to be asked again. */
+function wayOut(context: WalkContext, state: WalkState, changes: readonly TakenChange[]): Step {
+	const inside = { ...context, market: marketOf(context.market, state.ownParts) };
+	const taken = takeWayOut(state.answers, changes, inside, state.by);
+	if (!taken) return [state, []];
+	const changed = taken.words === "" ? state : withAnswers(context, state, taken.answers);
+	const notice = [taken.words, changed.notice ?? ""].filter((words) => words !== "").join(" ");
+	const seen = visit({ ...changed, notice: notice === "" ? null : notice }, { at: "shortlist" });
+	const [first, ...more] = taken.ask.map((id): Place => ({ at: "question", id }));
+	const asked: WalkState = first ? { ...seen, place: first, returnTo: [...more, seen.place, ...seen.returnTo] } : seen;
+	return [asked, taken.words === "" ? [] : [{ type: "save" }]];
 }
 
 /** At the start, or in the menu opened from there. */
@@ -358,7 +436,9 @@ function visit(from: WalkState, place: Place): WalkState {
 	const [underMenu, ...below] = from.returnTo;
 	const state = from.place.at === "menu" && underMenu ? { ...from, place: underMenu, returnTo: below } : from;
 	if (state.place.at === place.at && place.at !== "board") return { ...state, place };
-	const known = state.returnTo.findIndex(({ at }) => at === place.at && at !== "question");
+	// Questions, and boards found by way of another one, are gone back through one by one.
+	const isTrail = place.at === "question" || place.at === "like" || state.place.at === "like";
+	const known = isTrail ? -1 : state.returnTo.findIndex(({ at }) => at === place.at);
 	const returnTo = known >= 0 ? state.returnTo.slice(known + 1) : [state.place, ...state.returnTo].slice(0, 8);
 	return { ...state, place, returnTo };
 }

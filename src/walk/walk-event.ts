@@ -1,7 +1,9 @@
+import type { LikeDirection } from "../choose/like-this-but.ts";
 import type { AnswerValue, OwnPart } from "../parts/answers-file.ts";
 import type { PartKind } from "../parts/part-kinds.ts";
 import type { PartEvent } from "./part-event.ts";
 import type { WalkSettings } from "./saved-settings.ts";
+import type { TakenChange } from "./take-way-out.ts";
 
 /** A page of a board besides what was checked: all its facts, what plugs in where, or power and heat. */
 export type BoardPage = "facts" | "plan" | "power";
@@ -25,9 +27,20 @@ export type WalkEvent =
 	| { readonly type: "not-on-page" }
 	| { readonly type: "review" }
 	| { readonly type: "change"; readonly questionId: string }
+	/** Takes what would make a board fit: changes these answers, and asks again for parts that are to be chosen anew. */
+	| { readonly type: "way-out"; readonly changes: readonly TakenChange[] }
 	| { readonly type: "fell-out" }
 	| { readonly type: "shortlist" }
+	/** What more money buys. */
+	| { readonly type: "price-line" }
+	| { readonly type: "find-out" }
 	| { readonly type: "board"; readonly boardId: string; readonly page?: BoardPage }
+	/** Tries another answer: first which, then the question itself. */
+	| { readonly type: "what-if"; readonly questionId?: string }
+	/** Takes the answer that was tried. */
+	| { readonly type: "keep-tried" }
+	/** What is like a board but better; without an id, the board that is looked at. */
+	| { readonly type: "like"; readonly boardId?: string; readonly direction?: LikeDirection }
 	| { readonly type: "sheet" }
 	/** `orNext`: where the file is there already, the next free name: sheet-2.md. */
 	| { readonly type: "write-sheet"; readonly to: string; readonly orNext?: boolean }

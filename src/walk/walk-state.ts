@@ -1,4 +1,5 @@
-import type { Answers, OwnPart } from "../parts/answers-file.ts";
+import type { LikeDirection } from "../choose/like-this-but.ts";
+import type { Answer, Answers, OwnPart } from "../parts/answers-file.ts";
 import type { Market } from "../parts/market.ts";
 import type { PartKind } from "../parts/part-kinds.ts";
 import type { Tier } from "../questions/define-question.ts";
@@ -26,8 +27,18 @@ export type Place =
 	| { readonly at: "review" }
 	| { readonly at: "fell-out" }
 	| { readonly at: "shortlist" }
+	| { readonly at: "price-line" }
+	| { readonly at: "find-out" }
 	/** `page`: another page of the board than what was checked. */
 	| { readonly at: "board"; readonly boardId: string; readonly page?: BoardPage }
+	/** Which answer to try another one for. */
+	| { readonly at: "what-if" }
+	/** A question asked again to try another answer; `tried` is what was marked so far, and nothing of it is kept. */
+	| { readonly at: "what-if-question"; readonly id: string; readonly tried: Answer | null }
+	/** What the other answer would change. */
+	| { readonly at: "what-if-answer"; readonly id: string; readonly tried: Answer }
+	/** What is like a board and better in one way; no way is picked yet where there is none. */
+	| { readonly at: "like"; readonly boardId: string; readonly direction?: LikeDirection }
 	| { readonly at: "sheet" }
 	| { readonly at: "menu" }
 	| { readonly at: "saved-walks" }

@@ -5,7 +5,7 @@ import { fileURLToPath } from "node:url";
 import { build } from "esbuild";
 
 const root = fileURLToPath(new URL("../../", import.meta.url));
-const benches = ["plan-against-solver", "rules-on-many-boards"];
+const benches = ["plan-against-solver", "rules-on-many-boards", "scores-of-many-boards", "next-question"];
 const asked = process.argv.slice(2);
 const unknown = asked.filter((name) => !benches.includes(name));
 

@@ -22,48 +22,48 @@ test("a criterion is found by the id it formerly had", () => {
 });
 
 /** Few enough for the weights to be worked out by hand, and each a point where all is known. */
-const threeIds = ["backing", "spare-sockets", "rescue"] as const;
+const threeIds = ["backing", "connections", "rescue"] as const;
 const threeCriteria = allCriteria.filter(({ id }) => (threeIds as readonly string[]).includes(id));
 const weights = (importance: BuildFacts["importance"]) =>
 	Object.fromEntries(weightsFor(buildFacts({ importance }), threeCriteria));
 
 describe("weights: the centre of all that the answers allow", () => {
 	test.each<[string, BuildFacts["importance"], Readonly<Record<string, number>>]>([
-		["nobody has said: all alike", {}, { backing: 1 / 3, "spare-sockets": 1 / 3, rescue: 1 / 3 }],
+		["nobody has said: all alike", {}, { backing: 1 / 3, connections: 1 / 3, rescue: 1 / 3 }],
 		[
 			"all alike",
-			{ backing: "somewhat", "spare-sockets": "somewhat", rescue: "somewhat" },
-			{ backing: 1 / 3, "spare-sockets": 1 / 3, rescue: 1 / 3 },
+			{ backing: "somewhat", connections: "somewhat", rescue: "somewhat" },
+			{ backing: 1 / 3, connections: 1 / 3, rescue: 1 / 3 },
 		],
 		// Rank order centroid of three: 11/18, 5/18, 2/18.
 		[
 			"one above the other",
-			{ backing: "a-lot", "spare-sockets": "somewhat", rescue: "a-little" },
-			{ backing: 11 / 18, "spare-sockets": 5 / 18, rescue: 2 / 18 },
+			{ backing: "a-lot", connections: "somewhat", rescue: "a-little" },
+			{ backing: 11 / 18, connections: 5 / 18, rescue: 2 / 18 },
 		],
 		[
 			"two share a place",
-			{ backing: "a-little", "spare-sockets": "a-lot", rescue: "a-lot" },
-			{ backing: 2 / 18, "spare-sockets": 8 / 18, rescue: 8 / 18 },
+			{ backing: "a-little", connections: "a-lot", rescue: "a-lot" },
+			{ backing: 2 / 18, connections: 8 / 18, rescue: 8 / 18 },
 		],
 		// Rank order centroid of two: 3/4, 1/4.
 		[
 			"one does not matter at all",
-			{ backing: "not-at-all", "spare-sockets": "a-little", rescue: "a-lot" },
-			{ "spare-sockets": 1 / 4, rescue: 3 / 4 },
+			{ backing: "not-at-all", connections: "a-little", rescue: "a-lot" },
+			{ connections: 1 / 4, rescue: 3 / 4 },
 		],
 		[
 			"one nobody is sure of stays free: it takes a third, and the others share the rest",
-			{ "spare-sockets": "a-lot", rescue: "a-little" },
-			{ backing: 1 / 3, "spare-sockets": 1 / 2, rescue: 1 / 6 },
+			{ connections: "a-lot", rescue: "a-little" },
+			{ backing: 1 / 3, connections: 1 / 2, rescue: 1 / 6 },
 		],
 		[
 			"one placed, two free: the place alone tells nothing",
 			{ rescue: "a-lot" },
-			{ backing: 1 / 3, "spare-sockets": 1 / 3, rescue: 1 / 3 },
+			{ backing: 1 / 3, connections: 1 / 3, rescue: 1 / 3 },
 		],
-		["only one matters", { backing: "not-at-all", "spare-sockets": "not-at-all", rescue: "a-little" }, { rescue: 1 }],
-		["nothing matters", { backing: "not-at-all", "spare-sockets": "not-at-all", rescue: "not-at-all" }, {}],
+		["only one matters", { backing: "not-at-all", connections: "not-at-all", rescue: "a-little" }, { rescue: 1 }],
+		["nothing matters", { backing: "not-at-all", connections: "not-at-all", rescue: "not-at-all" }, {}],
 	])("%s", (_, importance, expected) => {
 		const found = weights(importance);
 		expect(Object.keys(found).sort()).toEqual(Object.keys(expected).sort());
@@ -71,20 +71,29 @@ describe("weights: the centre of all that the answers allow", () => {
 	});
 });
 
-/** No year without a warranty, 1 spare socket, 2 aids. */
+/** A warranty for all years and both lists, 1 spare socket, 2 aids and no small help. */
 const board: Partial<Board> = {
 	warrantyYears: 5,
+	listsPublished: { processors: true, memory: true },
 	rearUsb: [{ plug: "A", count: 6 }],
-	recovery: { flashWithoutProcessor: true, faultDisplay: "lights", resetAtBack: false },
+	recovery: {
+		flashWithoutProcessor: true,
+		faultDisplay: "lights",
+		resetAtBack: false,
+		backPlateFixed: false,
+		secondFirmware: false,
+	},
+	m2WithoutTools: 0,
 };
 const build: GivenBuild = {
 	processor: { sustainedW: 120 },
 	yearsKept: 5,
 	rearDevices: 5,
+	routerGbps: 0,
 	importance: {
 		...countingOnly(...threeIds),
 		backing: "a-lot",
-		"spare-sockets": "somewhat",
+		connections: "somewhat",
 		rescue: "a-little",
 	},
 };
@@ -101,25 +110,25 @@ describe("known values, worked out by hand", () => {
 		expect(mid).toBeCloseTo(90.5556, 4);
 		expect([low, high]).toEqual([mid, mid]);
 		expect(parts.map(({ criterionId, value }) => [criterionId, value.mid])).toEqual([
-			["spare-sockets", 0.7],
+			["connections", 0.7],
 			["rescue", 0.9],
 			["backing", 1],
 		]);
 	});
 
-	test("warranty not known, 2 to 5 years: 3 years to none without it, worth 0.7 x 2 / 3 to 1", () => {
+	test("warranty not known, 2 to 5 years: worth 0.4 to 1, and 0.52 to 1 beside both lists", () => {
 		const { warrantyYears: _, ...unpublished } = board;
 		const { low, mid, high, parts } = score(unpublished, build);
 		// The others bring (5 x 0.7 + 2 x 0.9) / 18 = 0.29444.
-		expect(low).toBeCloseTo((100 * ((11 * 1.4) / 3 + 5.3)) / 18, 9);
-		expect(mid).toBeCloseTo((100 * ((11 * 2.2) / 3 + 5.3)) / 18, 9);
+		expect(low).toBeCloseTo((100 * (11 * 0.52 + 5.3)) / 18, 9);
+		expect(mid).toBeCloseTo((100 * (11 * 0.76 + 5.3)) / 18, 9);
 		expect(high).toBeCloseTo((100 * (11 * 1 + 5.3)) / 18, 9);
-		expect(parts[2]?.measure).toEqual({ low: 0, high: 3, missing: ["board.warrantyYears"] });
+		expect(parts[2]?.measure).toMatchObject({ low: 52, high: 100, missing: ["board.warrantyYears"] });
 	});
 
 	test("what matters not at all is left out of the score", () => {
 		const { mid, parts } = score(board, { ...build, importance: { ...build.importance, backing: "not-at-all" } });
-		expect(parts.map(({ criterionId }) => criterionId)).toEqual(["spare-sockets", "rescue"]);
+		expect(parts.map(({ criterionId }) => criterionId)).toEqual(["connections", "rescue"]);
 		expect(mid).toBeCloseTo(100 * (0.75 * 0.7 + 0.25 * 0.9), 9);
 	});
 
@@ -144,15 +153,15 @@ describe("known values, worked out by hand", () => {
 	});
 
 	test("over several ways an answer may turn out: from the least to the most, and their mean", () => {
-		// No year without a warranty is worth 1, two years 0.7, five nothing.
-		const ways = [5, 7, 10].map((yearsKept) => ({ yearsKept }));
-		const { low, mid, high, parts } = score(board, build, ways);
-		expect(parts[2]?.value.low).toBeCloseTo(0, 12);
-		expect(parts[2]?.value.high).toBe(1);
-		expect(parts[2]?.value.mid).toBeCloseTo(1.7 / 3, 12);
-		// (11 x 0 + 5.3) / 18, (11 x 1.7 / 3 + 5.3) / 18, (11 x 1 + 5.3) / 18
-		expect([low, mid, high].map((points) => Math.round(points))).toEqual([29, 64, 91]);
-		expect(parts[2]?.measure).toEqual({ low: 0, high: 5, missing: [] });
+		// Two years of warranty are worth 1 of two years, 0.75 of three, 0.4 of five; beside both lists 1, 0.8, 0.52.
+		const ways = [2, 3, 5].map((yearsKept) => ({ yearsKept }));
+		const { low, mid, high, parts } = score({ ...board, warrantyYears: 2 }, build, ways);
+		expect(parts[2]?.value.low).toBeCloseTo(0.52, 12);
+		expect(parts[2]?.value.high).toBeCloseTo(1, 12);
+		expect(parts[2]?.value.mid).toBeCloseTo(2.32 / 3, 12);
+		// (11 x 0.52 + 5.3) / 18, (11 x 2.32 / 3 + 5.3) / 18, (11 x 1 + 5.3) / 18
+		expect([low, mid, high].map((points) => Math.round(points))).toEqual([61, 77, 91]);
+		expect(parts[2]?.measure).toEqual({ low: expect.closeTo(52, 9), high: expect.closeTo(100, 9), missing: [] });
 	});
 });
 
@@ -236,6 +245,8 @@ const aids = {
 	flashWithoutProcessor: fc.boolean(),
 	faultDisplay: fc.constantFrom("none" as const, "lights" as const, "digits" as const),
 	resetAtBack: fc.boolean(),
+	backPlateFixed: fc.boolean(),
+	secondFirmware: fc.boolean(),
 };
 const recovery = fc.record(aids, { requiredKeys: [] });
 
@@ -284,29 +295,40 @@ interface Told {
 	readonly sockets: number | null;
 	readonly aids: Board["recovery"];
 	readonly years: number | null;
+	readonly lists: boolean | null;
+	readonly withoutTools: number | null;
 	readonly chipsetFan: boolean | null;
 	readonly fansSlow: boolean | null;
 	readonly ports: number | null;
 	readonly wired: number | null;
 }
 const bothWays: ["4-pin PWM", "3-pin voltage"] = ["4-pin PWM", "3-pin voltage"];
-const boardOf = ({ delivery, sockets, aids, years, chipsetFan, fansSlow, ports, wired }: Told): Partial<Board> => ({
+const boardOf = ({ delivery, sockets, aids, years, lists, withoutTools, ...more }: Told): Partial<Board> => ({
 	powerDelivery: delivery,
 	...(sockets === null ? {} : { rearUsb: [{ plug: "A", count: sockets }] }),
 	...(years === null ? {} : { warrantyYears: years }),
-	...(chipsetFan === null ? {} : { chipsetFan }),
-	...(fansSlow === null
-		? {}
-		: { headers: { fans: [{ name: "FAN_1", use: "case", control: fansSlow ? bothWays : [bothWays[0]] }] } }),
-	...(ports === null
-		? {}
-		: { drivePorts: Array.from({ length: ports }, (_, at) => ({ name: `SATA_${at + 1}`, kind: "SATA" as const })) }),
-	...(wired === null ? {} : { wiredGbps: [wired] }),
+	...(lists === null ? {} : { listsPublished: { processors: lists, memory: lists } }),
+	...(withoutTools === null ? {} : { m2WithoutTools: withoutTools }),
+	...placesOf(more),
 	...(aids ? { recovery: aids } : {}),
 });
+function placesOf({ chipsetFan, fansSlow, ports, wired }: Pick<Told, "chipsetFan" | "fansSlow" | "ports" | "wired">) {
+	return {
+		...(chipsetFan === null ? {} : { chipsetFan }),
+		...(fansSlow === null
+			? {}
+			: { headers: { fans: [{ name: "FAN_1", use: "case", control: fansSlow ? bothWays : [bothWays[0]] }] } }),
+		...(ports === null
+			? {}
+			: { drivePorts: Array.from({ length: ports }, (_, at) => ({ name: `SATA_${at + 1}`, kind: "SATA" as const })) }),
+		...(wired === null ? {} : { wiredGbps: [wired] }),
+	} satisfies Partial<Board>;
+}
 const wholeBoard = {
 	sockets: fc.integer({ min: 4, max: 10 }),
 	years: fc.integer({ min: 2, max: 5 }),
+	lists: fc.boolean(),
+	withoutTools: fc.nat({ max: 3 }),
 	chipsetFan: fc.boolean(),
 	fansSlow: fc.boolean(),
 	ports: fc.integer({ min: 0, max: 8 }),
@@ -330,6 +352,8 @@ test("a range holds every value that the unknown facts may have (1000 draws)", (
 			delivery: fc.record(delivery, { requiredKeys: [] }),
 			sockets: perhaps(wholeBoard.sockets),
 			years: perhaps(wholeBoard.years),
+			lists: perhaps(wholeBoard.lists),
+			withoutTools: perhaps(wholeBoard.withoutTools),
 			chipsetFan: perhaps(wholeBoard.chipsetFan),
 			fansSlow: perhaps(wholeBoard.fansSlow),
 			ports: perhaps(wholeBoard.ports),

@@ -66,11 +66,45 @@ describe("nothing fits", () => {
 		]);
 	});
 
-	test("of as many demands and boards: by their names", () => {
+	test("of as many demands and boards: money before a part, and parts by the names of their rules", () => {
 		expect(ways([otherSocket, dear, tooLarge]).map(({ giveUp }) => giveUp.join())).toEqual([
-			"fit/board-form",
 			"fit/price-cap",
+			"fit/board-form",
 			"fit/socket",
+		]);
+	});
+
+	test("a wish before money, and both of them before one part, though they are two", () => {
+		const wishes = { "features/rear-usb-c": "must" as const };
+		const plugged = { rearUsb: [{ plug: "C" as const, count: 1 }] };
+		expect(
+			ways([dear, { ...otherSocket, ...plugged }], [{ ...goodBuild, wishes }]).map(({ giveUp }) => giveUp.join()),
+		).toEqual(["features/rear-usb-c,fit/price-cap", "fit/socket"]);
+		expect(ways([{ ...dear, ...plugged }, {}], [{ ...goodBuild, wishes }]).map(({ giveUp }) => giveUp.join())).toEqual([
+			"features/rear-usb-c",
+			"fit/price-cap",
+		]);
+	});
+
+	test("drives that are paid for come after a plan", () => {
+		const stick = {
+			id: "stick",
+			name: "Stick",
+			shape: "M.2" as const,
+			key: "M" as const,
+			lengthMm: 80,
+			link: "PCI Express" as const,
+		};
+		const drives = [stick, { ...stick, id: "other" }];
+		const build = buildFacts({ ...goodBuild, drives, boughtLists: ["drives"] } as never);
+		const boards = [
+			{ ...goodBoard, m2Sockets: [], cardSlots: [], drivePorts: [], sharing: [] },
+			{ ...goodBoard, ...otherSocket },
+		];
+		const found = waysOut(judge(smallMarket(boards), { facts: build, worlds: [{ facts: build, choices: [] }] }));
+		expect(found.map(({ giveUp, firmness }) => [giveUp.join(), firmness])).toEqual([
+			["fit/socket", "planned"],
+			["fit/m2-drives", "bought"],
 		]);
 	});
 });

@@ -6,8 +6,10 @@ import type { Drive } from "../../src/parts/drive.ts";
 import { type LaterThing, laterThings } from "../../src/parts/wants.ts";
 import type { LaterPlaces } from "../../src/plan/later-places.ts";
 import { planFactsOf } from "../../src/plan/plan-facts.ts";
+import { memoryLater } from "../../src/rules/features/memory-later.ts";
+import { runRule } from "../../src/rules/run-rule.ts";
 import { card, m2, ports, slot, stick } from "../plan/made-up-problem.ts";
-import { buildFacts, type GivenBuild } from "../rules/rule-subject.ts";
+import { buildFacts, type GivenBuild, subjectOf } from "../rules/rule-subject.ts";
 
 const exactly = (share: number) => ({ low: share, high: share, missing: [] });
 const later = (wanted: number, fewest: number, most = fewest, missing: readonly string[] = []): LaterPlaces => ({
@@ -42,12 +44,22 @@ describe("what the plan and the memory slots say, put together", () => {
 			exactly(0),
 		],
 		["no memory picked: two modules are usual", { [memorySlots]: 2, ...laterMemory }, exactly(0)],
-		["no memory picked, and three slots", { [memorySlots]: 3, ...laterMemory }, exactly(1)],
+		["no memory picked, and three slots: half of a kit", { [memorySlots]: 3, ...laterMemory }, exactly(0.5)],
 		["no memory picked, and four slots", { [memorySlots]: 4, ...laterMemory }, exactly(1)],
-		["memory and the rest count alike", { ...twoSlots, "plan.later": later(1, 0) }, exactly(0.5)],
+		[
+			"the same again is as many modules as now",
+			{ [memorySlots]: 6, "memory.modules": 4, ...laterMemory },
+			exactly(0.5),
+		],
+		["one module, and one slot free", { [memorySlots]: 2, "memory.modules": 1, ...laterMemory }, exactly(1)],
+		[
+			"of three kits one finds a place; each counts like the rest",
+			{ ...twoSlots, "plan.later": later(1, 0) },
+			exactly(0.25),
+		],
 		[
 			"more slots than modules are worth no more",
-			{ ...laterMemory, [memorySlots]: 8, "plan.later": later(1, 0) },
+			{ ...laterMemory, [memorySlots]: 8, "memory.modules": 2, "plan.later": later(1, 0) },
 			exactly(0.5),
 		],
 		[
@@ -63,6 +75,17 @@ describe("what the plan and the memory slots say, put together", () => {
 	])("%s", (_, facts, measure) => {
 		expect(room.measure(facts)).toEqual(measure);
 	});
+});
+
+test("agrees with features/memory-later on whether the same again has a slot", () => {
+	const laterMemory = { laterThings: ["memory"] as LaterThing[] };
+	for (let modules = 1; modules <= 4; modules++)
+		for (let slots = modules; slots <= 8; slots++) {
+			const given = { board: { memory: { slots, channels: 2 } }, memory: { modules }, ...laterMemory };
+			const finding = runRule(memoryLater, subjectOf(given));
+			const measure = room.measure({ [memorySlots]: slots, "memory.modules": modules, ...laterMemory });
+			expect(finding.messageId === "noSlot", `${modules} in ${slots}`).toBe(measure?.high === 0);
+		}
 });
 
 /** What the criterion measures of a board and a build, by the real plan. */

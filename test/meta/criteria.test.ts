@@ -1,7 +1,9 @@
 import { existsSync, readdirSync } from "node:fs";
 import { fileURLToPath } from "node:url";
+import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { allCriteria } from "../../src/criteria/all-criteria.ts";
+import { hasOwner, ownersTable } from "../../src/criteria/owners.ts";
 import { piecewiseLinear } from "../../src/maths/piecewise-linear.ts";
 import { emptyBuildFacts } from "../../src/parts/build.ts";
 import { factAt } from "../../src/parts/fact-list.ts";
@@ -17,7 +19,7 @@ const root = fileURLToPath(new URL("../..", import.meta.url));
 test("every criterion's file is in the list, and every criterion in the list has a file and a test of its name", () => {
 	const files = readdirSync(`${root}src/criteria`)
 		.map((file) => file.replace(/\.ts$/, ""))
-		.filter((file) => file !== "all-criteria" && file !== "define-criterion");
+		.filter((file) => !["all-criteria", "define-criterion", "owners", "sum-of-scales"].includes(file));
 	expect(allCriteria.map(({ id }) => id).sort()).toEqual(files.sort());
 	for (const id of files) expect(existsSync(`${root}test/criteria/${id}.test.ts`), id).toBe(true);
 });
@@ -28,10 +30,29 @@ test("at most eight: more cannot be weighed against each other", () => {
 });
 
 test("every fact of a board has one owner, or it would count twice", () => {
-	const paths = allCriteria.flatMap(({ reads }) => reads).filter((path) => path.startsWith("board."));
+	const paths = ownersTable().flatMap(({ owns }) => owns);
+	expect(paths).toEqual(allCriteria.flatMap(({ reads }) => reads.filter(hasOwner)));
 	expect(new Set(paths).size).toBe(paths.length);
 	const isInside = (path: string) => paths.some((other) => path.startsWith(`${other}.`));
 	expect(paths.filter(isInside)).toEqual([]);
+	// What differs from board to board begins with one of these; all else is of the person's own parts and plans.
+	const ofPerson = allCriteria.flatMap(({ reads }) => reads).filter((path) => !hasOwner(path));
+	const roots: readonly string[] = [...wantNames, "wish", ...Object.keys(emptyBuildFacts)];
+	for (const path of ofPerson) expect(roots, path).toContain(path.split(".")[0]);
+});
+
+test("doubling the money changes no leader that has all that was asked and a small reserve", () => {
+	const corners = allCriteria.flatMap(({ id, scale, madeOf }) =>
+		[{ name: id, scale }, ...(madeOf ?? [])].map((one) => ({ name: `${id}: ${one.name}`, scale: one.scale })),
+	);
+	fc.assert(
+		fc.property(fc.constantFrom(...corners), fc.double({ min: 0, max: 1e6, noNaN: true }), ({ name, scale }, more) => {
+			const [least, most] = [scale[0], scale.at(-1)] as [readonly [number, number], readonly [number, number]];
+			const isRising = most[1] > least[1];
+			const measure = isRising ? most[0] + more : least[0] - more;
+			expect(piecewiseLinear(scale, measure), name).toBe(1);
+		}),
+	);
 });
 
 /** What a plan tells, even of a board of which nothing is known. */
@@ -97,6 +118,23 @@ describe.each(allCriteria)("$id", (criterion) => {
 		expect(criterion.name).toMatch(/^[a-z].*[^.]$/);
 		expect(criterion.unit).not.toBe("");
 		expect(allSources().map(({ id }) => id)).toContain(criterion.source);
+	});
+
+	test("of small scales each is from nothing to all, one way, with the last step worth the least", () => {
+		for (const { scale, weight, name, unit } of criterion.madeOf ?? []) {
+			const points = scale.map(([, value]) => value);
+			expect([Math.min(...points), Math.max(...points)]).toEqual([0, 1]);
+			const slopes = scale.slice(1).map(([measure, value], index) => {
+				const [before, valueBefore] = scale[index] as readonly [number, number];
+				expect(measure).toBeGreaterThan(before);
+				return (value - valueBefore) / (measure - before);
+			});
+			expect(slopes.every((slope) => slope > 0) || slopes.every((slope) => slope < 0)).toBe(true);
+			const steep = slopes.map(Math.abs);
+			expect(points[0] === 0 ? steep.at(-1) : steep[0]).toBe(Math.min(...steep));
+			expect(weight).toBeGreaterThan(0);
+			expect([name, unit]).not.toContain("");
+		}
 	});
 
 	test("one question asks how much it matters", () => {

@@ -29,11 +29,12 @@ export const linesToShortlist: readonly string[] = [
 	"2026-12-12",
 	"",
 	// What it must do.
+	"somewhat",
 	"1, 2, 4, 6, 6",
 	"1",
-	"3",
 	"would be nice",
 	"1 Gb/s",
+	"3",
 	"3",
 	"a little",
 	"don't mind",

@@ -39,6 +39,7 @@ describe("a whole walk", () => {
 			"fit/bought": ["processor", "memory"],
 			"fit/returnable": ["memory"],
 			"fit/return-until": "2026-12-12",
+			"features/full-speed": "somewhat",
 			"features/rear-devices": ["keyboard", "mouse", "printer", "drive", "drive"],
 			"features/router": "1",
 			"features/later": ["memory"],

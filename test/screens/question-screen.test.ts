@@ -20,6 +20,7 @@ const notAskedAtFirst = [
 	"fit/bought",
 	"fit/returnable",
 	"fit/return-until",
+	"features/full-speed",
 	"features/spare-sockets",
 	"features/room",
 	"features/wishes",

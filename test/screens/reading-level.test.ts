@@ -82,7 +82,16 @@ const ownPlaces: readonly Place["at"][] = [
 
 const whole = { market: wholeDemo, asOf: demo.asOf };
 /** Screens that tell of many boards at once are read with all of them, and so is each board that is advised. */
-const tellOfMany: readonly Place["at"][] = ["parts-disagree", "tier-end", "shortlist", "fell-out", "review", "sheet"];
+const tellOfMany: readonly Place["at"][] = [
+	"parts-disagree",
+	"tier-end",
+	"shortlist",
+	"price-line",
+	"find-out",
+	"fell-out",
+	"review",
+	"sheet",
+];
 
 function screensFor(state: WalkState): readonly { place: string; screen: Screen }[] {
 	const advised = viewWalk(whole, state)

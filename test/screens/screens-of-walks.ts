@@ -98,7 +98,9 @@ export const walks: readonly Walk[] = [
 		context: { market: wholeDemo, asOf },
 		places: [
 			...(["fit", "features", "quality"] as const).map((tier): Place => ({ at: "tier-end", tier })),
-			...(["fell-out", "shortlist", "sheet", "review"] as const).map((at): Place => ({ at })),
+			...(["fell-out", "shortlist", "price-line", "find-out", "what-if", "sheet", "review"] as const).map(
+				(at): Place => ({ at }),
+			),
 			{ at: "question", id: "fit/processor" },
 		],
 	},
@@ -121,6 +123,9 @@ function placesIn({ context, state, places }: Walk): readonly Place[] {
 		{ at: "parts-disagree" },
 		{ at: "review" },
 		{ at: "fell-out" },
+		{ at: "price-line" },
+		{ at: "find-out" },
+		{ at: "what-if" },
 		{ at: "shortlist" },
 		{ at: "board", boardId: "no-such-board" },
 		...market.parts.board.map(({ id }): Place => ({ at: "board", boardId: id })),

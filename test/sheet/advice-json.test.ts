@@ -9,7 +9,7 @@ import { demo, emptyMarket, quietAnswers, scenarios, walkWith } from "../walk/wa
 
 function adviceOf(state: WalkState, context = demo) {
 	const view = viewWalk(context, state);
-	return JSON.parse(JSON.stringify(adviceJson(view.judgement(), view.advice(), view.context)));
+	return JSON.parse(JSON.stringify(adviceJson(view.judgement(), view.advice(), view.state.answers, view.context)));
 }
 
 const keys = {

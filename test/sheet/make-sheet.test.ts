@@ -3,7 +3,6 @@ import { allQuestions, questionById } from "../../src/questions/all-questions.ts
 import { askedQuestions, isAsked } from "../../src/questions/is-asked.ts";
 import { cautions } from "../../src/reference/cautions.ts";
 import { viewWalk } from "../../src/screens/walk-view.ts";
-import { wayOutWords } from "../../src/sheet/make-sheet.ts";
 import { textSheet } from "../../src/sheet/text-sheet.ts";
 import { startWalk, type WalkState } from "../../src/walk/walk-state.ts";
 import { demo, emptyMarket, quietAnswers, scenarios, walkThrough, walkWith } from "../walk/walk-in-demo.ts";
@@ -253,11 +252,4 @@ test("sources are named once each, and every caution's ground is among what is s
 				ground === "from memory" ||
 				sources.some((one) => one.includes(ground)),
 		).toBe(true);
-});
-
-test("a way out for boards that are not there still reads", () => {
-	const judgement = viewWalk(emptyMarket, quiet).judgement();
-	expect(wayOutWords(["fit/board-form", "no/rule"], [], judgement)).toMatch(
-		/^With another case and no\/rule, 0 boards/,
-	);
 });

@@ -120,7 +120,9 @@ describe.each([
 			for (const board of sheet.shortlist)
 				expect(shown).toEqual(expect.arrayContaining([board.verdictWords, board.priceWords, board.scoreWords]));
 			const view = viewWalk(context, state);
-			const advice = JSON.parse(JSON.stringify(adviceJson(view.judgement(), view.advice(), view.context)));
+			const advice = JSON.parse(
+				JSON.stringify(adviceJson(view.judgement(), view.advice(), view.state.answers, view.context)),
+			);
 			expect(
 				advice.shortlist.map(({ boardId, role, score }: Record<string, unknown>) => [boardId, role, score]),
 			).toEqual(sheet.shortlist.map(({ boardId, role, score }) => [boardId, role, score]));

@@ -32,6 +32,19 @@ const knownValue = fc.constantFrom(
 	6,
 );
 
+/** Answers to change at once: some that stand as is said, most that do not. */
+const anyWayOut = fc.record({
+	type: fc.constant("way-out"),
+	changes: fc.array(
+		fc.record({
+			questionId: fc.constantFrom(...questionIds, "__proto__", "no/question"),
+			from: fc.oneof(fc.constant(null), knownValue, nonsense),
+			to: fc.oneof(fc.constant(null), knownValue, nonsense),
+		}),
+		{ maxLength: 3 },
+	),
+});
+
 /** A line of a list where several can be marked. */
 const knownMark = fc.constantFrom(
 	...allQuestions
@@ -102,6 +115,9 @@ const anyEvent: fc.Arbitrary<WalkEvent> = fc.oneof(
 			{ type: "describe-board" },
 			{ type: "review" },
 			{ type: "fell-out" },
+			{ type: "price-line" },
+			{ type: "find-out" },
+			{ type: "what-if" },
 			{ type: "shortlist" },
 			{ type: "sheet" },
 			{ type: "menu" },
@@ -111,6 +127,7 @@ const anyEvent: fc.Arbitrary<WalkEvent> = fc.oneof(
 	},
 	{ weight: 4, arbitrary: fc.record({ type: fc.constant("answer"), value: fc.oneof(knownValue, nonsense) }) },
 	{ weight: 4, arbitrary: fc.record({ type: fc.constant("text"), text: typed }) },
+	{ weight: 2, arbitrary: anyWayOut },
 	{
 		weight: 4,
 		arbitrary: fc.record({
@@ -154,6 +171,9 @@ const anyPlace: fc.Arbitrary<Place> = fc.oneof(
 		{ at: "parts-disagree" },
 		{ at: "review" },
 		{ at: "fell-out" },
+		{ at: "price-line" },
+		{ at: "find-out" },
+		{ at: "what-if" },
 		{ at: "shortlist" },
 		{ at: "sheet" },
 		{ at: "menu" },

@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { partKinds } from "../../src/parts/part-kinds.ts";
-import { allQuestions } from "../../src/questions/all-questions.ts";
+import { allQuestions, questionById } from "../../src/questions/all-questions.ts";
 import { factsToDescribe, update } from "../../src/walk/update.ts";
 import type { WalkEvent } from "../../src/walk/walk-event.ts";
 import { type Place, startWalk, type WalkState } from "../../src/walk/walk-state.ts";
@@ -61,13 +61,17 @@ describe("from the start to the shortlist", () => {
 		expect(Object.keys(state.answers)).toEqual(asked.map(({ id }) => id));
 	});
 
-	test("asks on the short walk what decides most, in the same order, with the same stops", () => {
-		const asked = allQuestions.filter(({ id, short }) => short && !notAskedOfQuiet.includes(id));
+	test("asks on the short walk far less, stops at the end of each tier it asked in, and says at the last why", () => {
 		const { places, state } = wholeWalk({ ...quietAnswers, "about/walk-length": "short" });
-		expect(places).toEqual(stopsAt(asked));
+		const asked = places.flatMap((place) => (place.at === "question" ? [place.id] : []));
+		const tiers = [...new Set(asked.map((id) => questionById(id)?.tier))].filter((tier) => tier !== "about");
+		expect(new Set(asked).size).toBe(asked.length);
+		expect(asked).toEqual(expect.arrayContaining(["about/budget", "fit/processor", "fit/case"]));
 		expect(asked.length).toBeLessThan((allQuestions.length - notAskedOfQuiet.length) / 2);
+		expect(places.flatMap((place) => (place.at === "tier-end" ? [place.tier] : []))).toEqual(tiers);
+		expect(places.at(-1)?.at).toBe("tier-end");
 		expect(state.place).toEqual({ at: "shortlist" });
-		expect(Object.keys(state.answers)).toEqual(asked.map(({ id }) => id));
+		expect(Object.keys(state.answers)).toEqual(asked);
 	});
 
 	test("takes not sure for an answer everywhere", () => {
@@ -222,8 +226,8 @@ describe("going on with a walk", () => {
 
 	test("passes over questions that the short walk leaves out", () => {
 		const short = { ...quietAnswers, "about/walk-length": "short" };
-		const { state } = walkThrough([next], walkDone(short, "about/summer-room", "fit/memory-size", "quality/rescue"));
-		expect(state.place).toEqual(question("quality/rescue"));
+		const { state } = walkThrough([next], walkDone(short, "about/summer-room", "fit/memory-size", "quality/years"));
+		expect(state.place).toEqual({ at: "shortlist" });
 	});
 
 	test("begins at the shortlist when all are dealt with", () => {

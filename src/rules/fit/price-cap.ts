@@ -1,5 +1,5 @@
-import type { Board } from "../../parts/board.ts";
 import { type Money, minorDigits, moneyText } from "../../parts/money.ts";
+import { partPrice } from "../../parts/part-price.ts";
 import { defineRule } from "../define-rule.ts";
 import { moneyLeft } from "../money-left.ts";
 import { cannotTell, fail, type Outcome, pass } from "../outcome.ts";
@@ -41,7 +41,8 @@ export const priceCap = defineRule({
 		needLeft: ({ left }: { left: string }) => `At most ${left}, postage included: no more of your money is left.`,
 	},
 	check({ "board.price": asked, "board.offers": offers = [], priceCap: cap, moneyInAll, moneySpent, moneyPlanned }) {
-		const price = asked ?? cheapest(offers);
+		// What a used or opened one costs, where no new one is noted; quality/used-offer says what to look at.
+		const price = partPrice({ price: asked, offers })?.price;
 		const left = moneyLeft(moneyInAll, moneySpent, moneyPlanned);
 		const outcomes = [
 			...(cap ? [heldAgainst(cap, price, capMessages)] : []),
@@ -59,19 +60,6 @@ export const priceCap = defineRule({
 		return cap ? { messageId: "need", data: { cap: moneyText(cap) } } : null;
 	},
 });
-
-/**
- * What a used or opened one costs, where no new one is noted; quality/used-offer says what to look at. Of offers in two
- * currencies those in the first one's count.
- */
-function cheapest(offers: NonNullable<Board["offers"]>): Money | undefined {
-	const [first] = offers;
-	return offers
-		.map(({ price }) => price)
-		.filter(({ currency }) => currency === first?.price.currency)
-		.toSorted((one, other) => one.minor - other.minor)
-		.at(0);
-}
 
 /** The messages about one limit, and the name of the limit in their data. */
 interface LimitMessages {

@@ -19,7 +19,10 @@ test.each([
 
 test("no cable is no rate: the wired network is then not counted", () => {
 	expect(router.expected("0", context)).toBeNull();
-	expect(router.sets({ ...emptyBuildFacts, routerGbps: 10 }, "0", context)).toEqual(emptyBuildFacts);
+	expect(router.sets({ ...emptyBuildFacts, routerGbps: 10 }, "0", context)).toEqual({
+		...emptyBuildFacts,
+		routerGbps: 0,
+	});
 	expect(router.says("0", context)).toBe("No cable will be used");
 });
 

@@ -1,0 +1,122 @@
+import type { Comparison, Lead } from "../choose/comparison.ts";
+import type { Sureness } from "../choose/how-sure.ts";
+import type { Score } from "../choose/score.ts";
+import { criterionById } from "../criteria/all-criteria.ts";
+import { wholeParts } from "../maths/whole-parts.ts";
+import { listed } from "./listed.ts";
+
+const nameOf = (criterionId: string): string => criterionById(criterionId)?.name ?? criterionId;
+
+/** Where the points of a board come from, in whole points that add up: "28 of 33 for cool power for hours, ...". */
+export function pointsWords({ parts }: Pick<Score, "parts">): string {
+	const most = wholeParts(parts.map(({ weight }) => 100 * weight));
+	const exact = parts.map(({ weight, value }) => 100 * weight * value.mid);
+	const got = wholeParts(exact, Math.round(exact.reduce((sum, points) => sum + points, 0)), most);
+	return parts
+		.map(({ criterionId, weight }, index) => ({
+			weight,
+			words: `${got[index]} of ${most[index]} for ${nameOf(criterionId)}`,
+		}))
+		.sort((one, other) => other.weight - one.weight)
+		.map(({ words }) => words)
+		.join(", ");
+}
+
+const surenessWords: Readonly<Record<Exclude<Sureness, "too-close">, string>> = {
+	clearly: "clearly ahead of",
+	likely: "likely ahead of",
+	slightly: "slightly ahead of",
+};
+
+/** Whole hundredths; never "100 of 100" or "0 of 100" where some draws turn out otherwise. */
+export function ofHundred(share: number): number {
+	return share >= 1 || share <= 0 ? Math.round(share * 100) : Math.min(99, Math.max(1, Math.round(share * 100)));
+}
+
+/**
+ * How sure the lead is, and why: the word with its share, the fewest reasons that outweigh all against it, the largest
+ * against it, what would turn it, and what it rests on. One sentence each.
+ *
+ * @param boardName of a board by its id
+ */
+export function leadWords(
+	{ boardId, nearest, anyOf, restsOn }: Lead,
+	boardName: (id: string) => string,
+): readonly string[] {
+	const name = boardName(boardId);
+	if (!nearest) return [`${name} is the only board to compare, so there is nothing to be ahead of.`];
+	const group = anyOf.map(boardName);
+	const first =
+		group.length > 1
+			? [
+					`Too close to call between ${few(group)}: any of these will do.`,
+					`${name} stands first because it costs least of them.`,
+				]
+			: [standingWords(nearest, boardName)];
+	return [...first, ...reasonsWords(nearest, boardName), ...turnWords(nearest, boardName), ...restsOnWords(restsOn)];
+}
+
+/** At most four names, and how many more there are. */
+function few(names: readonly string[]): string {
+	return names.length > 5 ? `${names.slice(0, 4).join(", ")} and ${names.length - 4} more` : listed(names);
+}
+
+/** "X is likely ahead of Y: it has more points in 84 of 100 ways the open things can turn out." */
+function standingWords({ boardId, otherId, ahead, sureness }: Comparison, boardName: (id: string) => string): string {
+	const [name, other] = [boardName(boardId), boardName(otherId)];
+	if (!ahead || sureness === "too-close") return `${name} and ${other} are too close to call.`;
+	const often = ahead.share >= 1 ? "all" : `${ofHundred(ahead.share)} of 100`;
+	return `${name} is ${surenessWords[sureness]} ${other}, the next: it has more points in ${often} ways the open things can turn out.`;
+}
+
+/** Why the one with more points has them, with whole points that add up to the gap. */
+export function reasonsWords(
+	{ boardId, otherId, gap, contributions, enough, worst }: Comparison,
+	boardName: (id: string) => string,
+): readonly string[] {
+	const [ahead, behind] = gap < 0 ? [otherId, boardId] : [boardId, otherId];
+	const signed = contributions.map(({ points }) => (gap < 0 ? -points : points));
+	const whole = wholeParts(signed);
+	const total = whole.reduce((sum, points) => sum + points, 0);
+	const at = (id: string) => contributions.findIndex(({ criterionId }) => criterionId === id);
+	const pluses = enough.filter((id) => (whole[at(id)] ?? 0) > 0);
+	const minus = worst !== null && (whole[at(worst)] ?? 0) < 0 ? worst : null;
+	if (total === 0 || pluses.length === 0)
+		return [`${boardName(ahead)} and ${boardName(behind)} have about the same points.`];
+	const told = new Set([...pluses, ...(minus ? [minus] : [])]);
+	const rest = total - [...told].reduce((sum, id) => sum + (whole[at(id)] ?? 0), 0);
+	const plus = listed(pluses.map((id) => `${nameOf(id)} (${whole[at(id)]} more)`));
+	return [
+		`${boardName(ahead)} has ${total} ${total === 1 ? "point" : "points"} more than ${boardName(behind)}, mainly for ${plus}.`,
+		...(minus ? [`It is weaker in ${nameOf(minus)} (${-(whole[at(minus)] ?? 0)} fewer).`] : []),
+		...(rest === 0 ? [] : [`All else together makes ${Math.abs(rest)} ${rest > 0 ? "more" : "fewer"}.`]),
+	];
+}
+
+/** Of a board that no allowed weights put first. */
+export const neverFirst = "However you weigh what matters to you, another board has more points.";
+
+/** The change of one importance that would turn the two round, where a person might have said so. */
+function turnWords({ boardId, otherId, gap, turns }: Comparison, boardName: (id: string) => string): readonly string[] {
+	if (!turns) return ["No change in what one thing counts would turn these two round."];
+	const other = boardName(gap < 0 ? boardId : otherId);
+	const [now, at] = [Math.round(100 * turns.now), Math.round(100 * turns.at)];
+	// A change too small to say in whole points is told by the word "too close" already.
+	if (now === at) return [];
+	return [
+		`${other} would have more if ${nameOf(turns.criterionId)} counted for ${at > now ? "more" : "less"} than ${at} of 100; now it counts for ${now}.`,
+	];
+}
+
+function restsOnWords({ placed, free }: Lead["restsOn"]): readonly string[] {
+	if (placed.length === 0) return ["You have not said yet what matters to you, so every weight was tried."];
+	if (free.length === 0) return ["This rests on what you said matters to you."];
+	return [
+		`This rests on what you said matters to you. Left open, since you have not said how much they matter: ${listed(free.map(nameOf))}.`,
+	];
+}
+
+/** How another board of the shortlist stands to the first: points, money told apart, the word. */
+export function behindWords(comparison: Comparison, boardName: (id: string) => string): readonly string[] {
+	return reasonsWords(comparison, boardName);
+}

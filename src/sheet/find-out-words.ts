@@ -1,0 +1,76 @@
+import type { FindOut } from "../choose/find-out.ts";
+import type { OvertakesIf } from "../choose/overtakes-if.ts";
+import { criterionById } from "../criteria/all-criteria.ts";
+import { factAt } from "../parts/fact-list.ts";
+import { questionById } from "../questions/all-questions.ts";
+import { howToFindOut } from "./how-to-find-out.ts";
+import { listed } from "./listed.ts";
+
+/** One open thing: its name, how to find it out, and what it could change. */
+export interface FindOutWords {
+	readonly what: string;
+	readonly how: string;
+	/** Empty where nothing is known of what it could change. */
+	readonly changes: string;
+}
+
+/** From so many points on a fact's worth is told (own convention: less is noise). */
+const leastWorth = 0.5;
+
+/** @param boardName of a board by its id */
+export function findOutWords(one: FindOut, boardName: (id: string) => string): FindOutWords | null {
+	const { about } = one;
+	const changes = changesWords(one, boardName);
+	if (about.kind === "question") {
+		const question = questionById(about.questionId);
+		return question
+			? { what: question.label, how: `${question.howToFindOut} Until then: ${question.notSure}`, changes }
+			: null;
+	}
+	const found = howToFindOut(about.path);
+	if (!found) return null;
+	const what = about.kind === "board fact" ? `${boardName(about.boardId)}: ${found.what}` : found.what;
+	return { what, how: found.how, changes };
+}
+
+function changesWords({ decides, overtakes, worth }: FindOut, boardName: (id: string) => string): string {
+	return [
+		decides.length > 0
+			? `It decides whether ${listed(decides.map(boardName))} ${decides.length === 1 ? "fits" : "fit"}.`
+			: "",
+		overtakes ? overtakesWords(overtakes, boardName) : "",
+		worth !== null && worth >= leastWorth ? `Knowing it is worth about ${pointsOf(worth)}.` : "",
+	]
+		.filter((sentence) => sentence !== "")
+		.join(" ");
+}
+
+function pointsOf(worth: number): string {
+	const points = Math.max(1, Math.round(worth));
+	return points === 1 ? "1 point" : `${points} points`;
+}
+
+/** "It passes Polka only if this is 50 A or more." */
+export function overtakesWords(
+	{ path, criterionId, passes, turn, otherId }: OvertakesIf & { readonly otherId: string },
+	boardName: (id: string) => string,
+): string {
+	const fact = factAt("board", path.replace(/^board\./, ""));
+	const unit = fact?.unit ? ` ${fact.unit}` : "";
+	const other = boardName(otherId);
+	if (turn.kind !== "one of" && turn.measure) {
+		const criterion = criterionById(criterionId);
+		const value = turn.kind === "at least" ? Math.ceil(turn.value) : Math.floor(turn.value);
+		const shows = `it shows ${value} ${criterion?.unit ?? ""} or ${turn.kind === "at least" ? "more" : "less"}`;
+		return passes ? `It passes ${other} only if ${shows}.` : `It falls behind ${other} if ${shows}.`;
+	}
+	const told =
+		turn.kind === "one of"
+			? listedOr(turn.values.map((value) => (value === true ? "yes" : value === false ? "no" : `${value}${unit}`)))
+			: `${turn.value}${unit} or ${turn.kind === "at least" ? "more" : "less"}`;
+	return passes ? `It passes ${other} only if this is ${told}.` : `It falls behind ${other} if this is ${told}.`;
+}
+
+function listedOr(values: readonly string[]): string {
+	return values.length < 2 ? values.join("") : `${values.slice(0, -1).join(", ")} or ${values.at(-1)}`;
+}
