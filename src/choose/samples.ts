@@ -211,12 +211,16 @@ function partInWorld(part: ScorePart, at: number, boardId: string): SampledPart 
 
 /**
  * What is missing of the board itself is drawn for this board alone. What is missing of the person's own parts, or of
- * the room, is the same for every board and drawn once.
+ * the room, is the same for every board and drawn once. So is what is left where only a test is missing: every figure of
+ * the board is known then, and the estimate of heat errs by the same classes of surroundings for all (own convention).
  */
 function streamOf({ criterionId, measure }: ScorePart, boardId: string): number {
-	const isShared = measure.missing.length > 0 && !measure.missing.some((path) => /^(board|platform)\b/.test(path));
+	const ofBoard = measure.missing.filter((path) => /^(board|platform)\b/.test(path) && path !== onlyATest);
+	const isShared = measure.missing.length > 0 && ofBoard.length === 0;
 	return hashOf(isShared ? criterionId : `${criterionId} ${boardId}`);
 }
+
+const onlyATest = "board.powerDelivery.measurements";
 
 /** FNV-1a over the text's UTF-16 units, 32 bits. */
 function hashOf(text: string): number {

@@ -109,6 +109,15 @@ describe("what is not known", () => {
 		expect(shares.firstShare.get("B")).toBeGreaterThan(0.47);
 	});
 
+	test("where only a test is missing, the estimate errs alike for all", () => {
+		const untested = { missing: ["board.powerDelivery.measurements"] };
+		const shares = drawn([boardOf("A", [[0.1, 0.9]], {}, untested), boardOf("B", [[0, 0.8]], {}, untested)]);
+		expect(shares.ahead("A", "B")?.share).toBe(1);
+		const silent = { missing: ["board.powerDelivery.measurements", "board.powerDelivery.stageRatingA"] };
+		const apart = drawn([boardOf("A", [[0.1, 0.9]], {}, silent), boardOf("B", [[0, 0.8]], {}, silent)]);
+		expect(apart.ahead("A", "B")?.share).toBeLessThan(0.75);
+	});
+
 	test("of the person's own parts: it is the same for all, and the better board stays ahead", () => {
 		const own = { missing: ["processor.sustainedW"] };
 		const shares = drawn([boardOf("A", [[0.1, 0.9]], {}, own), boardOf("B", [[0, 0.8]], {}, own)]);

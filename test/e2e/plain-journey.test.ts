@@ -192,7 +192,7 @@ describe.concurrent("the short walk line by line", () => {
 		expect(told).toContain("The short walk ends here");
 		expect(told).toMatch(/\d+ questions were not asked\. The long walk asks them\./);
 		walk.type("make the sheet for the shop");
-		await walk.waitFor("What to look for");
+		await walk.waitFor("\n> ");
 		walk.type("my sheet.md");
 		await walk.waitFor("The sheet is written");
 		walk.type("s");

@@ -41,7 +41,7 @@ describe("the end of a short walk", () => {
 
 const ended: WalkState = walkDone({ ...quietAnswers, "about/walk-length": "short" }, "about/summer-room", "fit/bought");
 const screenAt = (state: WalkState): Screen =>
-	screenOf(viewWalk(demo, walkAt({ at: "tier-end", tier: "quality" }, state)));
+	screenOf(demo, walkAt({ at: "tier-end", tier: "quality" }, state)) as Screen;
 
 describe("the end of the last tier", () => {
 	test("tells it on the short way, with the way to be asked the rest", () => {

@@ -13,10 +13,23 @@ function adviceOf(state: WalkState, context = demo) {
 }
 
 const keys = {
-	advice: ["schema", "asOf", "market", "counts", "shortlist", "buildFindings", "waysOut", "nextQuestion"],
+	advice: [
+		"schema",
+		"asOf",
+		"market",
+		"counts",
+		"shortlist",
+		"lead",
+		"buildFindings",
+		"waysOut",
+		"conflicts",
+		"findOut",
+		"nextQuestion",
+	],
 	entry: [
 		"boardId",
 		"role",
+		"also",
 		"verdict",
 		"score",
 		"priceMinor",
@@ -24,11 +37,16 @@ const keys = {
 		"for",
 		"against",
 		"unknown",
+		"firstShare",
+		"canLead",
+		"anyOf",
+		"behind",
+		"weights",
 		"dependsOn",
 		"ways",
 	],
 	buildFinding: ["id", "verdict", "certain", "message", "data", "text"],
-	wayOut: ["giveUp", "firmness", "boardIds", "text"],
+	wayOut: ["giveUp", "firmness", "boardIds", "repairs", "text"],
 };
 
 const reasonIds = ["also-unknown", ...[...allRules, ...allCriteria].map(({ id }) => id)];
