@@ -63,7 +63,7 @@ export const backing = defineCriterion({
 	why: "Boards seldom fail, but when one does the whole computer stands still. Within the warranty the maker pays, and new firmware mends what is found later.",
 	ends: {
 		worst: "a short warranty, and no new firmware for years",
-		best: "the maker pays for five years or as long as you keep it, and still brings out firmware",
+		best: "the maker pays for years, and still brings out firmware",
 	},
 	unit: "points",
 	scale: pointsScale,

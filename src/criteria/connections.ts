@@ -73,8 +73,8 @@ export const connections = defineCriterion({
 	asks: "How much would a missing socket or a slow network bother you?",
 	why: "Sockets at the back cannot be added later without a hub, a card or an adapter.",
 	ends: {
-		worst: "every USB socket is taken from the first day, and the network is slow",
-		best: "four USB sockets are still free, and the network is as fast as yours",
+		worst: "USB sockets run out on the first day, and the network is slow",
+		best: "four USB sockets stay free, and the network is fast",
 	},
 	unit: "points",
 	scale: pointsScale,

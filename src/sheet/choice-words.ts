@@ -7,19 +7,24 @@ import { listed } from "./listed.ts";
 
 const nameOf = (criterionId: string): string => criterionById(criterionId)?.name ?? criterionId;
 
+/** So many sums stand in one sentence. */
+const sumsASentence = 2;
+
 /** Where the points of a board come from, in whole points that add up: "28 of 33 for cool power for hours, ...". */
 export function pointsWords({ parts }: Pick<Score, "parts">): string {
 	const most = wholeParts(parts.map(({ weight }) => 100 * weight));
 	const exact = parts.map(({ weight, value }) => 100 * weight * value.mid);
 	const got = wholeParts(exact, Math.round(exact.reduce((sum, points) => sum + points, 0)), most);
-	return parts
+	const sums = parts
 		.map(({ criterionId, weight }, index) => ({
 			weight,
 			words: `${got[index]} of ${most[index]} for ${nameOf(criterionId)}`,
 		}))
 		.sort((one, other) => other.weight - one.weight)
-		.map(({ words }) => words)
-		.join(", ");
+		.map(({ words }) => words);
+	return sums
+		.flatMap((_, index) => (index % sumsASentence === 0 ? [sums.slice(index, index + sumsASentence).join(", ")] : []))
+		.join(". ");
 }
 
 const surenessWords: Readonly<Record<Exclude<Sureness, "too-close">, string>> = {
@@ -112,7 +117,8 @@ function restsOnWords({ placed, free }: Lead["restsOn"]): readonly string[] {
 	if (placed.length === 0) return ["You have not said yet what matters to you, so every weight was tried."];
 	if (free.length === 0) return ["This rests on what you said matters to you."];
 	return [
-		`This rests on what you said matters to you. Left open, since you have not said how much they matter: ${listed(free.map(nameOf))}.`,
+		"This rests on what you said matters to you.",
+		`Not weighed by you yet: ${free.length > 4 ? `${free.slice(0, 3).map(nameOf).join(", ")} and ${free.length - 3} more` : listed(free.map(nameOf))}.`,
 	];
 }
 

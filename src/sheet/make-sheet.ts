@@ -223,12 +223,12 @@ function inShort(
 	if (counts.fits === 0 && hangsOnProcessor)
 		return [
 			`${leftWords}; which of them fit depends on the processor you take.`,
-			`${best.roleWords}: ${best.name}, ${best.priceWords}, ${best.scoreWords}.`,
+			`${best.roleWords}: ${best.name}, ${best.priceWords}. It has ${best.scoreWords}.`,
 			"Settle on a processor, then look here again: the choice among your candidates stays yours.",
 		];
 	return [
 		`${leftWords}${counts.fits === 0 ? ", but whether any of them fits is not known yet" : open}.`,
-		`${best.roleWords}: ${best.name}, ${best.priceWords}, ${best.scoreWords}.`,
+		`${best.roleWords}: ${best.name}, ${best.priceWords}. It has ${best.scoreWords}.`,
 		entries[0]?.verdict === "fits"
 			? "The sheet lists what to check before you pay."
 			: "Find out what is still unknown before you pay: it decides whether this board fits.",

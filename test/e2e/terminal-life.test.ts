@@ -29,6 +29,10 @@ async function answerSix(terminal: RealTerminal): Promise<void> {
 	await terminal.waitFor(/Fit, question 2[\s\S]*Tab more/);
 }
 
+/** Another question of Fit than the one about the case: which one hangs on what matters most then. */
+const behindCase = (terminal: RealTerminal): boolean =>
+	/^Fit\b/m.test(terminal.text()) && !/Which case|Which processor/.test(terminal.text());
+
 const sixAnswers = [
 	...["about/walk-length", "about/who", "about/activities", "about/money-in-all", "about/budget"],
 	"fit/processor",
@@ -170,7 +174,7 @@ describe.skipIf(!pty)("put to sleep", () => {
 		terminal.press("n");
 		await terminal.waitFor("Find: barn");
 		terminal.press(keys.enter);
-		await terminal.waitFor("Fit, question 3");
+		await terminal.waitFor(behindCase);
 		terminal.press(keys.interrupt);
 		await terminal.waitFor((t) => !t.isAlternate() && t.text().includes("To go on"));
 		terminal.press('echo "ended with $?"\r');
@@ -187,7 +191,7 @@ describe.skipIf(!pty)("put to sleep", () => {
 		terminal.press(keys.suspend);
 		await terminal.waitFor((t) => t.sent.slice(length).includes("\u001b[?1049h") && t.text() === before);
 		terminal.press(keys.enter);
-		await terminal.waitFor("Fit, question 3");
+		await terminal.waitFor(behindCase);
 	});
 
 	test("from outside, and woken again, it takes its keys as before", async () => {
@@ -199,7 +203,7 @@ describe.skipIf(!pty)("put to sleep", () => {
 		terminal.signal("SIGCONT");
 		await terminal.waitFor((t) => t.sent.slice(length).includes("\u001b[?1049h") && t.text() === before);
 		terminal.press(keys.enter);
-		await terminal.waitFor("Fit, question 3");
+		await terminal.waitFor(behindCase);
 	});
 });
 
@@ -212,7 +216,7 @@ describe.skipIf(!pty)("two programs on one walk", () => {
 		second.press(keys.enter);
 		await second.waitFor(`open in another window (process ${first.pid})`);
 		second.press(keys.enter);
-		await second.waitFor("Fit, question 3");
+		await second.waitFor(behindCase);
 		expect(
 			home()
 				.keptWalks()

@@ -55,6 +55,8 @@ describe.skipIf(!pty)("from the start to a written sheet", () => {
 			pressed += keysPressed.length;
 			await terminal.waitFor(wanted);
 		};
+		/** The whole of another screen than the one with these words. */
+		const behind = (words: string) => (t: RealTerminal) => !t.text().includes(words) && /Tab more/.test(t.text());
 		await press([], "Let's find the right board");
 		await press([keys.enter], "How much time do you have");
 		await press([keys.enter], "Who gives the answers?");
@@ -63,14 +65,24 @@ describe.skipIf(!pty)("from the start to a written sheet", () => {
 		await press([..."900", keys.enter], "How much may the board cost");
 		await press([..."200", keys.enter], "Which processor");
 		await press([..."deck", keys.enter], "Which case");
-		await press([..."barn", keys.enter], "graphics card?");
-		await press([..."no card", keys.enter], "memory already");
-		await press([keys.enter], "cooler will sit");
-		await press([..."the one", keys.enter], "power supply already");
-		await press([keys.down, keys.down, keys.enter], "Which drives");
-		await press([keys.enter, keys.enter], "Fit is done");
+		await press([..."barn", keys.enter], behind("Which case"));
+		// Which parts are asked for next hangs on what they could change.
+		const answers: Readonly<Record<string, readonly string[]>> = {
+			"graphics card?": [..."no card", keys.enter],
+			"memory already": [keys.enter],
+			"cooler will sit": [..."the one", keys.enter],
+			"power supply already": [keys.down, keys.down, keys.enter],
+			"Which drives": [keys.enter, keys.enter],
+			"other cards": [keys.enter, keys.enter],
+		};
+		for (let asked = 0; asked < 9 && !terminal.text().includes("Fit is done"); asked++) {
+			const [words, keysPressed] = Object.entries(answers).find(([one]) => terminal.text().includes(one)) ?? [];
+			if (!words || !keysPressed) throw new Error(`nothing to press here:\n${terminal.text()}`);
+			await press(keysPressed, behind(words));
+		}
+		expect(terminal.text()).toContain("Fit is done");
 		await press([keys.tab], "Where to?");
-		await press([..."5", keys.enter], "The sheet for shop and bench");
+		await press([..."8", keys.enter], "The sheet for shop and bench");
 		await press([keys.enter], "The sheet is written");
 		expect(pressed).toBeLessThanOrEqual(60);
 		const sheet = join(home().desk, "board-sheet.md");
@@ -81,7 +93,7 @@ describe.skipIf(!pty)("from the start to a written sheet", () => {
 		const joined = terminal.history().replaceAll("\n", "");
 		expect(joined).toContain(`The sheet: ${sheet}`);
 		expect(joined).toContain(`Your answers are kept in ${join(home().walks, "walk-")}`);
-		expect(Object.keys(home().keptWalks()[0]?.answers ?? {})).toHaveLength(12);
+		expect(Object.keys(home().keptWalks()[0]?.answers ?? {}).length).toBeGreaterThanOrEqual(8);
 	});
 });
 

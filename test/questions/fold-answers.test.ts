@@ -127,8 +127,8 @@ describe("possible worlds", () => {
 				expect(worlds.length).toBeGreaterThan(0);
 				expect(worlds.length).toBeLessThanOrEqual(mostWorlds);
 				expect(new Set(worlds.map(({ choices }) => JSON.stringify(choices))).size).toBe(worlds.length);
+				// What is planned to be paid differs with the candidate that is taken.
 				for (const world of worlds)
-					// What is planned to be paid differs with the candidate that is taken.
 					for (const [key, value] of Object.entries(facts))
 						if (key !== "moneyPlanned" && (value as { state?: string } | null)?.state !== "unknown")
 							expect(world.facts[key as keyof typeof facts]).toBe(value);

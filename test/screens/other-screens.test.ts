@@ -146,9 +146,13 @@ describe("the shortlist", () => {
 		const names = shortlist.map(({ boardId }) => demo.market.parts.board.find(({ id }) => id === boardId)?.name ?? "?");
 		expect(screen.title).toBe("Your shortlist");
 		const heads = screen.body.flatMap((block) => (block.kind === "heading" ? [block.text] : []));
-		expect(heads.map((head) => head.replace(/^.*: /, ""))).toEqual(names.map((name) => `${name} (invented)`));
+		expect(heads.map((head) => head.replace(/^.*: /, ""))).toEqual([
+			...names.map((name) => `${name} (invented)`),
+			"True of all of these",
+		]);
 		const rows = screen.body.flatMap((block) => (block.kind === "pairs" ? [block.pairs.map(([label]) => label)] : []));
-		for (const labels of rows) expect(labels.slice(0, 3)).toEqual(["Fit", "Price", "Score"]);
+		expect(rows[0]).toEqual(["How sure"]);
+		for (const labels of rows.slice(1, -1)) expect(labels.slice(0, 4)).toEqual(["Fit", "Price", "Score", "Points"]);
 		expect(screen.choices.flatMap(({ event }) => (event.type === "board" ? [event.boardId] : []))).toEqual(
 			shortlist.map(({ boardId }) => boardId),
 		);

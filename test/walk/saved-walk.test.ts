@@ -127,7 +127,7 @@ describe("a kept walk in a few words", () => {
 	test("says how much of what is asked is answered, and what comes next", () => {
 		const count = asked.length;
 		expect(words(startWalk())).toMatch(/^0 of \d+ answered, next comes About you, today$/);
-		expect(words(walkDone(quietAnswers, "fit/memory"))).toBe(
+		expect(words(walkDone(quietAnswers, "fit/supply"))).toBe(
 			`${count - 1} of ${count} answered, next comes Fit, today`,
 		);
 		expect(words(walkDone(quietAnswers))).toBe(`${count} of ${count} answered, today`);

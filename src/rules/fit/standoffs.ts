@@ -22,7 +22,7 @@ const optionalHoles: Partial<Record<BoardForm, HoleLetter>> = { microATX: "S" };
 type Letters = readonly HoleLetter[];
 
 const comeOutWords = ({ posts }: { posts: Letters }) =>
-	`${standoffsAt(posts)}: the board has no hole there, so ${itOrThey(posts)} must come out first.`;
+	`${standoffsAt(posts)}: the board has no hole there. ${posts.length === 1 ? "It" : "They"} must come out first.`;
 const comeOutAdvice = ({ posts }: { posts: Letters }) =>
 	`Do it before the board goes in: a standoff left there can short it. ${whereIs(posts)}`;
 
