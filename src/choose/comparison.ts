@@ -1,9 +1,10 @@
 import { mainReasons } from "../maths/contributions.ts";
 import { crossoverWeight } from "../maths/crossover-weight.ts";
+import { greatestRegrets } from "../maths/regret.ts";
 import type { BuildFacts } from "../parts/build.ts";
 import { aheadOf, type Sureness, surenessOf, tooCloseToCall } from "./how-sure.ts";
 import type { Ranked } from "./ranked-boards.ts";
-import type { Ahead, Samples } from "./samples.ts";
+import { type Ahead, regionOf, type Samples } from "./samples.ts";
 
 /** How one board stands to another. All points are of 100 and unrounded. */
 export interface Comparison {
@@ -42,6 +43,11 @@ export interface Lead {
 	readonly boardId: string;
 	/** Null where no other board is compared with it. */
 	readonly nearest: Comparison | null;
+	/**
+	 * The most points of 100 that another board may turn out to have more, over all weights that the answers allow and all
+	 * that is not known of the boards; a board that fits only in some of the ways open answers can turn out counts whole.
+	 */
+	readonly regret: number;
 	/** Boards with which it is too close to call, itself among them, in the order to take them; empty where there are none. */
 	readonly anyOf: readonly string[];
 	/** The criteria that were weighed as the person placed them, and those that were left free. */
@@ -102,12 +108,24 @@ export function leadOf(
 	return {
 		boardId: best.judged.board.id,
 		nearest: nearest && comparisonOf(best, nearest, samples),
+		regret: 100 * regretOf(best, candidates, { importance }),
 		anyOf: anyOf.map(({ judged }) => judged.board.id),
 		restsOn: {
 			placed: criterionIds.filter(isPlaced),
 			free: criterionIds.filter((id) => !isPlaced(id)),
 		},
 	};
+}
+
+/** Boards past this place have too little to expect to be the one regretted. */
+const mostRegretted = 40;
+
+function regretOf(best: Ranked, candidates: readonly Ranked[], facts: Pick<BuildFacts, "importance">): number {
+	const others = candidates.filter((entry) => entry !== best).slice(0, mostRegretted);
+	const ids = best.score.parts.map(({ criterionId }) => criterionId);
+	if (others.length === 0 || ids.length === 0) return 0;
+	const values = [best, ...others].map(({ score }) => score.parts.map(({ value }) => value));
+	return greatestRegrets(regionOf(facts, ids), values)[0] ?? 0;
 }
 
 /** The board that is ahead of it most often; among those never drawn, the one with most points. */

@@ -1,4 +1,5 @@
 import { worthOfAsking } from "../maths/information-value.ts";
+import { once } from "../maths/once.ts";
 import type { Answers, AnswerValue } from "../parts/answers-file.ts";
 import type { Build } from "../parts/build.ts";
 import { allQuestions } from "../questions/all-questions.ts";
@@ -122,6 +123,20 @@ export function worthsOfOpen(answers: Answers, context: QuestionContext): readon
 	return allQuestions
 		.filter((question) => answers[question.id]?.status !== "answered" && makesSense(question, now.build))
 		.map((question) => valueQuestion(question, answers, context, now).worth);
+}
+
+/** Points of 100 that each open question is worth, worked out when it is first asked for; null where none could be. */
+export function worthsWhenAsked(answers: Answers, context: QuestionContext): (questionId: string) => number | null {
+	const worths = once(
+		() =>
+			new Map(
+				worthsOfOpen(answers, context).map(({ questionId, worth, chance }) => [
+					questionId,
+					worth === null ? null : worth * chance,
+				]),
+			),
+	);
+	return (questionId) => worths().get(questionId) ?? null;
 }
 
 /** The same for one question; null where it is answered or makes no sense. */

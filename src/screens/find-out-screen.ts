@@ -1,4 +1,5 @@
 import { findOut } from "../choose/find-out.ts";
+import { worthsWhenAsked } from "../choose/next-question.ts";
 import { findOutWords } from "../sheet/find-out-words.ts";
 import { plainScreen } from "./plain-screen.ts";
 import { type Choice, heading, list, type Screen, text } from "./screen.ts";
@@ -11,7 +12,12 @@ const mostAsked = 5;
 export function findOutScreen(view: WalkView): Screen {
 	const { boards } = view.judgement();
 	const boardName = (id: string) => boards.find(({ board }) => board.id === id)?.board.name ?? id;
-	const open = findOut(view.judgement(), view.advice(), view.state.answers).flatMap((one) => {
+	const open = findOut(
+		view.judgement(),
+		view.advice(),
+		view.state.answers,
+		worthsWhenAsked(view.state.answers, view.context),
+	).flatMap((one) => {
 		const words = findOutWords(one, boardName);
 		return words ? [{ one, words }] : [];
 	});

@@ -1,8 +1,8 @@
-import { askedQuestions } from "../questions/is-asked.ts";
 import type { Place } from "../walk/walk-state.ts";
 import { leftWords } from "./boards-left.ts";
 import { plainScreen } from "./plain-screen.ts";
 import { type Screen, text } from "./screen.ts";
+import { goOnWords } from "./short-walk-words.ts";
 import type { WalkView } from "./walk-view.ts";
 
 /** Where going on with the questions is what "back" does anyway. */
@@ -10,7 +10,7 @@ const onTheWay: readonly Place["at"][] = ["start", "question", "describe"];
 
 /** Everything that can be reached from anywhere, one key away from every screen. */
 export function menuScreen(view: WalkView): Screen {
-	const unasked = askedQuestions(view.judgement().build).filter(({ id }) => !view.state.answers[id]).length;
+	const goOn = goOnWords(view);
 	return plainScreen(view, {
 		id: "menu",
 		title: "Where to?",
@@ -34,8 +34,8 @@ export function menuScreen(view: WalkView): Screen {
 			},
 			{ label: "The sheet for shop and bench", event: { type: "sheet" } },
 			{ label: "My parts", detail: "Paste a part's page, or type in its facts", event: { type: "own-parts" } },
-			...(unasked > 0 && !onTheWay.includes(view.state.returnTo[0]?.at ?? "start")
-				? [{ label: `Go on with the questions: ${unasked} left`, event: { type: "go-on" as const } }]
+			...(goOn !== null && !onTheWay.includes(view.state.returnTo[0]?.at ?? "start")
+				? [{ label: goOn, event: { type: "go-on" as const } }]
 				: []),
 			{ label: "Settings", event: { type: "settings" } },
 			{ label: "Save and leave", event: { type: "leave" } },

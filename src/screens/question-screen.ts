@@ -1,4 +1,5 @@
 import { onlyInventedBoards } from "../choose/only-invented-boards.ts";
+import { mostAsked } from "../choose/when-to-stop.ts";
 import type { Answer, AnswerValue } from "../parts/answers-file.ts";
 import { questionById } from "../questions/all-questions.ts";
 import { type Option, type Question, tierNames } from "../questions/define-question.ts";
@@ -35,9 +36,20 @@ export function questionScreen(view: WalkView, id: string): Screen {
 	});
 }
 
-/** "Fit, question 2 of 5": counted within the tier, among the questions that apply. */
+/**
+ * "Fit, question 2 of 5": counted within the tier, among the questions that apply. Nobody knows beforehand how many the
+ * short walk asks, so there it is "Fit, question 7 of at most 18".
+ */
 function placeWords(view: WalkView, question: Question): string {
-	const inTier = askedQuestions(view.judgement().build).filter(({ tier }) => tier === question.tier);
+	const { build } = view.judgement();
+	if (build.facts.walkLength === "short") {
+		const dealtWith = Object.keys(view.state.answers);
+		const at = dealtWith.includes(question.id) ? dealtWith.indexOf(question.id) : dealtWith.length;
+		return at < mostAsked
+			? `${tierNames[question.tier]}, question ${at + 1} of at most ${mostAsked}`
+			: tierNames[question.tier];
+	}
+	const inTier = askedQuestions(build).filter(({ tier }) => tier === question.tier);
 	const place = inTier.indexOf(question);
 	// A question of the long walk, opened from the review of a short one, has no place in it.
 	return place < 0

@@ -1,9 +1,9 @@
-import { askedQuestions } from "../questions/is-asked.ts";
 import type { SheetBoard, SheetOfAll } from "../sheet/sheet.ts";
 import { leftWords, nothingLeft } from "./boards-left.ts";
 import { nothingFits } from "./nothing-fits-screen.ts";
 import { plainScreen } from "./plain-screen.ts";
 import { type Block, type Choice, heading, pairs, type Screen, text } from "./screen.ts";
+import { goOnWords } from "./short-walk-words.ts";
 import type { WalkView } from "./walk-view.ts";
 
 /** The shortlist by role, with reasons; or, when nothing fits, what to give up. */
@@ -12,7 +12,7 @@ export function shortlistScreen(view: WalkView): Screen {
 	const nothing = nothingLeft(judgement) ? nothingFits(view, view.advice().waysOut) : null;
 	const { shortlist, partsDisagree, lead, ofAll } = view.sheet();
 	const stopped = partsDisagree.filter(({ isStopped }) => isStopped);
-	const unasked = askedQuestions(judgement.build).filter(({ id }) => !view.state.answers[id]).length;
+	const goOn = goOnWords(view);
 	const open: readonly Choice[] = shortlist.map(({ boardId, name }) => ({
 		label: `Look at ${name}`,
 		event: { type: "board", boardId },
@@ -37,9 +37,7 @@ export function shortlistScreen(view: WalkView): Screen {
 		],
 		choices: [
 			...(nothing?.choices ?? []),
-			...(unasked > 0
-				? [{ label: `Go on with the questions: ${unasked} left`, event: { type: "go-on" as const } }]
-				: []),
+			...(goOn !== null ? [{ label: goOn, event: { type: "go-on" as const } }] : []),
 			{ label: "Make the sheet for the shop", event: { type: "sheet" } },
 			...open,
 			...(shortlist.length > 0
@@ -56,7 +54,7 @@ export function shortlistScreen(view: WalkView): Screen {
 			{ label: "Leave", event: { type: "leave" } },
 		],
 		enter:
-			unasked > 0
+			goOn !== null
 				? { words: "go on with the questions", event: { type: "go-on" } }
 				: { words: "make the sheet", event: { type: "sheet" } },
 	});

@@ -1,3 +1,4 @@
+import { mostAsked } from "../choose/when-to-stop.ts";
 import { allQuestions } from "../questions/all-questions.ts";
 import { askedQuestions } from "../questions/is-asked.ts";
 import { plainScreen } from "./plain-screen.ts";
@@ -7,7 +8,6 @@ import type { WalkView } from "./walk-view.ts";
 /** What this is, what to have at hand, how long it takes. */
 export function startScreen(view: WalkView): Screen {
 	const asked = askedQuestions(view.judgement().build);
-	const short = allQuestions.filter((question) => question.short).length;
 	const dealtWith = asked.filter(({ id }) => view.state.answers[id]).length;
 	const [newest] = view.state.saved;
 	const boards = view.market.parts.board;
@@ -17,7 +17,7 @@ export function startScreen(view: WalkView): Screen {
 		title: "Let's find the right board for your computer",
 		body: [
 			text(
-				`You answer questions: about ${short} on the short walk, ${allQuestions.length} at most on the long one. You leave with a shortlist, and a sheet to take to the shop. The short walk takes about a quarter of an hour. You can stop at any time and go on later.`,
+				`You answer questions: at most ${mostAsked} on the short walk, ${allQuestions.length} at most on the long one. You leave with a shortlist, and a sheet to take to the shop. The short walk takes about a quarter of an hour. You can stop at any time and go on later.`,
 			),
 			text("Good to have at hand, as far as you have them:"),
 			list([

@@ -3,6 +3,7 @@ import type { Comparison } from "../choose/comparison.ts";
 import { conflictsOf } from "../choose/conflicts.ts";
 import { findOut } from "../choose/find-out.ts";
 import type { Judgement } from "../choose/judge.ts";
+import { nextQuestionByWorth, worthsWhenAsked } from "../choose/next-question.ts";
 import { repairedWays } from "../choose/repaired-answers.ts";
 import type { Answers } from "../parts/answers-file.ts";
 import type { QuestionContext } from "../questions/define-question.ts";
@@ -45,12 +46,12 @@ export function adviceJson(judgement: Judgement, advice: Advice, answers: Answer
 			text: repairedWayWords(way, judgement, context),
 		})),
 		conflicts: conflictsOf(advice.waysOut).map((rules) => ({ rules, text: conflictWords(rules, judgement) })),
-		findOut: findOut(judgement, advice, answers).map((one) => ({
+		findOut: findOut(judgement, advice, answers, worthsWhenAsked(answers, context)).map((one) => ({
 			...one,
 			worth: one.worth === null ? null : round(one.worth, 10),
 			...findOutWords(one, (id) => nameOf(judgement, id)),
 		})),
-		nextQuestion: advice.nextQuestion,
+		nextQuestion: nextQuestionByWorth(answers, context)?.questionId ?? advice.nextQuestion,
 	};
 }
 

@@ -121,8 +121,3 @@ function restsOnWords({ placed, free }: Lead["restsOn"]): readonly string[] {
 		`Not weighed by you yet: ${free.length > 4 ? `${free.slice(0, 3).map(nameOf).join(", ")} and ${free.length - 3} more` : listed(free.map(nameOf))}.`,
 	];
 }
-
-/** How another board of the shortlist stands to the first: points, money told apart, the word. */
-export function behindWords(comparison: Comparison, boardName: (id: string) => string): readonly string[] {
-	return reasonsWords(comparison, boardName);
-}

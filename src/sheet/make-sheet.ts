@@ -4,8 +4,10 @@ import { findOut } from "../choose/find-out.ts";
 import { measuresOfBuild } from "../choose/findings-of-market.ts";
 import { ownershipOf } from "../choose/firmness.ts";
 import type { BoardJudgement, BuildFinding, Judgement } from "../choose/judge.ts";
+import { worthsWhenAsked } from "../choose/next-question.ts";
 import { onlyInventedBoards } from "../choose/only-invented-boards.ts";
 import { repairedWays } from "../choose/repaired-answers.ts";
+import { once } from "../maths/once.ts";
 import type { Answers } from "../parts/answers-file.ts";
 import type { Board } from "../parts/board.ts";
 import type { Build, BuildFacts } from "../parts/build.ts";
@@ -46,6 +48,7 @@ export function makeSheet(judgement: Judgement, advice: Advice, answers: Answers
 	const ofAll = reasonsOfAll(whole);
 	const shortlist = whole.map((board) => withoutReasons(board, ofAll));
 	const boardName = (id: string) => judgedOf(id, judgement)?.board.name ?? id;
+	const open = once(() => openOf(answers, judgement, advice, context));
 	return {
 		title: "What to look for in a board",
 		asOf: context.asOf,
@@ -71,7 +74,10 @@ export function makeSheet(judgement: Judgement, advice: Advice, answers: Answers
 				],
 		plan: drawn(advice, judgement, planDrawn),
 		power: drawn(advice, judgement, powerDrawn),
-		open: openOf(answers, judgement, advice, context),
+		// Takes a while where much is open, and is on no screen but the sheet's own.
+		get open() {
+			return open();
+		},
 		answers: allQuestions
 			.filter((question) => isAsked(question, judgement.build) || answers[question.id])
 			.map((question) => answerOf(question.id, answers, context)),
@@ -323,7 +329,7 @@ function openOf(
 		}),
 	);
 	const boardName = (id: string) => judgedOf(id, judgement)?.board.name ?? id;
-	const inOrder = findOut(judgement, advice, counted).flatMap((one): SheetOpen[] => {
+	const inOrder = findOut(judgement, advice, counted, worthsWhenAsked(counted, context)).flatMap((one): SheetOpen[] => {
 		const words = findOutWords(one, boardName);
 		return words ? [{ what: words.what, how: [words.how, words.changes].filter(Boolean).join(" ") }] : [];
 	});

@@ -1,7 +1,7 @@
 import { advise } from "../choose/advise.ts";
 import { judge } from "../choose/judge.ts";
 import { type NextOfShortWalk, nextOfShortWalk } from "../choose/next-question.ts";
-import type { WhyStopped } from "../choose/when-to-stop.ts";
+import { smallRegret, sureShare, type WhyStopped } from "../choose/when-to-stop.ts";
 import type { Answers } from "../parts/answers-file.ts";
 import type { Build } from "../parts/build.ts";
 import type { Market } from "../parts/market.ts";
@@ -66,8 +66,9 @@ function nextOf(context: QuestionContext, answers: Answers, build: Build, from: 
 	return found;
 }
 
-/** Whether the board that leads is ahead of every other in 95 of 100 draws; see when-to-stop. */
+/** Whether the board that leads is ahead of every other nearly always, or can hardly be far behind; see when-to-stop. */
 function leadIsSure(market: Market, build: Build, answers: Answers): boolean {
 	const { lead } = advise(judge(market, build), answers);
-	return lead !== null && (lead.nearest === null || lead.nearest.sureness === "clearly");
+	if (lead === null) return false;
+	return lead.nearest === null || (lead.nearest.ahead?.share ?? 0) >= sureShare || lead.regret < smallRegret;
 }

@@ -28,6 +28,7 @@ const comparison = (more: Partial<Comparison> = {}): Comparison => ({
 const lead = (nearest: Comparison | null, more: Partial<Lead> = {}): Lead => ({
 	boardId: "polka",
 	nearest,
+	regret: 5,
 	anyOf: [],
 	restsOn: { placed: ["rescue", "quiet", "room"], free: [] },
 	...more,
