@@ -50,16 +50,18 @@ function boardwalk(args, input = "", env = {}) {
 
 /** Puts a screen of a real walk between the marks in README.md. @param {string} home */
 function writeReadme(home) {
-	const about = ["1", "1", "1", "1, 3", "900", "200"];
-	const fit = ["deckhand", "wardrobe", "no card", "mittens", "the one", "bonfire", "none yet", ""];
-	const lines = [...about, ...fit, "1, 2, 4"];
-	const { stdout } = boardwalk(["--plain"], `${lines.join("\n")}\n`, {
+	// A made-up person's walk, taken up where one wish is still open.
+	const person = JSON.parse(readFileSync(join(root, "data", "scenarios", "quiet-desk.json"), "utf8"));
+	delete person.answers["features/rear-usb-c"];
+	const answers = join(home, "answers.json");
+	writeFileSync(answers, JSON.stringify(person));
+	const { stdout } = boardwalk(["--plain", "--answers", answers], "1\n", {
 		HOME: home,
 		XDG_STATE_HOME: join(home, "state"),
 	});
-	// The screen starts with what the last answer did.
-	const start = stdout.lastIndexOf("\n> \n", stdout.indexOf("Features, question 2 of")) + 4;
-	if (start < 4) throw new Error("README.md: the screen to show was not reached");
+	// The screen starts with the boards left, above the line that names the question.
+	const start = stdout.lastIndexOf("\n> \n", stdout.indexOf("Features, question")) + 4;
+	if (start < 4 || !stdout.includes("Features, question")) throw new Error("README.md: the screen to show was not reached");
 	const path = join(root, "README.md");
 	const keys = /^Keys in the walk\n([\s\S]*?)\n\n/m.exec(boardwalk(["--help"]).stdout)?.[1];
 	if (!keys) throw new Error("--help has lost its keys");

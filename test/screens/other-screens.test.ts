@@ -2,6 +2,7 @@ import { describe, expect, test } from "vitest";
 import { advise } from "../../src/choose/advise.ts";
 import { judge } from "../../src/choose/judge.ts";
 import { repairedWays } from "../../src/choose/repaired-answers.ts";
+import { mostAsked } from "../../src/choose/when-to-stop.ts";
 import { allQuestions } from "../../src/questions/all-questions.ts";
 import { tierNames } from "../../src/questions/define-question.ts";
 import { foldAnswers } from "../../src/questions/fold-answers.ts";
@@ -38,8 +39,7 @@ describe("the start", () => {
 
 	test("says how many questions, what to have at hand, and that not sure is fine", () => {
 		const words = wordsAt(startWalk(), start);
-		const onShortWalk = allQuestions.filter(({ short }) => short).length;
-		expect(words).toContain(`about ${onShortWalk} on the short walk, ${allQuestions.length} at most on the long one`);
+		expect(words).toContain(`at most ${mostAsked} on the short walk, ${allQuestions.length} at most on the long one`);
 		expect(words).toContain("the name of your processor");
 		expect(words).toContain('"Not sure" is always a fine answer.');
 		expect(screenAt(demo, startWalk(), start).enter?.event).toEqual({ type: "next" });

@@ -75,7 +75,7 @@ describe("in short", () => {
 		const [best] = shortlist;
 		const { counts } = viewWalk(demo, quiet).judgement();
 		expect(inShort[0]).toContain(`${counts.all - counts.doesNotFit} of ${counts.all} boards are left`);
-		expect(inShort[1]).toContain(`${best?.name}, ${best?.priceWords}, ${best?.scoreWords}.`);
+		expect(inShort[1]).toContain(`${best?.name}, ${best?.priceWords}. It has ${best?.scoreWords}.`);
 	});
 
 	test("says what the best board hangs on where nothing is known to fit", () => {
