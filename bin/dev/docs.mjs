@@ -61,7 +61,8 @@ function writeReadme(home) {
 	});
 	// The screen starts with the boards left, above the line that names the question.
 	const start = stdout.lastIndexOf("\n> \n", stdout.indexOf("Features, question")) + 4;
-	if (start < 4 || !stdout.includes("Features, question")) throw new Error("README.md: the screen to show was not reached");
+	if (start < 4 || !stdout.includes("Features, question"))
+		throw new Error("README.md: the screen to show was not reached");
 	const path = join(root, "README.md");
 	const keys = /^Keys in the walk\n([\s\S]*?)\n\n/m.exec(boardwalk(["--help"]).stdout)?.[1];
 	if (!keys) throw new Error("--help has lost its keys");
