@@ -23,10 +23,10 @@ function startInShell(line: string, options: Omit<StartOptions, "home" | "comman
 async function answerSix(terminal: RealTerminal): Promise<void> {
 	await terminal.waitFor("Start");
 	terminal.press(keysToFit);
-	await terminal.waitFor("Fit, question 1");
+	await terminal.waitFor("Fit, question 6");
 	terminal.press(keys.enter);
 	// The whole screen, to its last line.
-	await terminal.waitFor(/Fit, question 2[\s\S]*Tab more/);
+	await terminal.waitFor(/Fit, question 7[\s\S]*Tab more/);
 }
 
 /** Another question of Fit than the one about the case: which one hangs on what matters most then. */
@@ -141,7 +141,7 @@ describe.skipIf(!pty)("killed in the middle", () => {
 		const terminal = start();
 		await terminal.waitFor(/❯ Go on with my walk: 6 of \d+ answered, next comes Fit, today/);
 		terminal.press(keys.enter);
-		await terminal.waitFor("Fit, question 2");
+		await terminal.waitFor("Fit, question 7");
 		expect(terminal.text()).toContain("Here you left off.");
 		expect(terminal.text()).not.toContain("another window");
 		terminal.press(`${keys.tab}${keys.down}${keys.enter}`);
@@ -224,7 +224,7 @@ describe.skipIf(!pty)("two programs on one walk", () => {
 				.sort(),
 		).toEqual([6, 7]);
 		first.press(keys.enter);
-		await first.waitFor("Fit, question 3");
+		await first.waitFor("Fit, question 8");
 		expect(
 			home()
 				.keptWalks()
