@@ -9,7 +9,7 @@ import { nextQuestion } from "./next-question.ts";
 import { candidatesOf, canStop, openFindings, type Ranked, rankBoards } from "./ranked-boards.ts";
 import { type SampledBoard, sampleScores } from "./samples.ts";
 import type { Score, ScorePart } from "./score.ts";
-import { type Role, rolesOf } from "./shortlist-roles.ts";
+import { nearestRival, type Role, rolesOf } from "./shortlist-roles.ts";
 import { type WayOut, waysOut } from "./ways-out.ts";
 
 /** A reason: a rule's finding, what a rule depends on, or a criterion's share. */
@@ -94,7 +94,7 @@ export function advise(judgement: Judgement, answers: Answers): Advice {
 			anyOf: anyOf.includes(entry) ? group : [],
 			behind: best && best !== entry ? comparisonOf(best, entry, samples) : null,
 		})),
-		lead: best ? leadOf(best, candidates, anyOf, samples, build.facts) : null,
+		lead: best ? leadOf(best, candidates, nearestRival(best, candidates, samples), anyOf, samples, build.facts) : null,
 		ranking: ranked.map(({ judged, score }) => ({ boardId: judged.board.id, score })),
 		buildFindings: judgement.buildFindings,
 		waysOut: waysOut(judgement),

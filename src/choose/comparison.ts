@@ -12,6 +12,8 @@ export interface Comparison {
 	readonly otherId: string;
 	/** Points of the first beyond the second; negative where the second has more. */
 	readonly gap: number;
+	/** The same in the whole points that both boards show. */
+	readonly shownGap: number;
 	/** What each criterion adds to the gap, in the order of the criteria; sums to it. */
 	readonly contributions: readonly Contribution[];
 	/** Of the criteria on which the one with more points is better: the fewest that outweigh all on which it is worse. */
@@ -68,6 +70,7 @@ export function comparisonOf(one: Ranked, other: Ranked, samples: Samples): Comp
 		boardId: one.judged.board.id,
 		otherId: other.judged.board.id,
 		gap,
+		shownGap: Math.round(one.score.mid) - Math.round(other.score.mid),
 		contributions,
 		enough: (reasons?.pluses ?? []).flatMap((index) => contributions[index]?.criterionId ?? []),
 		worst: reasons?.biggestMinus == null ? null : (contributions[reasons.biggestMinus]?.criterionId ?? null),
@@ -93,18 +96,19 @@ function turnOf(one: Ranked, other: Ranked): Turn | null {
 /**
  * @param best the first of the shortlist
  * @param candidates all boards that may lead
+ * @param nearest the one it is held against
  * @param anyOf those too close to call with it
  */
 export function leadOf(
 	best: Ranked,
 	candidates: readonly Ranked[],
+	nearest: Ranked | null,
 	anyOf: readonly Ranked[],
 	samples: Samples,
 	{ importance }: Pick<BuildFacts, "importance">,
 ): Lead {
 	const criterionIds = best.score.parts.map(({ criterionId }) => criterionId);
 	const isPlaced = (id: string) => importance[id] !== undefined;
-	const nearest = nearestTo(best, candidates, samples);
 	return {
 		boardId: best.judged.board.id,
 		nearest: nearest && comparisonOf(best, nearest, samples),
@@ -129,7 +133,7 @@ function regretOf(best: Ranked, candidates: readonly Ranked[], facts: Pick<Build
 }
 
 /** The board that is ahead of it most often; among those never drawn, the one with most points. */
-function nearestTo(best: Ranked, candidates: readonly Ranked[], samples: Samples): Ranked | null {
+export function nearestTo(best: Ranked, candidates: readonly Ranked[], samples: Samples): Ranked | null {
 	const others = candidates.filter((entry) => entry !== best);
 	const share = (entry: Ranked) => aheadOf(entry, best, samples)?.share ?? -1;
 	return others.reduce<Ranked | null>(

@@ -84,7 +84,11 @@ export function sampleScores(
 	const region = regionOf(facts, criterionIds);
 	const mayLead = withoutLeftBehind(boards, region, worldCount);
 	const weights = weightColumns(region, criterionIds.length);
-	const stateOf = worldCount > 1 ? statesOfSamples(worldCount) : null;
+	// Where no board fits there is nothing to be ahead of.
+	const fitting = [...new Set(boards.flatMap(({ possibleWorlds }) => possibleWorlds))].sort(
+		(one, other) => one - other,
+	);
+	const stateOf = worldCount > 1 ? statesOfSamples(fitting) : null;
 	const values = mayLead.map((board) => valuesOf(board, weights, worldCount, stateOf));
 	const shares = firstPlaceShares(values);
 	const firstShare = new Map(boards.map(({ boardId }) => [boardId, 0]));
@@ -113,7 +117,7 @@ export function sampleScores(
 			const exact = worldCount === 1 ? exactShare(first.score, second.score, region) : null;
 			return exact !== null
 				? { share: exact, isExact: true }
-				: { share: drawnShare(drawnOf(first), drawnOf(second)), isExact: false };
+				: { share: drawnShare(drawnOf(first), drawnOf(second), inEither(first, second, stateOf)), isExact: false };
 		},
 		canLead(boardId) {
 			if ((firstShare.get(boardId) ?? 0) > 0) return true;
@@ -186,8 +190,18 @@ function weightColumns(region: WeightRegion, criteria: number): readonly Float64
 }
 
 /** Worlds in turn. A draw and its mirror image, half the samples on, are of one world. */
-function statesOfSamples(worldCount: number): Uint8Array {
-	return Uint8Array.from({ length: sampleCount }, (_, sample) => (sample % (sampleCount / 2)) % worldCount);
+function statesOfSamples(worlds: readonly number[]): Uint8Array {
+	return Uint8Array.from(
+		{ length: sampleCount },
+		(_, sample) => worlds[(sample % (sampleCount / 2)) % worlds.length] ?? 0,
+	);
+}
+
+/** Whether one of two boards fits in a sample's world; a world in which neither does says nothing of the two. */
+function inEither(one: SampledBoard, other: SampledBoard, stateOf: Uint8Array | null): (sample: number) => boolean {
+	if (stateOf === null) return () => true;
+	const worlds = new Set([...one.possibleWorlds, ...other.possibleWorlds]);
+	return (sample) => worlds.has(stateOf[sample] as number);
 }
 
 function valuesOf(
@@ -238,13 +252,15 @@ function exactShare(one: Score, other: Score, region: WeightRegion): number | nu
 	return pairwiseShare(region, ahead);
 }
 
-function drawnShare(one: Float64Array, other: Float64Array): number {
-	let ahead = 0;
+function drawnShare(one: Float64Array, other: Float64Array, counts: (sample: number) => boolean): number {
+	let [ahead, all] = [0, 0];
 	for (let sample = 0; sample < one.length; sample++) {
+		if (!counts(sample)) continue;
+		all++;
 		const difference = (one[sample] as number) - (other[sample] as number);
 		ahead += difference > 1e-9 ? 1 : difference < -1e-9 ? 0 : 0.5;
 	}
-	return ahead / one.length;
+	return all === 0 ? 0.5 : ahead / all;
 }
 
 function meanWhereItFits(

@@ -1,3 +1,4 @@
+import { nearestTo } from "./comparison.ts";
 import { samePoints, tooCloseToCall } from "./how-sure.ts";
 import { placesLeft } from "./places-left.ts";
 import { byPrice, byScore, type Ranked } from "./ranked-boards.ts";
@@ -49,6 +50,9 @@ export function rolesOf(candidates: readonly Ranked[], ranked: readonly Ranked[]
 	if (cheapest && (cheapest !== best || priced.length > 1)) give(cheapest, "lowest-price");
 	give(cheapest && stepBetween(cheapest, best, priced), "step-between");
 	give(roomiest(candidates, best), "most-room");
+	// The board that the lead is held against can be looked at too.
+	const nearest = nearestRival(best, candidates, samples);
+	if (nearest && !roles.has(nearest) && !isBeaten(nearest, candidates, samples)) give(nearest, "also-good");
 	const others = ranked.filter((entry) => !candidates.includes(entry));
 	give(
 		others.find((entry) => byScore(entry, best) < 0),
@@ -61,6 +65,19 @@ export function rolesOf(candidates: readonly Ranked[], ranked: readonly Ranked[]
 	// A short list is filled with boards that may fit, so that none is forgotten for a fact that can be found out.
 	for (const entry of others) if (!roles.has(entry)) give(entry, "check-first");
 	return { roles, also, anyOf: tied.length > 1 ? tied : [] };
+}
+
+/** Rivals are looked for among so many boards with most points. */
+const mostRivals = 20;
+
+/**
+ * The board that comes nearest to the best match: of those that no better one undercuts, since nobody would take a board
+ * that costs more and has fewer points; where there are no others, of all.
+ */
+export function nearestRival(best: Ranked, candidates: readonly Ranked[], samples: Samples): Ranked | null {
+	const some = candidates.slice(0, mostRivals);
+	const rivals = some.filter((entry) => entry === best || !isBeaten(entry, some, samples));
+	return nearestTo(best, rivals, samples) ?? nearestTo(best, some, samples);
 }
 
 /** Those with a price in the best match's currency; where it has none, in the first one that is known. */

@@ -24,9 +24,11 @@ export const steadyPower = defineCriterion({
 	source: "own-convention",
 	grounds:
 		"A hottest stage of 90 degrees C counts as the end of comfortable (common practice). 15 degrees below it are plenty, and past 30 nothing is gained.",
-	reads: ["power.steady"],
-	measure({ "power.steady": steady }): Measure | null {
-		if (!steady) return null;
+	reads: ["power.steady", "processor"],
+	measure({ "power.steady": steady, processor }): Measure | null {
+		// Without the processor's watts anything may be, for every board alike: left out, it would make the rest look sure.
+		if (!steady)
+			return { low: -furthestK, high: furthestK, missing: [processor === "have" ? "processor.baseW" : "processor"] };
 		const { spareK, missing } = steady;
 		const [low, high] = [clamp(spareK.low), clamp(spareK.high)];
 		return {
@@ -36,7 +38,9 @@ export const steadyPower = defineCriterion({
 			missing: low < ampleK && high > 0 ? missing : [],
 		};
 	},
-	says: ({ low, high }) => {
+	says: ({ low, high, missing }) => {
+		if (low === -furthestK && high === furthestK && missing.every((path) => path.startsWith("processor")))
+			return "how cool its power stages stay is not known";
 		// Downward, as the rule on power and heat does: nobody is promised a degree that is not there.
 		const [from, to] = [Math.floor(low), Math.floor(high)];
 		if (from >= 0) return `its power stages have ${degrees(from, to)} to spare under your load`;

@@ -17,7 +17,8 @@ export function wholeParts(
 		.map((part, index) => ({ index, remainder: part - Math.floor(part) }))
 		.filter(({ index }) => (whole[index] ?? 0) < (most[index] ?? Number.POSITIVE_INFINITY))
 		.sort((one, other) => other.remainder - one.remainder || one.index - other.index);
-	// Rounding a sum can ask for one less than the parts rounded down only through floating point; never for more than all.
 	for (const { index } of byRemainder.slice(0, Math.max(0, left))) whole[index] = (whole[index] ?? 0) + 1;
+	// A total below all parts rounded down takes from those with the smallest remainders.
+	for (const { index } of left < 0 ? byRemainder.slice(left) : []) whole[index] = (whole[index] ?? 0) - 1;
 	return whole;
 }

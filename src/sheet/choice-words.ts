@@ -71,18 +71,19 @@ function standingWords({ boardId, otherId, ahead, sureness }: Comparison, boardN
 	const [name, other] = [boardName(boardId), boardName(otherId)];
 	if (!ahead || sureness === "too-close") return `${name} and ${other} are too close to call.`;
 	const often = ahead.share >= 1 ? "all" : `${ofHundred(ahead.share)} of 100`;
-	return `${name} is ${surenessWords[sureness]} ${other}, the next: it has more points in ${often} ways the open things can turn out.`;
+	return `${name} is ${surenessWords[sureness]} ${other}, the next: it has more points in ${often} tries with weights and unknown facts drawn by lot.`;
 }
 
 /** Why the one with more points has them, with whole points that add up to the gap. */
 export function reasonsWords(
-	{ boardId, otherId, gap, contributions, enough, worst }: Comparison,
+	{ boardId, otherId, gap, shownGap, contributions, enough, worst }: Comparison,
 	boardName: (id: string) => string,
 ): readonly string[] {
 	const [ahead, behind] = gap < 0 ? [otherId, boardId] : [boardId, otherId];
 	const signed = contributions.map(({ points }) => (gap < 0 ? -points : points));
-	const whole = wholeParts(signed);
-	const total = whole.reduce((sum, points) => sum + points, 0);
+	// The two scores stand beside it, so it is their difference that is told.
+	const total = Math.abs(shownGap);
+	const whole = wholeParts(signed, total);
 	const at = (id: string) => contributions.findIndex(({ criterionId }) => criterionId === id);
 	const pluses = enough.filter((id) => (whole[at(id)] ?? 0) > 0);
 	const minus = worst !== null && (whole[at(worst)] ?? 0) < 0 ? worst : null;

@@ -15,7 +15,7 @@ import { partWords } from "../parts/part-words.ts";
 import { measurePlan } from "../plan/measure-plan.ts";
 import { allQuestions } from "../questions/all-questions.ts";
 import type { Question, QuestionContext } from "../questions/define-question.ts";
-import { isAsked } from "../questions/is-asked.ts";
+import { askedQuestions, isAsked } from "../questions/is-asked.ts";
 import { partKindsOfBuild } from "../questions/owned-parts.ts";
 import { cautions } from "../reference/cautions.ts";
 import { type SourceId, sourceById } from "../reference/sources.ts";
@@ -64,7 +64,7 @@ export function makeSheet(judgement: Judgement, advice: Advice, answers: Answers
 		mustHave: needs.filter((need) => !isWish(need)),
 		niceToHave: needs.filter(isWish),
 		shortlist,
-		lead: advice.lead ? leadWords(advice.lead, boardName) : [],
+		lead: advice.lead ? [...leadWords(advice.lead, boardName), ...openQuestionsWords(answers, judgement)] : [],
 		ofAll,
 		nothingFits: onlyInventedBoards(judgement)
 			? []
@@ -142,6 +142,15 @@ function boardOf(entry: ShortlistEntry, judgement: Judgement, { asOf }: Question
 		against: entry.against.map(reasonWords),
 		unknown: entry.unknown.map(reasonWords),
 	};
+}
+
+/** What the tries leave out: answers that nobody has given change what is asked of a board, not how it is weighed. */
+function openQuestionsWords(answers: Answers, { build }: Judgement): readonly string[] {
+	const open = askedQuestions(build).filter(({ id }) => answers[id]?.status !== "answered").length;
+	if (open === 0) return [];
+	return [
+		`${open === 1 ? "1 open question is" : `${open} open questions are`} not in these tries: ${open === 1 ? "its answer" : "their answers"} can still change the order.`,
+	];
 }
 
 /** Reasons that stand with every board of a list of several. */
@@ -329,7 +338,7 @@ function openOf(
 		}),
 	);
 	const boardName = (id: string) => judgedOf(id, judgement)?.board.name ?? id;
-	const inOrder = findOut(judgement, advice, counted, worthsWhenAsked(counted, context)).flatMap((one): SheetOpen[] => {
+	const inOrder = findOut(judgement, advice, counted, worthsWhenAsked(answers, context)).flatMap((one): SheetOpen[] => {
 		const words = findOutWords(one, boardName);
 		return words ? [{ what: words.what, how: [words.how, words.changes].filter(Boolean).join(" ") }] : [];
 	});

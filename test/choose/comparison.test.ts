@@ -107,7 +107,7 @@ describe("the lead", () => {
 		const given = buildOf({ ...half, importance });
 		const { candidates, samples } = compared(market, given);
 		const [best] = candidates as [Ranked];
-		expect(leadOf(best, candidates, [], samples, given.facts)).toMatchObject({
+		expect(leadOf(best, candidates, null, [], samples, given.facts)).toMatchObject({
 			nearest: null,
 			anyOf: [],
 			restsOn: { placed: ["rescue"], free: ["quiet"] },

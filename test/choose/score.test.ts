@@ -444,6 +444,7 @@ test("a criterion is counted for every board of the market or for none", () => {
 		);
 		expect(new Set(counted).size).toBe(1);
 		const countsHeat = counted[0]?.includes("steady-power");
-		expect(countsHeat, JSON.stringify(given)).toBe(given === all);
+		// Without a processor heat may be anything; it is not left out, or the rest would look sure.
+		expect(countsHeat, JSON.stringify(given)).toBe(given !== build);
 	}
 });

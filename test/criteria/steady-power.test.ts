@@ -39,9 +39,11 @@ describe("degrees to the comfortable line of 90 degrees C", () => {
 		]);
 	});
 
-	test("without a processor it says nothing", () => {
-		expect(measure({ ...known }, {})).toBeNull();
-		expect(measure({ ...known }, { processor: {} })).toBeNull();
+	test("without a processor, or without its watts, anything may be, and what is missing is said", () => {
+		const open = measure({ ...known }, {});
+		expect(open).toEqual({ low: -60, high: 60, missing: ["processor"] });
+		expect(open && steadyPower.says(open)).toBe("how cool its power stages stay is not known");
+		expect(measure({ ...known }, { processor: {} })).toMatchObject({ missing: ["processor.baseW"] });
 	});
 
 	test("watts that are a range are one more thing to find out", () => {

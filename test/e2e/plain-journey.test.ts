@@ -433,7 +433,7 @@ describe.concurrent("a file of answers", () => {
 		expect([exitCode, stdout]).toEqual([65, ""]);
 		expect(stderr.split("\n")).toEqual([
 			expect.stringContaining("my.json: answers.about/quiet.value: expected one of"),
-			expect.stringContaining("my.json: answers.features/room.value: expected one of"),
+			expect.stringContaining("my.json: answers.features/full-speed.value: expected one of"),
 			"2 mistakes in all.",
 			"",
 		]);

@@ -13,6 +13,7 @@ const comparison = (more: Partial<Comparison> = {}): Comparison => ({
 	boardId: "polka",
 	otherId: "jig",
 	gap: 16,
+	shownGap: 16,
 	contributions: [
 		{ criterionId: "rescue", points: 18.8 },
 		{ criterionId: "quiet", points: -4.2 },
@@ -37,7 +38,7 @@ const lead = (nearest: Comparison | null, more: Partial<Lead> = {}): Lead => ({
 describe("how sure", () => {
 	test("the word, the share, the reasons that add up, what would turn it, what it rests on", () => {
 		expect(leadWords(lead(comparison()), boardName)).toEqual([
-			"Polka is likely ahead of Jig, the next: it has more points in 84 of 100 ways the open things can turn out.",
+			"Polka is likely ahead of Jig, the next: it has more points in 84 of 100 tries with weights and unknown facts drawn by lot.",
 			"Polka has 16 points more than Jig, mainly for ease of building and of starting (19 more).",
 			"It is weaker in quiet (4 fewer).",
 			"All else together makes 1 more.",
@@ -69,7 +70,7 @@ describe("how sure", () => {
 	test("a share is whole, and never all while something else may be", () => {
 		expect([0, 0.004, 0.5, 0.996, 1].map(ofHundred)).toEqual([0, 1, 50, 99, 100]);
 		expect(leadWords(lead(comparison({ sureness: "clearly", ahead: { share: 1, isExact: true } })), boardName)[0]).toBe(
-			"Polka is clearly ahead of Jig, the next: it has more points in all ways the open things can turn out.",
+			"Polka is clearly ahead of Jig, the next: it has more points in all tries with weights and unknown facts drawn by lot.",
 		);
 	});
 });
@@ -80,6 +81,7 @@ describe("reasons", () => {
 			boardId: "jig",
 			otherId: "polka",
 			gap: -16,
+			shownGap: -16,
 			contributions: comparison().contributions.map(({ criterionId, points }) => ({ criterionId, points: -points })),
 		});
 		expect(reasonsWords(turned, boardName)[0]).toBe(
@@ -88,9 +90,9 @@ describe("reasons", () => {
 	});
 
 	test("nothing between them is said as it is", () => {
-		expect(reasonsWords(comparison({ gap: 0, contributions: [], enough: [], worst: null }), boardName)).toEqual([
-			"Polka and Jig have about the same points.",
-		]);
+		expect(
+			reasonsWords(comparison({ gap: 0, shownGap: 0, contributions: [], enough: [], worst: null }), boardName),
+		).toEqual(["Polka and Jig have about the same points."]);
 	});
 });
 
