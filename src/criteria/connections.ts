@@ -73,7 +73,7 @@ export const connections = defineCriterion({
 	asks: "How much would a missing socket or a slow network bother you?",
 	why: "Sockets at the back cannot be added later without a hub, a card or an adapter.",
 	ends: {
-		worst: "sockets for USB run out on the first day, and the network is slow",
+		worst: "no USB socket is left over, and the network is slow",
 		best: "four USB sockets stay free, and the network is fast",
 	},
 	unit: "points",

@@ -35,7 +35,13 @@ export function findOutScreen(view: WalkView): Screen {
 		title: "What to find out, and what it could change",
 		body: [
 			...(open.length === 0 ? [text("Nothing that bears on the shortlist is open.")] : []),
-			...(couldChange.length > 0 ? [heading("Could change your shortlist"), lines(couldChange)] : []),
+			...(couldChange.length > 0
+				? [
+						heading("Could change your shortlist"),
+						text("Its worth is what you gain on average, in points of 100, by choosing after you know it."),
+						lines(couldChange),
+					]
+				: []),
 			...(others.length > 0 ? [heading("Open too, with less weight"), lines(others)] : []),
 		],
 		choices: [

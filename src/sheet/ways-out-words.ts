@@ -28,8 +28,15 @@ export function repairedWayWords(way: RepairedWayOut, judgement: Judgement, cont
 			.join(" ");
 	const changes = [...new Set(way.giveUp.map((id) => ruleById(id)?.wayOut ?? id))];
 	const owned = way.giveUp.map((id) => ownershipWords(ruleById(id) ?? { reads: [] }, judgement.build.facts));
+	const one = way.boardIds.length === 1;
 	return [
-		`${countedBoards(way.boardIds.length)} would ask for ${changes.join(" and ")}: ${named(way.boardIds, judgement)}.`,
+		...(changes.length === 1
+			? [`${countedBoards(way.boardIds.length)} would ask for ${changes[0]}: ${named(way.boardIds, judgement)}.`]
+			: [
+					`${countedBoards(way.boardIds.length)} ${one ? "comes" : "come"} back only with several changes at once: ${named(way.boardIds, judgement)}.`,
+					// A long list is easier read as short sentences.
+					...changes.map((change) => `${capital(change)}.`),
+				]),
 		"No single answer here does that yet.",
 		...new Set(owned),
 	]

@@ -8,11 +8,9 @@ import { buildFacts, type GivenBuild } from "../rules/rule-subject.ts";
 const { heatSink: _, ...known } = { ...knownStages, coreStages: 12 };
 
 function measure(powerDelivery: object, build: GivenBuild) {
-	const { steady } = powerFactsOf(
-		{ id: "a-board", name: "A board", powerDelivery },
-		buildFacts({ ...knownAir, ...build }),
-	);
-	return steadyPower.measure(steady ? { "power.steady": steady } : {});
+	const facts = buildFacts({ ...knownAir, ...build });
+	const { steady } = powerFactsOf({ id: "a-board", name: "A board", powerDelivery }, facts);
+	return steadyPower.measure({ processor: facts.processor.state, ...(steady ? { "power.steady": steady } : {}) });
 }
 
 describe("degrees to the comfortable line of 90 degrees C", () => {
