@@ -59,7 +59,7 @@ function nameOf({ boards }: Judgement, boardId: string): string {
 	return boards.find(({ board }) => board.id === boardId)?.board.name ?? boardId;
 }
 
-/** Points in tenths; shares of 0 to 1 in hundredths. */
+/** Points in tenths; shares and weights of 0 to 1 fine enough to be summed. */
 function comparisonJson({
 	boardId,
 	otherId,
@@ -78,8 +78,8 @@ function comparisonJson({
 		contributions: contributions.map(({ criterionId, points }) => ({ id: criterionId, points: round(points, 10) })),
 		enough,
 		worst,
-		turns: turns && { id: turns.criterionId, now: round(turns.now, 100), at: round(turns.at, 100) },
-		ahead: ahead && { share: round(ahead.share, 100), exact: ahead.isExact },
+		turns: turns && { id: turns.criterionId, now: round(turns.now, 1e4), at: round(turns.at, 1e4) },
+		ahead: ahead && { share: round(ahead.share, 1e4), exact: ahead.isExact },
 		sureness,
 	};
 }
@@ -114,13 +114,13 @@ function entryJson({
 		for: reasons.for.map(reasonJson),
 		against: reasons.against.map(reasonJson),
 		unknown: reasons.unknown.map(reasonJson),
-		firstShare: firstShare === null ? null : round(firstShare, 100),
+		firstShare: firstShare === null ? null : round(firstShare, 1e4),
 		canLead,
 		anyOf,
 		behind: behind && comparisonJson(behind),
 		weights: score.parts.map(({ criterionId, weight, value }) => ({
 			id: criterionId,
-			weight: round(weight, 1000),
+			weight: round(weight, 1e6),
 			value: { low: round(value.low, 1000), mid: round(value.mid, 1000), high: round(value.high, 1000) },
 		})),
 		dependsOn,
