@@ -23,7 +23,11 @@ const mayImport = {
 	plan: { folders: upToPower },
 	power: { folders: upToPower },
 	rules: { folders: ["parts", "reference"], files: ["src/maths/kleene.ts"], typesOf: ["plan", "power"] },
-	criteria: { folders: ["parts", "reference"], typesOf: ["plan", "power"] },
+	criteria: {
+		folders: ["parts", "reference"],
+		files: ["src/maths/piecewise-linear.ts"],
+		typesOf: ["plan", "power"],
+	},
 	questions: { folders: ["parts", "reference", "criteria", "power"], typesOf: ["maths"] },
 	choose: { folders: upToChoose },
 	walk: { folders: [...upToChoose, "choose", "reading"] },

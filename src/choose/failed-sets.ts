@@ -1,9 +1,9 @@
 import type { BuildFacts, World } from "../parts/build.ts";
-import { pathParts } from "../parts/fact-path.ts";
 import type { Market } from "../parts/market.ts";
 import { allRules } from "../rules/all-rules.ts";
 import type { Rule } from "../rules/define-rule.ts";
 import { type FindingOnBoard, findingsOfMarket, seenBy } from "./findings-of-market.ts";
+import { isMeasured } from "./is-measured.ts";
 
 /** Which of the rules that can stop a board do so, for a board (its place in the market) in one world. */
 interface FailedIn {
@@ -55,7 +55,3 @@ const stopping: readonly SeenRule[] = allRules
 	.map((rule) => ({ rule, seen: seenBy(rule) }));
 const quickRules = stopping.filter(({ rule }) => !isMeasured(rule));
 const measuredRules = stopping.filter(({ rule }) => isMeasured(rule));
-
-function isMeasured({ reads, mayRead }: Rule): boolean {
-	return [...reads, ...mayRead].some((path) => ["plan", "headers", "power"].includes(pathParts(path).root));
-}

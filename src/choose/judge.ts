@@ -2,13 +2,13 @@ import { inclusionMinimal } from "../maths/minimal-sets.ts";
 import { once } from "../maths/once.ts";
 import type { Board } from "../parts/board.ts";
 import type { Build, BuildFacts, World } from "../parts/build.ts";
-import { pathParts } from "../parts/fact-path.ts";
 import type { Market } from "../parts/market.ts";
 import { allRules } from "../rules/all-rules.ts";
 import type { Rule } from "../rules/define-rule.ts";
 import type { Finding, Verdict } from "../rules/outcome.ts";
 import { type RuleSubject, runRule } from "../rules/run-rule.ts";
 import { type FindingOnBoard, findingsOfMarket, measuresOfBuild, seenBy, subjectsWith } from "./findings-of-market.ts";
+import { isMeasured } from "./is-measured.ts";
 
 /**
  * What the rules say of one board. The verdict is worked out at once, all else when it is first asked for: most boards
@@ -86,11 +86,6 @@ export function judge(market: Market, build: Build): Judgement {
 }
 
 const boardRules = allRules.filter(({ scope }) => scope === "board").map((rule) => ({ rule, seen: seenBy(rule) }));
-
-/** Whether a rule reads what must be measured of the whole build first: such rules are run last. */
-function isMeasured({ reads, mayRead }: Rule): boolean {
-	return [...reads, ...mayRead].some((path) => ["plan", "headers", "power"].includes(pathParts(path).root));
-}
 
 /** Worlds that look alike to a rule are judged once. */
 interface RulePlan {

@@ -4,7 +4,7 @@ import { pairwiseShare } from "../maths/pairwise-share.ts";
 import { canBeBest } from "../maths/potential-optimality.ts";
 import { type SampledPart, sampledValues } from "../maths/sampled-values.ts";
 import { seededDraws } from "../maths/seeded-draws.ts";
-import { firstPlaceShares, rankShares } from "../maths/shares.ts";
+import { firstPlaceShares, pairwiseShares, rankShares } from "../maths/shares.ts";
 import { simplexSamples } from "../maths/simplex-samples.ts";
 import type { WeightRegion } from "../maths/weight-region.ts";
 import { weightsInTiers } from "../maths/weights-in-tiers.ts";
@@ -117,7 +117,7 @@ export function sampleScores(
 			const exact = worldCount === 1 ? exactShare(first.score, second.score, region) : null;
 			return exact !== null
 				? { share: exact, isExact: true }
-				: { share: drawnShare(drawnOf(first), drawnOf(second), inEither(first, second, stateOf)), isExact: false };
+				: { share: drawnShare(drawnOf(first), drawnOf(second), shareOfEither(first, second, stateOf)), isExact: false };
 		},
 		canLead(boardId) {
 			if ((firstShare.get(boardId) ?? 0) > 0) return true;
@@ -197,11 +197,13 @@ function statesOfSamples(worlds: readonly number[]): Uint8Array {
 	);
 }
 
-/** Whether one of two boards fits in a sample's world; a world in which neither does says nothing of the two. */
-function inEither(one: SampledBoard, other: SampledBoard, stateOf: Uint8Array | null): (sample: number) => boolean {
-	if (stateOf === null) return () => true;
+/** The share of samples in whose world one of two boards fits; a world in which neither does says nothing of the two. */
+function shareOfEither(one: SampledBoard, other: SampledBoard, stateOf: Uint8Array | null): number {
+	if (stateOf === null) return 1;
 	const worlds = new Set([...one.possibleWorlds, ...other.possibleWorlds]);
-	return (sample) => worlds.has(stateOf[sample] as number);
+	let count = 0;
+	for (const world of stateOf) if (worlds.has(world)) count++;
+	return count / stateOf.length;
 }
 
 function valuesOf(
@@ -252,15 +254,15 @@ function exactShare(one: Score, other: Score, region: WeightRegion): number | nu
 	return pairwiseShare(region, ahead);
 }
 
-function drawnShare(one: Float64Array, other: Float64Array, counts: (sample: number) => boolean): number {
-	let [ahead, all] = [0, 0];
-	for (let sample = 0; sample < one.length; sample++) {
-		if (!counts(sample)) continue;
-		all++;
-		const difference = (one[sample] as number) - (other[sample] as number);
-		ahead += difference > 1e-9 ? 1 : difference < -1e-9 ? 0 : 0.5;
-	}
-	return all === 0 ? 0.5 : ahead / all;
+/**
+ * Samples in which both are level count half.
+ *
+ * @param counting the share of samples that count; in the others neither board fits, so that both have nothing
+ */
+function drawnShare(one: Float64Array, other: Float64Array, counting: number): number {
+	if (counting === 0) return 0.5;
+	const [[, wins = 0] = [], [losses = 0] = []] = pairwiseShares([one, other]).ahead;
+	return (1 + (wins - losses) / counting) / 2;
 }
 
 function meanWhereItFits(

@@ -1,9 +1,9 @@
+import { piecewiseLinear } from "../maths/piecewise-linear.ts";
 import type { FactsUnder } from "../parts/fact-path.ts";
 import type { PlacedDevice } from "../plan/plan.ts";
 import type { PlannedThing } from "../plan/plan-facts.ts";
 import { gbytesPerSecond, type LinkGeneration } from "../reference/link-bandwidth.ts";
 import { defineCriterion, type Measure, type Scale } from "./define-criterion.ts";
-import { valueOn } from "./sum-of-scales.ts";
 
 /**
  * What a share of the speed is worth, by kind. Common practice, no source: a graphics card at half its lanes loses a few
@@ -153,8 +153,8 @@ function worthOf({ device, connector, link }: PlacedDevice): readonly number[] {
 }
 
 function worth(kind: PlacedDevice["device"]["kind"], share: number, gbytesPerS: number | null): number {
-	if (kind !== "graphics card") return valueOn(worthOfShare["drive or card"], share);
-	const value = valueOn(worthOfShare["graphics card"], share);
+	if (kind !== "graphics card") return piecewiseLinear(worthOfShare["drive or card"], share);
+	const value = piecewiseLinear(worthOfShare["graphics card"], share);
 	return gbytesPerS !== null && gbytesPerS >= plentyGbytesPerS ? Math.max(nearlyFull, value) : value;
 }
 
@@ -178,7 +178,7 @@ function memoryOf(facts: Facts): FastPart | null {
 		high: Math.min(rate, highest ?? rate),
 	};
 	const rates = mayRaise === true ? [raised] : mayRaise === false ? [plain] : [plain, raised];
-	const value = (mtPerS: number) => valueOn(worthOfShare.memory, mtPerS / rate);
+	const value = (mtPerS: number) => piecewiseLinear(worthOfShare.memory, mtPerS / rate);
 	const low = value(Math.min(...rates.map((one) => one.low)));
 	const high = value(Math.max(...rates.map((one) => one.high)));
 	const missing = [

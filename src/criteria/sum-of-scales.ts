@@ -1,3 +1,4 @@
+import { valueOverInterval } from "../maths/piecewise-linear.ts";
 import type { Measure, Scale, SmallScale } from "./define-criterion.ts";
 
 /** A measure on one of the small scales; missing are facts that would narrow it. */
@@ -23,22 +24,14 @@ export const pointsScale: Scale = [
  */
 export function sumOfScales(parts: readonly MeasuredPart[]): Measure {
 	const weights = parts.reduce((sum, { of }) => sum + of.weight, 0);
-	const valued = parts.map(({ of, low, high }) => {
-		const ends = [valueOn(of.scale, low), valueOn(of.scale, high)];
-		return { weight: of.weight, low: Math.min(...ends), high: Math.max(...ends) };
-	});
+	const valued = parts.map(({ of, low, high }) => ({
+		weight: of.weight,
+		...valueOverInterval(of.scale, { low, high }),
+	}));
 	const sum = (end: "low" | "high") => (100 * valued.reduce((all, one) => all + one.weight * one[end], 0)) / weights;
 	return {
 		low: sum("low"),
 		high: sum("high"),
 		missing: [...new Set(parts.flatMap(({ missing }) => missing))],
 	};
-}
-
-/** The value at a measure. For scales that only rise or only fall, so that ends of a range give the range of values. */
-export function valueOn(scale: Scale, measure: number): number {
-	const next = scale.findIndex(([corner]) => measure <= corner);
-	const [right, rightValue] = scale.at(next) ?? [0, 0];
-	const [left, leftValue] = scale[next - 1] ?? [right, rightValue];
-	return left === right ? rightValue : leftValue + ((rightValue - leftValue) * (measure - left)) / (right - left);
 }

@@ -8,6 +8,7 @@ import type { Answers, AnswerValue } from "../../src/parts/answers-file.ts";
 import type { Market } from "../../src/parts/market.ts";
 import { questionById } from "../../src/questions/all-questions.ts";
 import { foldAnswers } from "../../src/questions/fold-answers.ts";
+import { type Figure, printFigure } from "./figure.ts";
 import { median, processorMs } from "./stop-watch.ts";
 
 /** So many boards, and what all open questions together may take, in ms of processor time. */
@@ -112,15 +113,6 @@ function msFor(work: () => readonly unknown[]): number {
 	return processorMs() - begin;
 }
 
-function print(name: string, value: number, limit: number | null, more: object = {}): void {
-	const rounded = (given: unknown) => (typeof given === "number" ? Number(given.toPrecision(3)) : given);
-	const figure = {
-		name,
-		value,
-		unit: "ms of processor time",
-		...more,
-		limit,
-		met: limit === null ? null : value <= limit,
-	};
-	console.log(JSON.stringify(figure, (_, given) => rounded(given)));
+function print(name: string, value: number, limit: number | null, more: Partial<Figure> = {}): void {
+	printFigure({ name, value, unit: "ms of processor time", ...more, limit });
 }

@@ -7,6 +7,7 @@ import type { Market } from "../../src/parts/market.ts";
 import { boardForms } from "../../src/parts/vocabulary.ts";
 import { foldAnswers } from "../../src/questions/fold-answers.ts";
 import { allRules } from "../../src/rules/all-rules.ts";
+import { printFigure } from "./figure.ts";
 import { median, processorMs } from "./stop-watch.ts";
 
 /** So many boards are to go through all rules within the limit, in s of processor time (own convention). */
@@ -23,20 +24,6 @@ const mostDropped = 12;
 const kept: ReadonlySet<string> = new Set(["id", "name", "invented"]);
 
 type Random = () => number;
-
-/** One JSON object a line. */
-interface Figure {
-	readonly name: string;
-	readonly value: number;
-	readonly unit: string;
-	/** The same unit, in the same run. */
-	readonly reference: number;
-	readonly referenceWork: string;
-	readonly ratio: number;
-	/** Null where none is set. */
-	readonly limit: number | null;
-	readonly met: boolean | null;
-}
 
 const demo = demoMarket();
 const random = seeded(20_261_128);
@@ -88,21 +75,8 @@ function secondsOfJson(): number {
 }
 
 function print(name: string, value: number, limit: number | null): void {
-	const figure: Figure = {
-		name,
-		value: rounded(value),
-		unit: "s of processor time",
-		reference: rounded(reference),
-		referenceWork: "JSON.stringify and JSON.parse of the same market",
-		ratio: rounded(value / reference),
-		limit,
-		met: limit === null ? null : value <= limit,
-	};
-	console.log(JSON.stringify(figure));
-}
-
-function rounded(value: number): number {
-	return Number(value.toPrecision(3));
+	const referenceWork = "JSON.stringify and JSON.parse of the same market";
+	printFigure({ name, value, unit: "s of processor time", reference, referenceWork, ratio: value / reference, limit });
 }
 
 /** A board of the demonstration made another: price, form, slots and sockets changed, and some facts left out. */

@@ -2,6 +2,7 @@ import { type SampledPart, sampledValues } from "../../src/maths/sampled-values.
 import { seededDraws } from "../../src/maths/seeded-draws.ts";
 import { firstPlaceShares, pairwiseShares, rankShares } from "../../src/maths/shares.ts";
 import { simplexSamples } from "../../src/maths/simplex-samples.ts";
+import { printFigure } from "./figure.ts";
 import { median, msEach } from "./stop-watch.ts";
 
 const boardCount = 200;
@@ -15,21 +16,6 @@ const limitMs = 100;
 /** Compilers of the runtime take a while to see what is worth their time. */
 const warmUps = 12;
 const rounds = 7;
-
-/** One JSON object a line. */
-interface Figure {
-	readonly name: string;
-	readonly value: number;
-	readonly unit: string;
-	/** The same unit, in the same run. */
-	readonly reference: number;
-	readonly referenceWork: string;
-	/** How many times as long the reference takes. */
-	readonly ratio: number;
-	/** Null where none is set. */
-	readonly limit: number | null;
-	readonly met: boolean | null;
-}
 
 /** One state of the world for each list of boards. */
 type World = readonly (readonly SampledPart[])[];
@@ -171,20 +157,8 @@ function madeUpParts(board: number): readonly SampledPart[] {
 	});
 }
 
+/** How many times as long the reference takes stands beside both. */
 function print(name: string, value: number, reference: number, limit: number | null): void {
-	const figure: Figure = {
-		name,
-		value: rounded(value),
-		unit: "ms of processor time",
-		reference: rounded(reference),
-		referenceWork: "the same with lists of objects, plain loops and Math.random",
-		ratio: rounded(reference / value),
-		limit,
-		met: limit === null ? null : value <= limit,
-	};
-	console.log(JSON.stringify(figure));
-}
-
-function rounded(value: number): number {
-	return Number(value.toPrecision(3));
+	const referenceWork = "the same with lists of objects, plain loops and Math.random";
+	printFigure({ name, value, unit: "ms of processor time", reference, referenceWork, ratio: reference / value, limit });
 }

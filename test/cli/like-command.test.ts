@@ -1,51 +1,13 @@
-import { mkdtempSync, rmSync } from "node:fs";
-import { tmpdir } from "node:os";
-import { join } from "node:path";
-import { afterEach, beforeEach, describe, expect, test, vi } from "vitest";
+import { describe, expect, test } from "vitest";
 import { likeDirections } from "../../src/choose/like-this-but.ts";
-import { readArguments } from "../../src/cli/arguments.ts";
-import { CommandError } from "../../src/cli/exit-codes.ts";
 import { helpText } from "../../src/cli/help.ts";
 import { like } from "../../src/cli/like-command.ts";
 import { scenarioFile } from "../e2e/program.ts";
+import { commandRuns, flat } from "./run-command.ts";
 
-let desk = "";
-beforeEach(() => {
-	desk = mkdtempSync(join(tmpdir(), "like-"));
-	// Whoever runs the tests may have parts of their own.
-	for (const name of ["XDG_DATA_HOME", "LOCALAPPDATA"]) vi.stubEnv(name, join(desk, "data"));
-});
-afterEach(() => {
-	vi.unstubAllEnvs();
-	rmSync(desk, { recursive: true, force: true });
-});
-
-/** What the command prints for these words behind its name. */
-function run(...argv: readonly string[]): { readonly out: string; readonly err: string } {
-	let [out, err] = ["", ""];
-	like(readArguments(["like", ...argv]), {
-		out: (text) => {
-			out += text;
-		},
-		err: (text) => {
-			err += text;
-		},
-	});
-	return { out, err };
-}
-
-function refusal(...argv: readonly string[]): CommandError {
-	try {
-		run(...argv);
-	} catch (error) {
-		if (error instanceof CommandError) return error;
-		throw error;
-	}
-	throw new Error(`${argv.join(" ")} was taken`);
-}
+const { run, refusal } = commandRuns("like", like);
 
 const [board, quiet] = ["pennywhistle-hornpipe", scenarioFile("quiet-desk")];
-const flat = (text: string) => text.replace(/\s+/g, " ");
 
 describe("boardwalk like", () => {
 	test.each(likeDirections)("finds what is %s, within the width of a page", (direction) => {

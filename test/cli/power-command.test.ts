@@ -1,50 +1,12 @@
-import { mkdtempSync, readFileSync, rmSync } from "node:fs";
-import { tmpdir } from "node:os";
-import { join } from "node:path";
-import { afterEach, beforeEach, describe, expect, test, vi } from "vitest";
-import { readArguments } from "../../src/cli/arguments.ts";
-import { CommandError } from "../../src/cli/exit-codes.ts";
+import { readFileSync } from "node:fs";
+import { describe, expect, test } from "vitest";
 import { power } from "../../src/cli/power-command.ts";
 import { scenarioFile } from "../e2e/program.ts";
+import { commandRuns, flat } from "./run-command.ts";
 
-let desk = "";
-beforeEach(() => {
-	desk = mkdtempSync(join(tmpdir(), "power-"));
-	// Whoever runs the tests may have parts of their own.
-	for (const name of ["XDG_DATA_HOME", "LOCALAPPDATA"]) vi.stubEnv(name, join(desk, "data"));
-});
-afterEach(() => {
-	vi.unstubAllEnvs();
-	rmSync(desk, { recursive: true, force: true });
-});
-
-/** What the command prints for these words behind its name. */
-function run(...argv: readonly string[]): { readonly out: string; readonly err: string } {
-	let [out, err] = ["", ""];
-	power(readArguments(["power", ...argv]), {
-		out: (text) => {
-			out += text;
-		},
-		err: (text) => {
-			err += text;
-		},
-	});
-	return { out, err };
-}
-
-function refusal(...argv: readonly string[]): CommandError {
-	try {
-		run(...argv);
-	} catch (error) {
-		if (error instanceof CommandError) return error;
-		throw error;
-	}
-	throw new Error(`${argv.join(" ")} was taken`);
-}
+const { path, run, refusal } = commandRuns("power", power);
 
 const [board, showpiece] = ["pennywhistle-gavotte", scenarioFile("showpiece")];
-/** A line of its own, since lines are wrapped. */
-const flat = (text: string) => text.replace(/\s+/g, " ");
 
 describe("boardwalk power", () => {
 	test("draws the gauge and says the same in words", () => {
@@ -81,7 +43,7 @@ describe("boardwalk power", () => {
 	test("writes a picture, text and JSON, and does not write over them", () => {
 		const begins = { "heat.svg": "<svg ", "heat.txt": "Power and heat: ", "heat.json": "{" };
 		for (const [name, begin] of Object.entries(begins)) {
-			const to = join(desk, name);
+			const to = path(name);
 			const { out, err } = run(board, "--answers", showpiece, "--to", to);
 			expect([out, err.slice(-`Written: ${to}\n`.length)]).toEqual(["", `Written: ${to}\n`]);
 			expect(readFileSync(to, "utf8").startsWith(begin)).toBe(true);
@@ -97,7 +59,7 @@ describe("boardwalk power", () => {
 		expect(out).toContain("It is not settled which processor");
 		expect(out).toContain("Answer the question about your processor");
 		expect(out).not.toMatch(/^hottest stage/m);
-		const to = join(desk, "none.svg");
+		const to = path("none.svg");
 		run(board, "--to", to);
 		expect(readFileSync(to, "utf8")).toContain("Not known: how many watts the processor takes.");
 	});
@@ -118,7 +80,7 @@ describe("boardwalk power", () => {
 		expect([none.code, none.message]).toEqual([64, "Of which board? Such as: boardwalk power BOARD --answers my.json"]);
 		const near = refusal("pennywhistle-gavote", "--answers", showpiece);
 		expect([near.code, near.message]).toEqual([64, expect.stringContaining(`Did you mean ${board}`)]);
-		const ending = refusal(board, "--answers", showpiece, "--to", join(desk, "heat.png"));
+		const ending = refusal(board, "--answers", showpiece, "--to", path("heat.png"));
 		expect([ending.code, ending.message]).toEqual([64, expect.stringContaining(".svg")]);
 	});
 });

@@ -1,49 +1,15 @@
-import { mkdtempSync, readFileSync, rmSync } from "node:fs";
-import { tmpdir } from "node:os";
-import { join } from "node:path";
-import { afterEach, beforeEach, describe, expect, test, vi } from "vitest";
-import { readArguments } from "../../src/cli/arguments.ts";
-import { CommandError } from "../../src/cli/exit-codes.ts";
+import { readFileSync } from "node:fs";
+import { beforeEach, describe, expect, test, vi } from "vitest";
 import { priceLineOfWalk } from "../../src/cli/price-line-command.ts";
 import { scenarioFile } from "../e2e/program.ts";
+import { commandRuns, flat } from "./run-command.ts";
 
-let desk = "";
+const { path, run, refusal } = commandRuns("price-line", priceLineOfWalk);
 beforeEach(() => {
-	desk = mkdtempSync(join(tmpdir(), "price-line-"));
-	// Whoever runs the tests may have parts of their own.
-	for (const name of ["XDG_DATA_HOME", "LOCALAPPDATA"]) vi.stubEnv(name, join(desk, "data"));
 	vi.stubEnv("LC_ALL", "C.UTF-8");
-});
-afterEach(() => {
-	vi.unstubAllEnvs();
-	rmSync(desk, { recursive: true, force: true });
 });
 
 const showpiece = ["--answers", scenarioFile("showpiece")];
-
-/** What the command prints for these words behind its name. */
-function run(...argv: readonly string[]): { readonly out: string; readonly err: string } {
-	let [out, err] = ["", ""];
-	priceLineOfWalk(readArguments(["price-line", ...argv]), {
-		out: (text) => {
-			out += text;
-		},
-		err: (text) => {
-			err += text;
-		},
-	});
-	return { out, err };
-}
-
-function refusal(...argv: readonly string[]): CommandError {
-	try {
-		run(...argv);
-	} catch (error) {
-		if (error instanceof CommandError) return error;
-		throw error;
-	}
-	throw new Error(`${argv.join(" ")} was taken`);
-}
 
 const pictureOf = (out: string) => out.slice(out.indexOf("points\n"), out.indexOf("\n\nIn short"));
 
@@ -91,15 +57,15 @@ describe("boardwalk price-line", () => {
 		const json = JSON.parse(run(...showpiece, "--json").out);
 		expect(json).toMatchObject({ schema: "boardwalk/price-line@1", currency: "EUR" });
 		expect(json.line.length).toBeGreaterThan(1);
-		const told = run(...showpiece).out.replace(/\s+/g, " ");
+		const told = flat(run(...showpiece).out);
 		for (const { lines } of json.words) expect(told).toContain(lines[0]);
 	});
 
 	test("writes a file in the form of its ending, and no other", () => {
-		const to = (name: string) => ["--to", join(desk, name)];
+		const to = (name: string) => ["--to", path(name)];
 		const { out, err } = run(...showpiece, ...to("line.json"));
-		expect([out, err]).toEqual(["", `Written: ${join(desk, "line.json")}\n`]);
-		expect(JSON.parse(readFileSync(join(desk, "line.json"), "utf8")).schema).toBe("boardwalk/price-line@1");
+		expect([out, err]).toEqual(["", `Written: ${path("line.json")}\n`]);
+		expect(JSON.parse(readFileSync(path("line.json"), "utf8")).schema).toBe("boardwalk/price-line@1");
 		expect(refusal(...showpiece, ...to("line.svg"))).toMatchObject({ code: 64 });
 	});
 

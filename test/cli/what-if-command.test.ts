@@ -1,51 +1,14 @@
-import { mkdtempSync, readFileSync, rmSync } from "node:fs";
-import { tmpdir } from "node:os";
-import { join } from "node:path";
-import { afterEach, beforeEach, describe, expect, test, vi } from "vitest";
-import { readArguments } from "../../src/cli/arguments.ts";
-import { CommandError } from "../../src/cli/exit-codes.ts";
+import { readFileSync } from "node:fs";
+import { describe, expect, test } from "vitest";
 import { answerOf, whatIf } from "../../src/cli/what-if-command.ts";
 import { allQuestions, questionById } from "../../src/questions/all-questions.ts";
 import { demoContext, settledFacts, valuesFor } from "../choose/demo.ts";
 import { scenarioFile } from "../e2e/program.ts";
+import { commandRuns, flat } from "./run-command.ts";
 
-let desk = "";
-beforeEach(() => {
-	desk = mkdtempSync(join(tmpdir(), "what-if-"));
-	// Whoever runs the tests may have parts of their own.
-	for (const name of ["XDG_DATA_HOME", "LOCALAPPDATA"]) vi.stubEnv(name, join(desk, "data"));
-});
-afterEach(() => {
-	vi.unstubAllEnvs();
-	rmSync(desk, { recursive: true, force: true });
-});
-
-/** What the command prints for these words behind its name. */
-function run(...argv: readonly string[]): { readonly out: string; readonly err: string } {
-	let [out, err] = ["", ""];
-	whatIf(readArguments(["what-if", ...argv]), {
-		out: (text) => {
-			out += text;
-		},
-		err: (text) => {
-			err += text;
-		},
-	});
-	return { out, err };
-}
-
-function refusal(...argv: readonly string[]): CommandError {
-	try {
-		run(...argv);
-	} catch (error) {
-		if (error instanceof CommandError) return error;
-		throw error;
-	}
-	throw new Error(`${argv.join(" ")} was taken`);
-}
+const { path, run, refusal } = commandRuns("what-if", whatIf);
 
 const quiet = scenarioFile("quiet-desk");
-const flat = (text: string) => text.replace(/\s+/g, " ");
 
 describe("boardwalk what-if", () => {
 	test("says what changes, within the width of a page", () => {
@@ -86,10 +49,10 @@ describe("boardwalk what-if", () => {
 	});
 
 	test("writes to a file, in the form of its name's ending", () => {
-		const to = join(desk, "what-if.json");
+		const to = path("what-if.json");
 		expect(run("about/budget=110", "--answers", quiet, "--to", to).err).toContain("Written: ");
 		expect(JSON.parse(readFileSync(to, "utf8")).schema).toBe("boardwalk/what-if@1");
-		expect(refusal("about/budget=110", "--answers", quiet, "--to", join(desk, "a.svg"))).toMatchObject({
+		expect(refusal("about/budget=110", "--answers", quiet, "--to", path("a.svg"))).toMatchObject({
 			code: 64,
 			message: "This is written as .txt or .json; the file's name must end so.",
 		});

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
 import type { SmallScale } from "../../src/criteria/define-criterion.ts";
-import { sumOfScales, valueOn } from "../../src/criteria/sum-of-scales.ts";
+import { sumOfScales } from "../../src/criteria/sum-of-scales.ts";
 import { piecewiseLinear } from "../../src/maths/piecewise-linear.ts";
 
 const rising: SmallScale = {
@@ -49,7 +49,10 @@ test("a value on a scale is that of maths/piecewise-linear", () => {
 		fc.property(scale, fc.double({ min: -80, max: 80, noNaN: true }), (corners, x) => {
 			const sorted = corners.map(([m, v]) => [m, v / 100] as const).sort(([one], [other]) => one - other);
 			for (const measure of [x, Math.round(x)])
-				expect(valueOn(sorted, measure)).toBeCloseTo(piecewiseLinear(sorted, measure), 12);
+				expect(sumOfScales([at({ ...rising, scale: sorted }, measure)]).high / 100).toBeCloseTo(
+					piecewiseLinear(sorted, measure),
+					12,
+				);
 		}),
 	);
 });

@@ -139,58 +139,34 @@ describe("small cases with exact values", () => {
 });
 
 /**
- * Mean and standard deviation of each drug's figures: the logarithm of efficacy, then five side effects. Expected: rank
- * shares, central weights, confidence.
+ * Means and standard deviations of each drug's figures: the logarithm of efficacy, then five side effects. Expected:
+ * rank shares, central weights, confidence.
  */
 const drugs = [
 	{
-		figures: [
-			[0, 0],
-			[11.7, 2.5],
-			[7.2, 1.45],
-			[16.6, 3.27],
-			[13.7, 1.89],
-			[18.6, 1.79],
-		],
+		means: [0, 11.7, 7.2, 16.6, 13.7, 18.6],
+		deviations: [0, 2.5, 1.45, 3.27, 1.89, 1.79],
 		ranks: [0.2, 0.28, 0.3, 0.22],
 		central: [0.08, 0.14, 0.23, 0.18, 0.16, 0.22],
 		confidence: 0.48,
 	},
 	{
-		figures: [
-			[0.086, 0.056],
-			[9.2, 1.86],
-			[10.6, 1.58],
-			[21.2, 5.15],
-			[14.3, 2.93],
-			[18.3, 3.7],
-		],
+		means: [0.086, 9.2, 10.6, 21.2, 14.3, 18.3],
+		deviations: [0.056, 1.86, 1.58, 5.15, 2.93, 3.7],
 		ranks: [0.25, 0.29, 0.27, 0.19],
 		central: [0.18, 0.17, 0.15, 0.13, 0.15, 0.22],
 		confidence: 0.44,
 	},
 	{
-		figures: [
-			[0.095, 0.044],
-			[15.4, 2.65],
-			[7.5, 1.48],
-			[20.2, 3.78],
-			[15, 3.21],
-			[19.5, 2.6],
-		],
+		means: [0.095, 15.4, 7.5, 20.2, 15, 19.5],
+		deviations: [0.044, 2.65, 1.48, 3.78, 3.21, 2.6],
 		ranks: [0.17, 0.25, 0.29, 0.3],
 		central: [0.21, 0.1, 0.22, 0.13, 0.15, 0.2],
 		confidence: 0.34,
 	},
 	{
-		figures: [
-			[0.113, 0.048],
-			[5.5, 2.32],
-			[15.7, 4.44],
-			[12.8, 2.45],
-			[11.2, 3.98],
-			[31, 1.68],
-		],
+		means: [0.113, 5.5, 15.7, 12.8, 11.2, 31],
+		deviations: [0.048, 2.32, 4.44, 2.45, 3.98, 1.68],
 		ranks: [0.39, 0.18, 0.15, 0.29],
 		central: [0.18, 0.21, 0.12, 0.21, 0.19, 0.09],
 		confidence: 0.74,
@@ -205,8 +181,8 @@ describe("four drugs under six criteria (JSMAA's test)", () => {
 	/** Efficacy is better the higher, side effects the lower; a scale runs from the least to the greatest 95 % limit. */
 	const scales = criteria.map((criterion) => {
 		const shown = (figure: number) => (criterion === 0 ? Math.exp(figure) : figure);
-		const limits = drugs.flatMap(({ figures }) => {
-			const [mean, deviation] = figures[criterion] as readonly [number, number];
+		const limits = drugs.flatMap((drug) => {
+			const { mean, deviation } = figureOf(drug, criterion);
 			return [shown(mean - 1.96 * deviation), shown(mean + 1.96 * deviation)];
 		});
 		const [least, most] = [Math.min(...limits), Math.max(...limits)];
@@ -216,9 +192,9 @@ describe("four drugs under six criteria (JSMAA's test)", () => {
 		};
 	});
 	/** parts[drug][criterion][sample] */
-	const parts = drugs.map(({ figures }) =>
+	const parts = drugs.map((drug) =>
 		criteria.map((criterion) => {
-			const [mean, deviation] = figures[criterion] as readonly [number, number];
+			const { mean, deviation } = figureOf(drug, criterion);
 			const worth = scales[criterion] as (figure: number) => number;
 			return Float64Array.from({ length: samples }, () => worth(mean + deviation * normalDraw()));
 		}),
@@ -227,6 +203,10 @@ describe("four drugs under six criteria (JSMAA's test)", () => {
 	const values = valuesUnder((criterion, sample) => weights[criterion]?.[sample] as number);
 	const ranks = rankShares(values);
 	const central = centralWeights(values, weights);
+
+	function figureOf({ means, deviations }: (typeof drugs)[number], criterion: number) {
+		return { mean: means[criterion] as number, deviation: deviations[criterion] as number };
+	}
 
 	/** Box & Muller. */
 	function normalDraw(): number {
