@@ -3,6 +3,9 @@ import { defineConfig } from "vitest/config";
 /** Tests of what meets the outside world: other programs, the disk, the terminal. */
 const shellTests = ["cli", "e2e", "files", "meta", "plain", "ui"].map((folder) => `test/${folder}/**/*.test.{ts,tsx}`);
 
+/** Tests of pages in a real browser. */
+const browserTests = "test/browser/**/*.test.ts";
+
 export default defineConfig(({ mode }) => ({
 	test: {
 		globalSetup: "test/build-first.ts",
@@ -14,7 +17,7 @@ export default defineConfig(({ mode }) => ({
 					name: "core",
 					setupFiles: mode === "fuzz" ? [] : ["test/steady-seeds.ts"],
 					include: ["test/**/*.test.ts"],
-					exclude: shellTests,
+					exclude: [...shellTests, browserTests],
 					// Pure functions keep no state that one file could leave to the next, so all may share a worker: with many
 					// small files, starting one for each takes longer than the tests.
 					pool: "threads",
@@ -33,6 +36,19 @@ export default defineConfig(({ mode }) => ({
 					env: { CI: "false" },
 					// These start programs of their own, which takes a while on a busy machine.
 					testTimeout: 90_000,
+					hookTimeout: 60_000,
+				},
+			},
+			{
+				test: {
+					name: "browser",
+					setupFiles: mode === "fuzz" ? [] : ["test/steady-seeds.ts"],
+					include: [browserTests],
+					pool: "forks",
+					// One browser at a time, after all else: it takes most of a machine while it prints.
+					maxWorkers: 1,
+					sequence: { groupOrder: 1 },
+					testTimeout: 60_000,
 					hookTimeout: 60_000,
 				},
 			},
