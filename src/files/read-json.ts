@@ -20,10 +20,15 @@ export class BrokenJson extends Error {
  * @throws BrokenJson when it is no text, empty, no JSON, or nested too deep
  */
 export function readJson(path: string): unknown {
-	return parseJson(textOf(path), path);
+	return parseJson(readJsonText(path), path);
 }
 
-function textOf(path: string): string {
+/**
+ * The text of a JSON file, not parsed yet.
+ *
+ * @throws UnreadableFile as readText does; BrokenJson when it is no text
+ */
+export function readJsonText(path: string): string {
 	try {
 		return readText(path);
 	} catch (error) {

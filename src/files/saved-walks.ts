@@ -1,21 +1,29 @@
-import { existsSync, readdirSync, renameSync, statSync } from "node:fs";
+import { existsSync, readdirSync, statSync } from "node:fs";
 import { join } from "node:path";
 import type { AnswersFile } from "../parts/answers-file.ts";
-import { readAnswers } from "./read-answers.ts";
+import { cleanLine } from "../parts/clean-text.ts";
+import { NewerFile } from "./newer-file.ts";
+import { readWalk } from "./read-answers.ts";
 import { BrokenJson } from "./read-json.ts";
 import { UnreadableFile } from "./read-text.ts";
+import { setAside } from "./set-aside.ts";
+import { UnwritableFile } from "./write-file.ts";
 
 /** A walk kept in the folder. */
 export interface KeptWalk {
 	readonly file: string;
+	/** What the person calls it, on one line; null: nothing. */
+	readonly name: string | null;
 	readonly words: string;
 }
 
-/** Walks in the folder, the last written first, and damaged files that were set aside. */
+/** Walks in the folder, the last written first, and files that were not taken for one. */
 export interface KeptWalks {
 	readonly walks: readonly KeptWalk[];
 	/** Where damaged files now lie. */
 	readonly setAside: readonly string[];
+	/** Files that a newer program wrote; they were left as they are. */
+	readonly newer: readonly string[];
 }
 
 /** More are not listed; the newest are what a person looks for. */
@@ -31,24 +39,35 @@ export function newWalkFile(folder: string, asOf: string): string {
 
 /**
  * Looks through the folder; `wordsOf` tells a walk in a few words. A file that cannot be used is renamed, so that it is
- * kept and does not stand in the way.
+ * kept and does not stand in the way; one of a newer program stays.
  */
-export function keptWalks(folder: string, wordsOf: (walk: AnswersFile) => string): KeptWalks {
-	const walks: (KeptWalk & { readonly writtenAt: number })[] = [];
-	const setAside: string[] = [];
-	for (const name of namesIn(folder)) {
+export function keptWalks(
+	folder: string,
+	wordsOf: (walk: AnswersFile, file: string) => string,
+	most: number = mostListed,
+): KeptWalks {
+	const found = namesIn(folder).map((name) => {
 		const file = join(folder, name);
-		const walk = soundWalk(file);
-		if (walk === "unreadable") continue;
-		if (walk === "damaged") {
-			const aside = asideName(file);
-			if (tryRename(file, aside)) setAside.push(aside);
-			continue;
-		}
-		walks.push({ file, words: wordsOf(walk), writtenAt: statSync(file).mtimeMs });
-	}
+		return { file, walk: soundWalk(file) };
+	});
+	const filesThatAre = (what: string) => found.filter(({ walk }) => walk === what).map(({ file }) => file);
+	const walks = found.flatMap(({ file, walk }) => {
+		if (typeof walk === "string") return [];
+		// Another program may have removed it just now.
+		const written = statSync(file, { throwIfNoEntry: false });
+		return written ? [{ file, name: nameOf(walk), words: wordsOf(walk, file), writtenAt: written.mtimeMs }] : [];
+	});
 	walks.sort((one, other) => other.writtenAt - one.writtenAt || (one.file < other.file ? 1 : -1));
-	return { walks: walks.slice(0, mostListed).map(({ file, words }) => ({ file, words })), setAside };
+	return {
+		walks: walks.slice(0, most).map(({ file, name, words }) => ({ file, name, words })),
+		setAside: filesThatAre("damaged").flatMap(trySetAside),
+		newer: filesThatAre("newer"),
+	};
+}
+
+/** What a walk is called, on one line; null where it has no name. */
+export function nameOf({ name }: AnswersFile): string | null {
+	return cleanLine(name ?? "") || null;
 }
 
 function namesIn(folder: string): readonly string[] {
@@ -61,28 +80,23 @@ function namesIn(folder: string): readonly string[] {
 	}
 }
 
-function soundWalk(file: string): AnswersFile | "damaged" | "unreadable" {
+function soundWalk(file: string): AnswersFile | "damaged" | "newer" | "unreadable" | "sheet" {
 	try {
-		return readAnswers(file).value ?? "damaged";
+		const { checked, inSheet } = readWalk(file);
+		return inSheet ? "sheet" : (checked.value ?? "damaged");
 	} catch (error) {
+		if (error instanceof NewerFile) return "newer";
 		if (error instanceof BrokenJson) return "damaged";
 		if (error instanceof UnreadableFile) return "unreadable";
 		throw error;
 	}
 }
 
-function asideName(file: string): string {
-	for (let number = 1; ; number++) {
-		const aside = `${file}.damaged${number > 1 ? `-${number}` : ""}`;
-		if (!existsSync(aside)) return aside;
-	}
-}
-
-function tryRename(from: string, to: string): boolean {
+function trySetAside(file: string): readonly string[] {
 	try {
-		renameSync(from, to);
-		return true;
-	} catch {
-		return false;
+		return [setAside(file)];
+	} catch (error) {
+		if (error instanceof UnwritableFile) return [];
+		throw error;
 	}
 }

@@ -59,5 +59,6 @@ function readSettings(stored: Readonly<Record<string, unknown>>): WalkSettings {
 		colour: stored["colour"] === "never" ? "never" : defaultSettings.colour,
 		characters: stored["characters"] === "ascii" ? "ascii" : defaultSettings.characters,
 		face: stored["face"] === "line-by-line" ? "line-by-line" : defaultSettings.face,
+		...(typeof stored["helperName"] === "string" ? { helperName: stored["helperName"] } : {}),
 	};
 }

@@ -28,6 +28,28 @@ export const answer = z.strictObject({
 });
 export type Answer = z.infer<typeof answer>;
 
+/**
+ * An answer that somebody else proposes; the person who builds takes it or leaves it. What was decided stays in the file,
+ * so that a copy that still has it open does not bring it back.
+ */
+export const suggestion = z.strictObject({
+	questionId: line(80),
+	/** "not-sure": better leave it open. */
+	status: z.enum(["answered", "not-sure"]),
+	value: answerValue.optional(),
+	by: line(60),
+	/** Why, in a line. */
+	why: line(400).optional(),
+	on: date(),
+	state: z.enum(["open", "taken", "left"]),
+	/**
+	 * One of several answers that two copies of a walk gave to one question. The question counts as not sure until the
+	 * person has decided.
+	 */
+	rival: z.literal(true).optional(),
+});
+export type Suggestion = z.infer<typeof suggestion>;
+
 export type OwnPart = { [K in PartKind]: { readonly kind: K; readonly part: PartOf<K> } }[PartKind];
 
 const ownPart = z.discriminatedUnion(
@@ -35,15 +57,18 @@ const ownPart = z.discriminatedUnion(
 	partKindNames.map((kind) => z.strictObject({ kind: z.literal(kind), part: partKinds[kind].schema })) as never,
 ) as unknown as z.ZodType<OwnPart>;
 
-export const answersFileSchemaName = "boardwalk/answers@1";
+export const answersFileSchemaName = "boardwalk/answers@2";
 
 /** A walk as it is kept: answers by question id, and the person's own parts, so that another machine sees the same. */
 export const answersFile = z.strictObject({
 	schema: z.literal(answersFileSchemaName),
+	/** What the walk is called, such as for whom it is. */
+	name: line(80).optional(),
 	asOf: date(),
 	market: z.strictObject({ version: line(200), fingerprint: line(80) }),
 	answers: z.record(line(80), answer),
 	parts: z.array(ownPart).max(500),
+	suggestions: z.array(suggestion).max(500).optional(),
 });
 export type AnswersFile = z.infer<typeof answersFile>;
 export type Answers = Readonly<Record<string, Answer>>;

@@ -30,7 +30,13 @@ export function count(least: number, most: number): z.ZodNumber {
 
 /** One line of text; 120 characters hold every name and label a spec page prints. */
 export function line(most = 120): z.ZodString {
-	return z.string().trim().min(1).max(most);
+	// A line break inside a name would let it forge lines of a sheet.
+	return z
+		.string()
+		.overwrite((text) => text.replace(/\s+/g, " "))
+		.trim()
+		.min(1)
+		.max(most);
 }
 
 /** A calendar date as ISO 8601 writes it, such as 2026-11-24. */

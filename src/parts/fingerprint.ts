@@ -20,7 +20,8 @@ export function fingerprintOf(value: unknown): string {
 	return high.toString(16).padStart(8, "0") + low.toString(16).padStart(8, "0");
 }
 
-function sortedJson(value: unknown): string {
+/** The JSON of a value, the same in whatever order its keys stand. */
+export function sortedJson(value: unknown): string {
 	return JSON.stringify(value, (_key, item) =>
 		item !== null && typeof item === "object" && !Array.isArray(item)
 			? Object.fromEntries(Object.entries(item).sort(([a], [b]) => (a < b ? -1 : a > b ? 1 : 0)))

@@ -1,4 +1,4 @@
-import { type AnswersFile, type AnswerValue, answersFileSchemaName } from "../parts/answers-file.ts";
+import { type AnswersFile, type AnswerValue, answersFileSchemaName, type OwnPart } from "../parts/answers-file.ts";
 import { findPart, type Market } from "../parts/market.ts";
 import type { PartKind } from "../parts/part-kinds.ts";
 import { questionById } from "../questions/all-questions.ts";
@@ -8,14 +8,37 @@ import { questionsAsked } from "./places.ts";
 import { startWalk, type WalkContext, type WalkState } from "./walk-state.ts";
 
 /** A walk as it is written to a file; reading it gives the same walk again. */
-export function savedWalk({ market, asOf }: WalkContext, { answers, ownParts }: WalkState): AnswersFile {
+export function savedWalk({ market, asOf }: WalkContext, state: WalkState): AnswersFile {
+	const { answers, ownParts, name, suggestions } = state;
 	return {
 		schema: answersFileSchemaName,
+		...(name === null ? {} : { name }),
 		asOf,
 		market: { version: market.version, fingerprint: market.fingerprint },
 		answers: { ...answers },
-		parts: [...ownParts],
+		parts: [...ownParts, ...keptParts(state)].slice(0, mostParts),
+		...(suggestions.length > 0 ? { suggestions: [...suggestions] } : {}),
 	};
+}
+
+/** An answers file holds no more own parts than this; see parts/answers-file. */
+const mostParts = 500;
+
+/** Parts kept for all walks without which another machine would not see the same: those named here, and all boards. */
+function keptParts({ kept, ownParts, answers, suggestions }: WalkState): readonly OwnPart[] {
+	const values = [...Object.values(answers), ...suggestions].map(({ value }) => value);
+	const named = new Set(values.flatMap(idsIn));
+	return kept.filter(
+		({ kind, part }) =>
+			(kind === "board" || named.has(part.id)) && !ownParts.some((own) => own.kind === kind && own.part.id === part.id),
+	);
+}
+
+/** Ids of parts that an answer may name. */
+function idsIn(value: AnswerValue | undefined): readonly string[] {
+	if (typeof value === "string") return [value];
+	if (Array.isArray(value)) return value;
+	return typeof value === "object" && "part" in value ? [value.part] : [];
 }
 
 /** A walk taken up from a file, what was wrong with values in it, and what to tell. */
@@ -59,7 +82,12 @@ export function takeUpWalk({ market, asOf }: WalkContext, file: AnswersFile): Ta
 		);
 	const who = file.answers["about/who"]?.value;
 	const by = typeof who === "string" ? who : undefined;
-	return { state: startWalk(file.answers, file.parts, by), faults, warnings };
+	const state = {
+		...startWalk(file.answers, file.parts, by),
+		name: file.name ?? null,
+		suggestions: file.suggestions ?? [],
+	};
+	return { state, faults, warnings };
 }
 
 /** Ids of parts in a value that the market does not have. */

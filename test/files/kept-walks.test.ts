@@ -63,7 +63,31 @@ describe("walks in a folder", () => {
 	});
 
 	test("are none where there is no folder", () => {
-		expect(keptWalks(join(folder, "none"), wordsOf)).toEqual({ walks: [], setAside: [] });
+		expect(keptWalks(join(folder, "none"), wordsOf)).toEqual({ walks: [], setAside: [], newer: [] });
+	});
+
+	test("have the names that people gave them, on one line and without what turns text", () => {
+		write("walk-1.json", JSON.stringify({ ...JSON.parse(sound(today)), name: "For\n\u202eOma\u001b[31m" }));
+		write("walk-2.json", sound(today), 5);
+		expect(keptWalks(folder, wordsOf).walks.map(({ name }) => name)).toEqual(["For Oma", null]);
+	});
+
+	test("that a newer program wrote are told, and stay as they are", () => {
+		const file = write("walk-1.json", '{"schema": "boardwalk/answers@3", "shape": "nobody knows"}');
+		const good = write("walk-2.json", sound(today));
+		const { walks, setAside, newer } = keptWalks(folder, wordsOf);
+		expect({ files: walks.map((walk) => walk.file), setAside, newer }).toEqual({
+			files: [good],
+			setAside: [],
+			newer: [file],
+		});
+		expect(readFileSync(file, "utf8")).toContain("nobody knows");
+	});
+
+	test("sheets that lie between them are no walks, and stay", () => {
+		write("sheet.json", JSON.stringify({ schema: "boardwalk/sheet@1", answersFile: JSON.parse(sound(today)) }));
+		expect(keptWalks(folder, wordsOf)).toEqual({ walks: [], setAside: [], newer: [] });
+		expect(readdirSync(folder)).toEqual(["sheet.json"]);
 	});
 
 	test("are twenty at most", () => {
@@ -77,7 +101,7 @@ describe("walks in a folder", () => {
 		write("walk-1.json.lock", "123");
 		write("walk-1.json.0123456789ab.tmp", "{");
 		write("notes.txt", "mine");
-		expect(keptWalks(folder, wordsOf)).toEqual({ walks: [], setAside: [] });
+		expect(keptWalks(folder, wordsOf)).toEqual({ walks: [], setAside: [], newer: [] });
 		expect(readdirSync(folder)).toHaveLength(3);
 	});
 
@@ -109,7 +133,7 @@ describe("walks in a folder", () => {
 	test("what cannot be read at all stays where it is", () => {
 		mkdirSync(join(folder, "folder.json"));
 		symlinkSync(join(folder, "nowhere"), join(folder, "gone.json"));
-		expect(keptWalks(folder, wordsOf)).toEqual({ walks: [], setAside: [] });
+		expect(keptWalks(folder, wordsOf)).toEqual({ walks: [], setAside: [], newer: [] });
 		expect(readdirSync(folder).sort()).toEqual(["folder.json", "gone.json"]);
 	});
 });
