@@ -31,6 +31,18 @@ export class AnswersKeeper {
 		return null;
 	}
 
+	/** Lets go of the file; answers go into a new one from now on. */
+	beginNew(): void {
+		this.close();
+		this.path = null;
+		this.saved = false;
+	}
+
+	/** The file that answers go into; null before there is one. */
+	file(): string | null {
+		return this.path;
+	}
+
 	/** Writes the walk; returns what to say if it could not be kept, once. */
 	save(walk: object): string | null {
 		if (this.path === null && this.folder !== null) this.hold(newWalkFile(this.folder, this.today));

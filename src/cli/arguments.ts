@@ -13,11 +13,12 @@ export const flags = {
 	"sound-only": { value: null, help: "of a faulty parts file or table take the sound parts, and tell the others" },
 	to: {
 		value: "FILE",
-		help: "write to this file: .md, .txt or .json; plan and power also .svg; - for standard output",
+		help: "write to this file: .txt, .json; a sheet also .html, .md, .csv; pictures .svg; - is the terminal",
 	},
-	replace: { value: null, help: "replace the file if it is there; with own import, your own parts of the same id" },
-	name: { value: "NAME", help: "with read: the part's name; with read list: the processor to look for" },
-	board: { value: "ID", help: "with read list --keep: the board of your own whose list it is" },
+	replace: { value: null, help: "replace the file if it is there; also own parts (own import), stated facts (told)" },
+	name: { value: "NAME", help: "with read: the part; with read list: the processor to look for; with coach: yours" },
+	board: { value: "ID", help: "with read list --keep: your board whose list it is; with sheet: the board drawn" },
+	paper: { value: "SIZE", help: "with sheet --to FILE.html: a board at true size on sheets of a4 or letter" },
 	keep: { value: null, help: "with read: keep what was read among your own parts" },
 	kind: { value: "KIND", help: "with own: the kind of part, such as board" },
 	map: { value: '"COLUMN=FACT,..."', help: "with own import: the fact a column gives; COLUMN= leaves it out" },
@@ -27,7 +28,11 @@ export const flags = {
 	seen: { value: "DATE", help: "with own offer: the day it was seen, today if not said" },
 	seller: { value: "NAME", help: "with own offer: who sells it" },
 	until: { value: "DATE", help: "with own offer: the last day it can go back" },
+	from: { value: "START", help: "with merge: the walk that both came from" },
 	width: { value: "COLUMNS", help: "with price-line: how wide the picture is, 60 if not said" },
+	by: { value: "WHO", help: "with told: who said it" },
+	quote: { value: '"..."', help: "with told: the answer as it came" },
+	language: { value: "en|de", help: "with ask: the language of the message, en if not said" },
 	json: { value: null, help: "print JSON" },
 	plain: { value: null, help: "ask line by line; for screen readers and simple terminals" },
 	"no-color": { value: null, help: "use no colour" },
@@ -45,6 +50,12 @@ export const commandNames = [
 	"power",
 	"what-if",
 	"like",
+	"coach",
+	"merge",
+	"compare",
+	"walks",
+	"ask",
+	"told",
 	"read",
 	"own",
 	"check",
@@ -64,6 +75,12 @@ const mostOperands: Readonly<Record<CommandName, number>> = {
 	power: 1,
 	"what-if": 1,
 	like: 2,
+	coach: 1,
+	merge: 2,
+	compare: 2,
+	walks: 3,
+	ask: 1,
+	told: 3,
 	read: 2,
 	own: 4,
 	check: 1,
@@ -82,6 +99,7 @@ export interface Arguments {
 	readonly kind?: string;
 	readonly name?: string;
 	readonly board?: string;
+	readonly paper?: string;
 	readonly map?: string;
 	readonly price?: string;
 	readonly condition?: string;
@@ -89,6 +107,10 @@ export interface Arguments {
 	readonly seller?: string;
 	readonly until?: string;
 	readonly width?: string;
+	readonly from?: string;
+	readonly quote?: string;
+	readonly language?: string;
+	readonly by?: string;
 	readonly withDemo: boolean;
 	readonly soundOnly: boolean;
 	readonly replace: boolean;
@@ -144,6 +166,7 @@ export function readArguments(argv: readonly string[]): Arguments {
 		...text("kind"),
 		...text("name"),
 		...text("board"),
+		...text("paper"),
 		...text("map"),
 		...text("price"),
 		...text("condition"),
@@ -151,6 +174,10 @@ export function readArguments(argv: readonly string[]): Arguments {
 		...text("seller"),
 		...text("until"),
 		...text("width"),
+		...text("from"),
+		...text("quote"),
+		...text("language"),
+		...text("by"),
 		withDemo: values["with-demo"] === true,
 		soundOnly: values["sound-only"] === true,
 		replace: values["replace"] === true,

@@ -2,12 +2,14 @@ import * as z from "zod";
 import sample from "../../data/scenarios/quiet-desk.json" with { type: "json" };
 import { allCriteria, criterionById } from "../criteria/all-criteria.ts";
 import type { Criterion, Scale } from "../criteria/define-criterion.ts";
+import { holdsAnswers, readAnswers } from "../files/read-answers.ts";
 import { readJson } from "../files/read-json.ts";
 import { type AnswersFile, answersFile } from "../parts/answers-file.ts";
-import { checkJson, type Fault } from "../parts/check-json.ts";
+import type { Fault } from "../parts/check-json.ts";
 import { checkParts } from "../parts/check-parts.ts";
 import { partsFile } from "../parts/market.ts";
 import { partKindNames, partKinds } from "../parts/part-kinds.ts";
+import { sheetFile } from "../parts/sheet-file.ts";
 import { allSources, sourceById } from "../reference/sources.ts";
 import { allRules, ruleById } from "../rules/all-rules.ts";
 import { blockLines } from "../screens/block-lines.ts";
@@ -19,7 +21,7 @@ import { readWords } from "../sheet/read-words.ts";
 import { ownersPage, ruleBook, severityWords } from "../sheet/rule-book.ts";
 import { sourceWords } from "../sheet/source-words.ts";
 import { wrapText } from "../sheet/wrap-text.ts";
-import { takeUpWalk } from "../walk/saved-walk.ts";
+import { savedWalk, takeUpWalk } from "../walk/saved-walk.ts";
 import type { BoardPage } from "../walk/walk-event.ts";
 import { startWalk, type WalkContext, type WalkState } from "../walk/walk-state.ts";
 import { type Arguments, nearWords } from "./arguments.ts";
@@ -27,6 +29,7 @@ import { demoMarket } from "./demo-market.ts";
 import { CommandError, exitCodes } from "./exit-codes.ts";
 import { faultLine } from "./fault-words.ts";
 import { loadAnswersOf, loadMarket, reading } from "./load.ts";
+import { asksForPaperBoard, paperBoardOfWalk } from "./paper-board-command.ts";
 import type { Streams } from "./streams.ts";
 import { sheetForm, writeSheet } from "./write-sheet.ts";
 
@@ -66,13 +69,18 @@ export function sampleShortlist({ out }: Streams): void {
 
 /** `sheet`: to standard output as text, or to a file in the form its ending names. */
 export function sheet(args: Arguments, streams: Streams): void {
+	if (asksForPaperBoard(args)) {
+		paperBoardOfWalk(args, streams);
+		return;
+	}
 	const market = loadMarket(args, streams);
 	const { state, context } = loadAnswersOf(args, market, streams);
 	const made = viewWalk(context, state).sheet();
-	if (args.to === undefined || args.to === "-") streams.out(sheetForm(made, args.json ? ".json" : ".txt"));
+	const kept = savedWalk(context, state);
+	if (args.to === undefined || args.to === "-") streams.out(sheetForm(made, kept, args.json ? ".json" : ".txt"));
 	else
 		streams.err(
-			`Written: ${writeSheet(args.to, made, { replace: args.replace, ifTaken: "Take another name, or add --replace." })}\n`,
+			`Written: ${writeSheet(args.to, made, kept, { replace: args.replace, ifTaken: "Take another name, or add --replace." })}\n`,
 		);
 }
 
@@ -81,16 +89,16 @@ export function check(args: Arguments, streams: Streams): void {
 	const [path] = args.operands;
 	if (path === undefined)
 		throw new CommandError(exitCodes.usage, "Which file? Such as: boardwalk check my-boards.json");
-	const json = reading(() => readJson(path));
-	const isAnswers = String((json as { schema?: unknown } | null)?.schema ?? "").startsWith("boardwalk/answers");
-	const faults = isAnswers ? answersFaults(json, args, streams) : checkParts(json).faults;
+	const isAnswers = reading(() => holdsAnswers(path));
+	const json = isAnswers ? null : reading(() => readJson(path));
+	const faults = isAnswers ? answersFaults(path, args, streams) : checkParts(json).faults;
 	if (faults.length > 0) throw new CommandError(exitCodes.badData, faultsText(path, faults));
 	streams.out(`${path}: no mistakes found${isAnswers ? "" : ` in ${partsCount(json)}`}.\n`);
 }
 
 /** Also values that the question itself cannot have. */
-function answersFaults(json: unknown, args: Arguments, streams: Streams): readonly Fault[] {
-	const { value: file, faults } = checkJson(answersFile, json);
+function answersFaults(path: string, args: Arguments, streams: Streams): readonly Fault[] {
+	const { value: file, faults } = reading(() => readAnswers(path));
 	if (!file) return faults;
 	return takeUpWalk({ market: loadMarket(args, streams), asOf: file.asOf }, file).faults;
 }
@@ -115,12 +123,13 @@ export function schema({ operands: [kind] }: Arguments, { out }: Streams): void 
 		...Object.fromEntries(partKindNames.map((name) => [name, partKinds[name].schema])),
 		parts: partsFile,
 		answers: answersFile,
+		sheet: sheetFile,
 	};
 	const names = Object.keys(schemas);
 	if (kind === undefined) throw new CommandError(exitCodes.usage, `Of what? One of: ${names.join(", ")}.`);
 	const found = Object.hasOwn(schemas, kind) ? schemas[kind] : undefined;
 	if (!found) throw new CommandError(exitCodes.usage, `There is no schema "${kind}".${nearWords(kind, names)}`);
-	out(`${JSON.stringify(z.toJSONSchema(found), null, "\t")}\n`);
+	out(`${JSON.stringify(z.toJSONSchema(found, { io: "input" }), null, "\t")}\n`);
 }
 
 /** `why`: a rule, a criterion, the whole rule book, or a board held against a file of answers. */

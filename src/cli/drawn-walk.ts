@@ -5,7 +5,7 @@ import type { Arguments } from "./arguments.ts";
 import { type ExitCode, exitCodes } from "./exit-codes.ts";
 import { type Keyboard, openKeyboard, type Pressed } from "./keyboard.ts";
 import type { Streams } from "./streams.ts";
-import { openSession, type WalkSession } from "./walk-session.ts";
+import { type Helper, openSession, type WalkSession } from "./walk-session.ts";
 
 const enterScreen = "\u001b[?1049h\u001b[2J\u001b[H\u001b[?2004h";
 /** After this long it is clear that the program was not put to sleep, or that it is awake again. */
@@ -21,8 +21,9 @@ export async function drawnWalk(
 	streams: Streams,
 	today: string,
 	terminal: { readonly stream: NodeJS.WriteStream; readonly ascii: boolean },
+	helper: Helper | null = null,
 ): Promise<ExitCode> {
-	const session = openSession(args, streams, today);
+	const session = openSession(args, streams, today, helper);
 	const { startDrawing } = await import("../ui/draw.tsx");
 	const code = await new Stage(session, terminal, startDrawing).run();
 	// On the normal screen, where lines break at words.
@@ -169,16 +170,25 @@ class Stage {
 				return;
 			}
 			// What was typed stays for mending when it was not understood; else the field is done with.
-			if (next.id !== face.screenId || !next.problem)
+			if (event.type !== "show-sources" && (next.id !== face.screenId || !next.problem))
 				this.face = next.id === face.screenId ? keepRow(next, face) : null;
 		}
 		this.draw();
+		if (event?.type === "show-sources") this.readSources();
 	}
 
 	private faceOn(screen: NonNullable<ReturnType<WalkSession["screen"]>>): Face {
 		if (this.face?.screenId === screen.id) return this.face;
 		const before = this.leftAt.get(screen.id);
 		return before ? { ...faceFor(screen), row: before.row, scroll: before.scroll } : faceFor(screen);
+	}
+
+	/** Numbers and sources that were asked for just now are in sight at once, be they below the text. */
+	private readSources(): void {
+		const from = this.page.sourcesFrom ?? null;
+		if (from === null || !this.face) return;
+		this.face = { ...this.face, scroll: Math.min(from, this.page.lastScroll) };
+		this.draw();
 	}
 
 	private draw(): void {

@@ -39,6 +39,7 @@ const controlNames: Readonly<Record<string, Pressed["name"]>> = {
 	w: "delete-word",
 	u: "delete-to-start",
 	k: "delete-to-end",
+	t: "sources",
 	left: "word-left",
 	right: "word-right",
 };

@@ -41,15 +41,17 @@ const soundOnlyAdvice = "Mend it, or add --sound-only to go on with its sound pa
  * The market the flags ask for: the person's own parts and the demonstration, or what --parts names alone.
  *
  * @param folder where own parts are kept, or null
+ * @param files of answers whose parts are wanted in any case
  */
 export function loadMarket(
 	{ parts, withDemo, answers, soundOnly }: Arguments,
 	streams: Streams,
 	folder: string | null = dataFolder(process.env, process.platform),
+	files: readonly string[] = answers === undefined ? [] : [answers],
 ): Market {
 	if (parts === undefined) {
 		const own = loadOwnParts(folder, { soundOnly }, streams);
-		return marketWithOwn(own, { withDemo, named: namedParts(answers) });
+		return marketWithOwn(own, { withDemo, named: new Set(files.flatMap(namedParts)) });
 	}
 	const { market, faulty, warnings } = reading(() => readParts(parts, withDemo ? demoFiles : [], soundOnly));
 	const [first] = faulty;
@@ -79,21 +81,29 @@ export function tellLeftOut(file: string, faults: readonly Fault[], { err }: Str
 }
 
 /** Ids that a walk's answers may name; a file that cannot be used is told where the answers are taken up. */
-function namedParts(answers: string | undefined): ReadonlySet<string> {
-	if (answers === undefined) return new Set();
+function namedParts(answers: string): readonly string[] {
 	try {
 		const values = Object.values(readAnswers(answers).value?.answers ?? {}).map(({ value }) => value);
-		return new Set(
-			values.flatMap((value) => {
-				if (typeof value === "string") return [value];
-				if (Array.isArray(value)) return value;
-				return typeof value === "object" && "part" in value ? [value.part] : [];
-			}),
-		);
+		return values.flatMap((value) => {
+			if (typeof value === "string") return [value];
+			if (Array.isArray(value)) return value;
+			return typeof value === "object" && "part" in value ? [value.part] : [];
+		});
 	} catch (error) {
-		if (error instanceof UnreadableFile || error instanceof BrokenJson) return new Set();
+		if (error instanceof UnreadableFile || error instanceof BrokenJson) return [];
 		throw error;
 	}
+}
+
+/**
+ * The answers in a file, checked against their schema.
+ *
+ * @throws CommandError: 65 for bad data, 66 where it cannot be read
+ */
+export function loadWalkFile(path: string): AnswersFile {
+	const checked = reading(() => readAnswers(path));
+	if (!checked.value) throw new CommandError(exitCodes.badData, faultsMessage(path, checked.faults));
+	return checked.value;
 }
 
 /** The answers in a file, taken up in a market; warnings are told on standard error. */
@@ -102,9 +112,7 @@ export function loadWalk(
 	context: Omit<WalkContext, "asOf">,
 	{ err }: Streams,
 ): TakenUp & { file: AnswersFile } {
-	const checked = reading(() => readAnswers(path));
-	if (!checked.value) throw new CommandError(exitCodes.badData, faultsMessage(path, checked.faults));
-	const file = checked.value;
+	const file = loadWalkFile(path);
 	const taken = takeUpWalk({ ...context, asOf: file.asOf }, file);
 	if (taken.faults.length > 0) throw new CommandError(exitCodes.badData, faultsMessage(path, taken.faults));
 	for (const warning of taken.warnings) err(`${path}: ${warning}\n`);

@@ -4,6 +4,7 @@ import { CommandError, type ExitCode, exitCodes } from "./exit-codes.ts";
 import { helpText } from "./help.ts";
 import { processStreams, type Streams } from "./streams.ts";
 import { prepareForDrawing, terminalFacts } from "./terminal.ts";
+import type { Helper } from "./walk-session.ts";
 
 /**
  * Runs the program: reads the command line, does what it says, sets process.exitCode. Never throws; a fault of ours
@@ -64,6 +65,23 @@ async function command(args: Arguments, streams: Streams): Promise<ExitCode> {
 		case "like":
 			(await import("./like-command.ts")).like(args, streams);
 			return exitCodes.ok;
+		case "ask":
+			(await import("./ask-command.ts")).ask(args, streams);
+			return exitCodes.ok;
+		case "told":
+			(await import("./ask-command.ts")).told(args, streams, today());
+			return exitCodes.ok;
+		case "merge":
+			(await import("./merge-command.ts")).merge(args, streams);
+			return exitCodes.ok;
+		case "compare":
+			(await import("./compare-command.ts")).compare(args, streams);
+			return exitCodes.ok;
+		case "walks":
+			(await import("./walks-command.ts")).walks(args, streams, today());
+			return exitCodes.ok;
+		case "coach":
+			return (await import("./coach-command.ts")).coach(args, (its, helper) => walk(its, streams, helper));
 		case "read":
 			await (await import("./read-command.ts")).read(args, streams, today());
 			return exitCodes.ok;
@@ -89,9 +107,10 @@ async function command(args: Arguments, streams: Streams): Promise<ExitCode> {
 /**
  * The walk: drawn where there is a terminal for it, else line by line; without any terminal to ask in, a sample.
  */
-async function walk(args: Arguments, streams: Streams): Promise<ExitCode> {
+async function walk(args: Arguments, streams: Streams, helper: Helper | null = null): Promise<ExitCode> {
 	const wishesPlain = args.plain || isOn(process.env["ACCESSIBLE"]) || process.env["INK_SCREEN_READER"] === "true";
 	if (!wishesPlain && !process.stdin.isTTY) {
+		if (helper) return (await import("./coach-command.ts")).coachPage(args, streams, today(), helper);
 		const commands = await import("./commands.ts");
 		if (args.answers !== undefined || args.parts !== undefined) commands.shortlist(args, streams);
 		else commands.sampleShortlist(streams);
@@ -105,11 +124,11 @@ async function walk(args: Arguments, streams: Streams): Promise<ExitCode> {
 	);
 	if (wishesPlain || settings.face === "line-by-line" || facts.stream === null) {
 		const { plainWalk } = await import("./plain-walk.ts");
-		return plainWalk(args, streams, today());
+		return plainWalk(args, streams, today(), helper);
 	}
 	prepareForDrawing(facts, process.env);
 	const { drawnWalk } = await import("./drawn-walk.ts");
-	return drawnWalk(args, streams, today(), { stream: facts.stream, ascii: facts.ascii });
+	return drawnWalk(args, streams, today(), { stream: facts.stream, ascii: facts.ascii }, helper);
 }
 
 function isOn(value: string | undefined): boolean {

@@ -3,14 +3,19 @@ import { runPlainWalk } from "../plain/run-plain-walk.ts";
 import type { Arguments } from "./arguments.ts";
 import { type ExitCode, exitCodes } from "./exit-codes.ts";
 import type { Streams } from "./streams.ts";
-import { openSession } from "./walk-session.ts";
+import { type Helper, openSession } from "./walk-session.ts";
 
 /** Lines wider than this are hard to read, whatever the terminal. */
 const widest = 78;
 
 /** The walk, line by line. */
-export async function plainWalk(args: Arguments, streams: Streams, today: string): Promise<ExitCode> {
-	const session = openSession(args, streams, today);
+export async function plainWalk(
+	args: Arguments,
+	streams: Streams,
+	today: string,
+	helper: Helper | null = null,
+): Promise<ExitCode> {
+	const session = openSession(args, streams, today, helper);
 	const lines = lineReader(streams);
 	try {
 		await runPlainWalk({

@@ -1,22 +1,29 @@
+import { resolve } from "node:path";
 import { dataFolder, walksFolder } from "../files/own-folders.ts";
-import { readAnswers } from "../files/read-answers.ts";
-import { keptWalks } from "../files/saved-walks.ts";
-import type { OwnPart } from "../parts/answers-file.ts";
+import { readWalk } from "../files/read-answers.ts";
+import { type KeptWalks, keptWalks } from "../files/saved-walks.ts";
+import type { AnswersFile, OwnPart } from "../parts/answers-file.ts";
 import type { Screen } from "../screens/screen.ts";
 import { screenOf } from "../screens/screen-of.ts";
 import { viewWalk } from "../screens/walk-view.ts";
+import { paperBoardSvg } from "../sheet/paper-board-svg.ts";
+import { waitingWords } from "../sheet/suggestion-words.ts";
+import type { WalksChange } from "../walk/kept-walk-places.ts";
 import { savedWalk, summaryWords } from "../walk/saved-walk.ts";
 import { update } from "../walk/update.ts";
 import type { WalkEffect, WalkEvent } from "../walk/walk-event.ts";
 import { startWalk, type WalkContext, type WalkState } from "../walk/walk-state.ts";
 import { AnswersKeeper } from "./answers-keeper.ts";
 import type { Arguments } from "./arguments.ts";
+import { changeWalks } from "./change-walks.ts";
+import { coachedBy, helpersFarewell, marketOfFile } from "./coached-walk.ts";
 import { CommandError, type ExitCode, exitCodes } from "./exit-codes.ts";
 import { keptSettings } from "./kept-settings.ts";
 import { isThere, loadWalk, reading } from "./load.ts";
+import { drawnBoard } from "./paper-board-command.ts";
 import type { Streams } from "./streams.ts";
 import { walkMarket } from "./walk-market.ts";
-import { writeSheet } from "./write-sheet.ts";
+import { endingOf, writeResult, writeSheet } from "./write-sheet.ts";
 
 /**
  * A walk under way: the state, and the one place where its effects are carried out. Both faces drive it, so that they
@@ -35,47 +42,102 @@ export interface WalkSession {
 	readonly close: () => void;
 }
 
+const noWalks: KeptWalks = { walks: [], setAside: [], newer: [] };
+
+/** Somebody who looks through the walk that --answers names, to help its builder. */
+export interface Helper {
+	/** Null: to be asked. */
+	readonly name: string | null;
+}
+
 /** Opens a session: the walk that --answers names, or a new one with earlier walks on offer. */
-export function openSession(args: Arguments, streams: Streams, today: string): WalkSession {
-	const parts = walkMarket(args, streams, dataFolder(process.env, process.platform));
+export function openSession(
+	args: Arguments,
+	streams: Streams,
+	today: string,
+	helper: Helper | null = null,
+): WalkSession {
+	const parts = helper
+		? marketOfFile(args, streams)
+		: walkMarket(args, streams, dataFolder(process.env, process.platform));
 	const start = parts.now({});
 	/** The market changes when an own part does, and then in one piece. */
 	let context: WalkContext = { market: start.market, asOf: today };
 	const folder = walksFolder(process.env, process.platform);
-	const kept =
-		folder === null || args.answers !== undefined
-			? { walks: [], setAside: [] }
-			: keptWalks(folder, (walk) => summaryWords(walk, context));
+	const kept = args.answers === undefined ? walksNow() : noWalks;
 	const settings = keptSettings();
 	const words: string[] = [
 		...(settings.warning ? [settings.warning] : []),
 		...(parts.warning ? [parts.warning] : []),
 		...kept.setAside.map((path) => `A damaged walk was set aside: ${path}`),
+		...kept.newer.map((path) => `A newer boardwalk wrote this walk, so it is left as it is: ${path}`),
 	];
 	const keeper = new AnswersKeeper(args.answers ?? null, folder, today);
 	let state: WalkState = { ...startWalk(), kept: start.kept };
+	/** With which boards the answers of somebody else were given. */
+	let marketThen: AnswersFile["market"] | null = null;
 	let code: ExitCode = exitCodes.ok;
 	let leftWith: WalkState | null = null;
 	let shown: { readonly state: WalkState; readonly screen: Screen | null } | null = null;
 	const written: string[] = [];
-	if (args.answers !== undefined && isThere(args.answers)) takeUp(args.answers);
+	/** The walk as it was handed over; a helper who only looks leaves the file alone. */
+	let handedOver: AnswersFile | null = null;
+	if (args.answers !== undefined && (helper || isThere(args.answers))) takeUp(args.answers);
 	else if (args.answers !== undefined) keeper.hold(args.answers);
 	state = { ...state, saved: kept.walks, settings: settings.settings, notice: words.join(" ") || null };
+	if (helper) {
+		handedOver = fileNow();
+		state = coachedBy(helper.name, state);
+	}
+
+	function walksNow(open: string | null = null): KeptWalks {
+		if (folder === null) return noWalks;
+		return keptWalks(folder, (walk, file) => `${summaryWords(walk, context)}${file === open ? ", open now" : ""}`);
+	}
+
+	/** A helper sees other boards perhaps, which changes nothing of those that the answers were given with. */
+	function fileNow(): AnswersFile {
+		const saved = savedWalk(context, state);
+		return marketThen ? { ...saved, market: marketThen } : saved;
+	}
+
+	function isAsHandedOver(): boolean {
+		return handedOver !== null && JSON.stringify(fileNow()) === JSON.stringify(handedOver);
+	}
 
 	function takeUp(file: string): void {
-		const { answers } = reading(() => readAnswers(file)).value ?? { answers: {} };
+		const { checked, inSheet } = reading(() => readWalk(file));
+		const { answers } = checked.value ?? { answers: {} };
 		const { market, kept: own } = parts.now(answers);
-		const { state: taken, warnings } = loadWalk(file, { market }, { ...streams, err: () => {} });
+		const { state: taken, warnings, file: walk } = loadWalk(file, { market }, { ...streams, err: () => {} });
+		marketThen = helper ? walk.market : null;
 		context = { market, asOf: today };
 		words.push(...warnings);
-		const holder = keeper.hold(file);
-		if (holder !== null)
-			words.push(
-				`This walk is open in another window (process ${holder}). What you answer here goes into a file of its own.`,
-			);
+		if (inSheet) {
+			keeper.beginNew();
+			words.push("This walk comes out of a sheet. What you answer goes into a new file, and the sheet stays as it is.");
+		} else {
+			const holder = keeper.hold(file);
+			if (holder !== null)
+				words.push(
+					`This walk is open in another window (process ${holder}). What you answer here goes into a file of its own.`,
+				);
+		}
 		// What was changed since holds for this walk too.
 		const ownParts = taken.ownParts.map((one) => own.find((other) => isSamePart(one, other)) ?? one);
-		state = { ...taken, ownParts, kept: own, saved: state.saved, settings: state.settings };
+		const other = ownParts.filter((one, at) => JSON.stringify(one) !== JSON.stringify(taken.ownParts[at]));
+		if (other.length > 0)
+			words.push(
+				`Taken from your own parts, since this file says otherwise: ${other.map(({ part }) => part.name).join(", ")}.`,
+			);
+		state = {
+			...taken,
+			ownParts,
+			kept: own,
+			saved: state.saved,
+			canBringBack: state.canBringBack,
+			settings: state.settings,
+		};
 	}
 
 	/** Own parts changed: the market is put together anew, with what the answers name. */
@@ -106,7 +168,8 @@ export function openSession(args: Arguments, streams: Streams, today: string): W
 			case "save": {
 				// Who only looked in leaves no walk behind to be offered next time.
 				if (!keeper.isKept() && Object.keys(state.answers).length === 0 && state.ownParts.every(isKeptElsewhere)) break;
-				const problem = keeper.save(savedWalk(context, state));
+				if (!keeper.isKept() && isAsHandedOver()) break;
+				const problem = keeper.save(fileNow());
 				if (problem) state = { ...state, notice: problem };
 				break;
 			}
@@ -119,6 +182,9 @@ export function openSession(args: Arguments, streams: Streams, today: string): W
 				break;
 			case "open":
 				dispatch(opened(effect.file));
+				break;
+			case "change-walks":
+				walksChanged(effect.change);
 				break;
 			case "keep-part":
 				partsChanged(parts.keep(effect.own));
@@ -134,6 +200,26 @@ export function openSession(args: Arguments, streams: Streams, today: string): W
 		}
 	}
 
+	function walksChanged(change: WalksChange): void {
+		const path = keeper.file();
+		const open = path && resolve(path);
+		if (change.does === "name" && change.file === open) {
+			state = { ...state, name: change.name, notice: `This walk is now called ${change.name}.` };
+			carryOut({ type: "save" });
+			state = { ...state, saved: walksNow(open).walks };
+			return;
+		}
+		try {
+			if (folder === null) throw new CommandError(exitCodes.noInput, "There is no home folder to keep walks in.");
+			const words = changeWalks(change, { folder, market: context.market, today, open });
+			const canBringBack = change.does === "remove" || (change.does !== "bring-back" && state.canBringBack);
+			dispatch({ type: "walks-changed", saved: walksNow(open).walks, canBringBack, words });
+		} catch (error) {
+			if (!(error instanceof CommandError)) throw error;
+			dispatch({ type: "not-written", problem: error.message });
+		}
+	}
+
 	/** Parts that are kept for all walks need no walk of their own. */
 	function isKeptElsewhere(own: OwnPart): boolean {
 		return state.kept.some((other) => isSamePart(own, other));
@@ -142,10 +228,12 @@ export function openSession(args: Arguments, streams: Streams, today: string): W
 	function sheetWritten(to: string, orNext: boolean): WalkEvent {
 		try {
 			const name = orNext && !args.replace ? freeName(to) : to;
-			const path = writeSheet(name, viewWalk(context, state).sheet(), {
-				replace: args.replace,
-				ifTaken: "Take another name.",
-			});
+			const view = viewWalk(context, state);
+			const options = { replace: args.replace, ifTaken: "Take another name." };
+			const path =
+				endingOf(name) === ".svg"
+					? writeResult(name, paperBoardSvg(drawnBoard(view, undefined)), options)
+					: writeSheet(name, view.sheet(), fileNow(), options);
 			written.push(path);
 			return { type: "written", path };
 		} catch (error) {
@@ -163,7 +251,10 @@ export function openSession(args: Arguments, streams: Streams, today: string): W
 			return { type: "tell", words: error.message };
 		}
 		dispatch({ type: "next" });
-		return { type: "tell", words: words.join(" ") || "Here you left off." };
+		return {
+			type: "tell",
+			words: [words.join(" ") || "Here you left off.", ...waitingWords(state.suggestions)].join(" "),
+		};
 	}
 
 	return {
@@ -172,7 +263,7 @@ export function openSession(args: Arguments, streams: Streams, today: string): W
 		dispatch,
 		exitCode: () => code,
 		result: () =>
-			code === exitCodes.ok && leftWith !== null
+			code === exitCodes.ok && leftWith !== null && helper === null
 				? viewWalk(context, leftWith)
 						.sheet()
 						.inShort.map(
@@ -181,7 +272,8 @@ export function openSession(args: Arguments, streams: Streams, today: string): W
 						)
 						.join("")
 				: "",
-		farewell: () => [...written.map((path) => `The sheet: ${path}\n`), keeper.farewell()].join(""),
+		farewell: () =>
+			[...written.map((path) => `The sheet: ${path}\n`), helper ? helpersFarewell(keeper) : keeper.farewell()].join(""),
 		close: () => keeper.close(),
 	};
 }

@@ -1,6 +1,10 @@
 import { UnwritableFile, writeFile } from "../files/write-file.ts";
+import type { AnswersFile } from "../parts/answers-file.ts";
+import { htmlSheet } from "../sheet/html-sheet.ts";
 import { markdownSheet } from "../sheet/markdown-sheet.ts";
 import type { Sheet } from "../sheet/sheet.ts";
+import { sheetJson } from "../sheet/sheet-json.ts";
+import { shortlistCsv } from "../sheet/shortlist-csv.ts";
 import { textSheet } from "../sheet/text-sheet.ts";
 import { CommandError, exitCodes } from "./exit-codes.ts";
 
@@ -13,11 +17,12 @@ export interface WriteSheetOptions {
 /**
  * Writes a sheet in the form that the file's ending names.
  *
+ * @param kept the walk it was made from, for forms that can be opened as a walk again
  * @returns the full path
  * @throws CommandError: 64 for an ending we cannot write, 73 when the file exists or cannot be made
  */
-export function writeSheet(to: string, made: Sheet, options: WriteSheetOptions): string {
-	return writeResult(to, sheetForm(made, endingOf(to)), options);
+export function writeSheet(to: string, made: Sheet, kept: AnswersFile, options: WriteSheetOptions): string {
+	return writeResult(to, sheetForm(made, kept, endingOf(to)), options);
 }
 
 /** The ending of a file's name, small, with its dot; empty where it has none. */
@@ -46,15 +51,23 @@ export function writeResult(to: string, text: string, { replace, ifTaken }: Writ
 }
 
 /** The sheet as text of the form that an ending names, such as ".md". */
-export function sheetForm(made: Sheet, ending: string): string {
+export function sheetForm(made: Sheet, kept: AnswersFile, ending: string): string {
 	switch (ending) {
 		case ".md":
 			return markdownSheet(made);
+		case ".html":
+		case ".htm":
+			return htmlSheet(made, kept);
 		case ".txt":
 			return textSheet(made);
 		case ".json":
-			return `${JSON.stringify(made, null, "\t")}\n`;
+			return sheetJson(made, kept);
+		case ".csv":
+			return shortlistCsv(made);
 		default:
-			throw new CommandError(exitCodes.usage, "A sheet is written as .md, .txt or .json; the file's name must end so.");
+			throw new CommandError(
+				exitCodes.usage,
+				"A sheet is written as .html, .md, .txt, .json or .csv; the file's name must end so.",
+			);
 	}
 }

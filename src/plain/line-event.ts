@@ -13,6 +13,7 @@ const commands: Readonly<Record<string, WalkEvent>> = {
 	back: { type: "back" },
 	r: { type: "review" },
 	review: { type: "review" },
+	sources: { type: "show-sources" },
 	m: { type: "menu" },
 	menu: { type: "menu" },
 	s: { type: "leave" },

@@ -69,7 +69,10 @@ async function takePage(face: PlainFace, first: string): Promise<void> {
 /** More than the walk takes; own convention, in characters. */
 const mostHeld = 2_100_000;
 
+const sourcesHint = 'The word "sources" shows numbers and where they come from; the same word hides them.';
+
 function helpText({ help, title }: Screen, width: number): string {
 	const words = `\n${title}\nType the number of a line. Nothing is lost by going back.`;
-	return (help.length > 0 ? blockLines(help, width) : wrapText(words, width)).join("\n");
+	const more = wrapText(`\n${sourcesHint}`, width);
+	return [...(help.length > 0 ? blockLines(help, width) : wrapText(words, width)), ...more].join("\n");
 }

@@ -16,6 +16,8 @@ export function screenText(screen: Screen, width: number): string {
 		"",
 		...blockLines(screen.body.filter(isForReading), width),
 		"",
+		...blockLines(screen.sources, width),
+		"",
 		...choicesText(screen, width),
 	];
 	return `${lines.join("\n").replace(/\n{3,}/g, "\n\n")}\n`;

@@ -51,6 +51,8 @@ export interface Arrangement {
 	readonly cursor: { readonly x: number; readonly y: number };
 	/** For page keys. */
 	readonly lastScroll: number;
+	/** Line of the whole text where numbers and sources begin; null where they do not stand in it. */
+	readonly sourcesFrom: number | null;
 	/** Empty rows under the title: one, or none where the terminal is low. */
 	readonly air: number;
 	/** Empty rows above the footer, so that it always stands at the bottom. */
@@ -59,7 +61,10 @@ export interface Arrangement {
 
 /** From this width on, boards left stand beside the question. */
 const sideFrom = 76;
-const sideColumns = 26;
+const narrowSideColumns = 26;
+/** From this width on, numbers and sources have a wider column, so that more of them stand beside the text. */
+const wideSideFrom = 110;
+const wideSideColumns = 44;
 const gap = 2;
 /** Narrower or lower than this nothing useful can be shown. */
 export const smallest: ScreenSize = { columns: 40, rows: 12 };
@@ -77,21 +82,35 @@ export function isTooSmall({ columns, rows }: ScreenSize): boolean {
 /** Lays a screen out. Pure; `measure` tells how many cells a text takes. */
 export function arrange(screen: Screen, face: Face, size: ScreenSize, measure: Measure): Arrangement {
 	if (isTooSmall(size)) return tooSmall(size, measure);
+	const air = size.rows < airFrom ? 0 : 1;
+	const footer = footerLines(screen, face, size, measure);
+	const isWide = size.columns >= sideFrom && !face.helpOpen;
+	const sources = face.helpOpen ? [] : screen.sources;
+	const sideColumns = sources.length > 0 && size.columns >= wideSideFrom ? wideSideColumns : narrowSideColumns;
+	const sourcesBeside =
+		isWide &&
+		sources.length > 0 &&
+		blockLines([...screen.side, ...sources], sideColumns, measure).length <= size.rows - 1 - air - footer.length;
 	const hasSide = screen.side.length > 0 && !face.helpOpen;
-	const beside = hasSide && size.columns >= sideFrom;
+	const beside = isWide && (hasSide || sourcesBeside);
 	const width = beside ? size.columns - sideColumns - gap : size.columns;
 	const wrap = (text: string) => wrapText(text, width, { measure, breakWords: true });
-	const air = size.rows < airFrom ? 0 : 1;
 	const title = cutLines(wrap(screen.title), Math.max(2, Math.floor(size.rows / 6)));
 	const message = cutLines(
 		[screen.notice, screen.problem].flatMap((words) => (words ? wrap(words) : [])),
 		Math.floor(size.rows / 5),
 	);
-	const footer = footerLines(screen, face, size, measure);
 	const sideAbove = hasSide && !beside ? cutLines(blockLines(screen.side, width, measure), 4, sideGoesOn) : [];
+	const ownText = [...sideAbove, ...(sideAbove.length > 0 ? [""] : []), ...blockLines(screen.body, width, measure)]
+		.length;
 	const fullText = face.helpOpen
 		? blockLines(helpBlocks(screen), width, measure)
-		: [...sideAbove, ...(sideAbove.length > 0 ? [""] : []), ...blockLines(screen.body, width, measure)];
+		: [
+				...sideAbove,
+				...(sideAbove.length > 0 ? [""] : []),
+				// What is longer than the column beside it stands below the text, where it can be read on.
+				...blockLines([...screen.body, ...(sourcesBeside ? [] : sources)], width, measure),
+			];
 	const fieldRows = screen.typing && !face.helpOpen ? 1 : 0;
 	const above = 1 + title.length + message.length + air;
 	const room = size.rows - 1 - above - fieldRows - air - footer.length;
@@ -120,11 +139,13 @@ export function arrange(screen: Screen, face: Face, size: ScreenSize, measure: M
 	const { choices, seen } = withTail(drawn, tail, Math.max(0, row), choiceRows);
 	const fits = (words: string) => measure(words) <= width;
 	const empty = gapRow > 0 ? "" : null;
-	const between = isWhole ? empty : cutTo(windowWords(text, seen, shown.length, fits), width, measure);
+	const more = sources.length > 0 && !sourcesBeside && text.below ? "... numbers, sources: " : "... more: ";
+	const between = isWhole ? empty : cutTo(windowWords(text, seen, { all: shown.length, more, fits }), width, measure);
 	const field = fieldRows > 0 ? fieldOf(screen, face, width, measure) : null;
 	const fieldTop = above + text.lines.length + (between === null ? 0 : 1);
 	const height = above + fieldRows + room;
-	const side = beside ? cutLines(blockLines(screen.side, sideColumns, measure), height, sideGoesOn) : null;
+	const sideBlocks = sourcesBeside ? [...screen.side, ...sources] : screen.side;
+	const side = beside ? cutLines(blockLines(sideBlocks, sideColumns, measure), height, sideGoesOn) : null;
 	const markedTop = choices.lines.findIndex(({ marked }) => marked);
 	const markedRow =
 		rowsOf(choices.lines.slice(0, Math.max(0, markedTop))) + (choices.lines[markedTop]?.headingLines ?? 0);
@@ -144,6 +165,7 @@ export function arrange(screen: Screen, face: Face, size: ScreenSize, measure: M
 		cursor: inTheField
 			? { x: field.cursorColumn, y: fieldTop }
 			: { x: 0, y: markedTop >= 0 ? fieldTop + fieldRows + markedRow : Math.max(0, above - 1) },
+		sourcesFrom: sources.length > 0 && !sourcesBeside ? ownText : null,
 		lastScroll: Math.max(0, fullText.length - (space - choiceRows)),
 		air,
 		filler: height - Math.max(side?.length ?? 0, fieldTop + fieldRows + rowsOf(choices.lines)),
@@ -164,7 +186,16 @@ function tooSmall({ columns, rows }: ScreenSize, measure: Measure): Arrangement 
 	const none = { lines: [], first: 0, above: false, below: false };
 	return {
 		...{ place, title, message: [], text: none, between: null, choices: none, field: null, side: null },
-		...{ mainColumns: width, sideColumns: 0, footer: [], cursor: { x: 0, y: 0 }, lastScroll: 0, air: 0, filler: 0 },
+		...{
+			mainColumns: width,
+			sideColumns: 0,
+			footer: [],
+			cursor: { x: 0, y: 0 },
+			lastScroll: 0,
+			sourcesFrom: null,
+			air: 0,
+			filler: 0,
+		},
 	};
 }
 
@@ -177,17 +208,16 @@ function cutLines(lines: readonly string[], rows: number, goesOn = "..."): reado
 function windowWords(
 	text: Window<string>,
 	choices: Window<DrawnChoice>,
-	all: number,
-	fits: (words: string) => boolean,
+	{ all, more, fits }: { readonly all: number; readonly more: string; readonly fits: (words: string) => boolean },
 ): string {
 	const ways = [...(text.above ? ["Up"] : []), ...(text.below ? ["Down"] : [])];
 	const [first, last] = [choices.first + 1, choices.first + choices.lines.length];
-	const words = (more: string, noun: string) =>
+	const words = (ahead: string, noun: string) =>
 		[
-			...(ways.length > 0 ? [`${more}Page ${ways.join("/")}`] : []),
+			...(ways.length > 0 ? [`${ahead}Page ${ways.join("/")}`] : []),
 			...(choices.above || choices.below ? [`${noun}${first}-${last} of ${all}`] : []),
 		].join("   ");
-	const full = words("... more: ", "choices ");
+	const full = words(more, "choices ");
 	return fits(full) ? full : words("... ", "");
 }
 

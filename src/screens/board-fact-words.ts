@@ -1,5 +1,7 @@
 import type { Board } from "../parts/board.ts";
 import type { FactEntry } from "../parts/fact-list.ts";
+import type { Evidence } from "../parts/form-draft.ts";
+import { toldOf, toldWords } from "../parts/told-evidence.ts";
 import { plugsInWords } from "../questions/part-summary.ts";
 import type { AssumedFact } from "../reference/assumed-facts.ts";
 
@@ -31,8 +33,20 @@ export function boardFactWords(
 		if (value === undefined) return [];
 		const words = factWords(path, value);
 		const standing = assumed.find((fact) => fact.path === path);
-		return words === null ? [] : [[title, `${words}${unit ? ` ${unit}` : ""}${standing ? " (assumed)" : ""}`]];
+		const told = toldAt(board, path);
+		const known = standing ? " (assumed)" : told === null ? "" : ` (${told})`;
+		return words === null ? [] : [[title, `${words}${unit ? ` ${unit}` : ""}${known}`]];
 	});
+}
+
+/** Who told a fact, or the group it belongs to; null where nobody did. */
+function toldAt({ evidence = {} }: Board, path: string): string | null {
+	const keys = path.split(".");
+	for (let length = keys.length; length > 0; length--) {
+		const told = toldOf((evidence as Readonly<Record<string, Evidence>>)[keys.slice(0, length).join(".")]);
+		if (told) return toldWords(told);
+	}
+	return null;
 }
 
 function valueAt(board: Board, path: string): unknown {

@@ -6,6 +6,7 @@ import type { Finding } from "../rules/outcome.ts";
 import { howToFindOut } from "../sheet/how-to-find-out.ts";
 import { priceWords } from "../sheet/price-words.ts";
 import { dependingWords, missingWords, sentence, verdictWords } from "../sheet/reason-words.ts";
+import { toldLines } from "../sheet/told-words.ts";
 import { ownPart } from "../walk/own-parts-list.ts";
 import { plainScreen } from "./plain-screen.ts";
 import { type Choice, heading, list, pairs, type Screen, text } from "./screen.ts";
@@ -25,6 +26,7 @@ export function boardScreen(view: WalkView, boardId: string): Screen {
 	const missing = [...new Set(findings.flatMap((finding) => finding.missing))].flatMap(
 		(path) => howToFindOut(path) ?? [],
 	);
+	const told = toldLines(board);
 	// Before the first answer there is no shortlist to go back to.
 	const first: Choice =
 		Object.keys(view.state.answers).length === 0
@@ -40,6 +42,7 @@ export function boardScreen(view: WalkView, boardId: string): Screen {
 					: sentence(verdictWords({ verdict, dependsOn: judged.dependsOn, planAround: plansAround(judged) })),
 			),
 			pairs([["Price", priceWords(judged.subject.board, view.context.asOf)]]),
+			...(told.length > 0 ? [heading("What was told of it"), list(told)] : []),
 			heading("What was checked"),
 			list(ordered(findings).map((finding) => findingLine(finding, judged.depending))),
 			...(missing.length > 0
@@ -51,6 +54,7 @@ export function boardScreen(view: WalkView, boardId: string): Screen {
 			{ label: "What plugs in where", event: { type: "board", boardId: board.id, page: "plan" } },
 			{ label: "Power and heat", event: { type: "board", boardId: board.id, page: "power" } },
 			{ label: "Like this one, but better in one way", event: { type: "like", boardId: board.id } },
+			{ label: "Ask the shop about it", event: { type: "ask-shop", boardId: board.id } },
 			{ label: "All its facts", event: { type: "board", boardId: board.id, page: "facts" } },
 			...(ownPart(view.state, "board", board.id)
 				? [

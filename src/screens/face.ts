@@ -56,6 +56,8 @@ function plain(text: string): string {
 export interface PageSize {
 	readonly textRows: number;
 	readonly lastScroll: number;
+	/** Where numbers and sources begin in the text, for who has just asked for them; null where they do not. */
+	readonly sourcesFrom?: number | null;
 }
 
 /** Lines that a page key goes over in a list, where no text is to be read on. */
@@ -75,6 +77,8 @@ export function pressKey(screen: Screen, before: Face, key: Key, page: PageSize)
 	}
 	const keep = (changed: Partial<Face>): Press => ({ face: { ...face, ...changed }, event: null });
 	const send = (event: WalkEvent): Press => ({ face, event });
+	// Also from a field, of which nothing is lost, and from the help, which they then stand in place of.
+	if (key.name === "sources") return { face: { ...face, helpOpen: false, scroll: 0 }, event: { type: "show-sources" } };
 	if (key.name === "help" || (key.name === "text" && key.text === "?"))
 		return keep({ helpOpen: !face.helpOpen, scroll: 0 });
 	if (face.helpOpen && (key.name === "escape" || key.name === "enter")) return keep({ helpOpen: false, scroll: 0 });

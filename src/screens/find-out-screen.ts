@@ -1,6 +1,7 @@
-import { findOut } from "../choose/find-out.ts";
+import { type FindOut, findOut } from "../choose/find-out.ts";
 import { worthsWhenAsked } from "../choose/next-question.ts";
-import { findOutWords } from "../sheet/find-out-words.ts";
+import { findOutWords, foldedOpen } from "../sheet/find-out-words.ts";
+import { isImportant } from "../sheet/shop-questions.ts";
 import { plainScreen } from "./plain-screen.ts";
 import { type Choice, heading, list, type Screen, text } from "./screen.ts";
 import type { WalkView } from "./walk-view.ts";
@@ -19,17 +20,18 @@ export function findOutScreen(view: WalkView): Screen {
 		worthsWhenAsked(view.state.answers, view.context),
 	).flatMap((one) => {
 		const words = findOutWords(one, boardName);
-		return words ? [{ one, words }] : [];
+		return words ? [{ one, ...words }] : [];
 	});
-	const couldChange = open.filter(({ words }) => words.changes !== "");
-	const others = open.filter(({ words }) => words.changes === "");
-	const questions = open.flatMap(({ one, words }): Choice[] =>
+	const { shown, folded } = foldedOpen(open);
+	const couldChange = shown.filter(({ changes }) => changes !== "");
+	const others = shown.filter(({ changes }) => changes === "");
+	const questions = open.flatMap(({ one, what }): Choice[] =>
 		one.about.kind === "question"
-			? [{ label: `Answer now: ${words.what}`, event: { type: "change", questionId: one.about.questionId } }]
+			? [{ label: `Answer now: ${what}`, event: { type: "change", questionId: one.about.questionId } }]
 			: [],
 	);
 	const lines = (some: typeof open) =>
-		list(some.map(({ words }) => [`${words.what}:`, words.changes, words.how].filter(Boolean).join(" ")));
+		list(some.map(({ what, changes, how }) => [`${what}:`, changes, how].filter(Boolean).join(" ")));
 	return plainScreen(view, {
 		id: "find-out",
 		title: "What to find out, and what it could change",
@@ -43,12 +45,27 @@ export function findOutScreen(view: WalkView): Screen {
 					]
 				: []),
 			...(others.length > 0 ? [heading("Open too, with less weight"), lines(others)] : []),
+			...(folded === null ? [] : [text(folded)]),
 		],
 		choices: [
 			...questions.slice(0, mostAsked),
+			...boardsToAsk(view, open).map(
+				(id): Choice => ({ label: `Ask the shop about ${boardName(id)}`, event: { type: "ask-shop", boardId: id } }),
+			),
 			{ label: "Back", event: { type: "back" } },
 			{ label: "To the shortlist", event: { type: "shortlist" } },
 		],
 		enter: { words: "back", event: { type: "back" } },
 	});
+}
+
+/** The board that leads, and those of which something important is open, in the order of the shortlist. */
+function boardsToAsk(view: WalkView, open: readonly { readonly one: FindOut }[]): readonly string[] {
+	const important = open.flatMap(({ one }) =>
+		one.about.kind === "board fact" && isImportant(one) ? [one.about.boardId] : [],
+	);
+	return view
+		.advice()
+		.shortlist.map(({ boardId }) => boardId)
+		.filter((id, index) => index === 0 || important.includes(id));
 }

@@ -27,6 +27,7 @@ export type KeyName =
 	| "delete-word"
 	| "delete-to-start"
 	| "delete-to-end"
+	| "sources"
 	| "help";
 
 /** One line of the keymap: what it is called on screen, what it does, and where it counts. */
@@ -65,6 +66,7 @@ export const keymap: readonly KeyLine[] = [
 	{ keys: "letters", does: "find a line by its words, or write in a field", when: "typing" },
 	{ keys: "Ctrl+Left, Ctrl+Right", does: "in a field: a word back, a word on", when: "typing" },
 	{ keys: "Ctrl+W, Ctrl+U, Ctrl+K", does: "in a field: delete a word, to the start, to the end", when: "typing" },
+	{ keys: "Ctrl+T", does: "show numbers and sources; the same keys hide them", when: "always" },
 	{ keys: "Ctrl+C", does: "leave at once; the answers are kept", when: "always" },
 	{ keys: "Ctrl+Z", does: "put the program to sleep; fg wakes it", when: "always" },
 	{ keys: "Ctrl+L", does: "draw the screen again", when: "always" },

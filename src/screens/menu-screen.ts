@@ -3,6 +3,8 @@ import { leftWords } from "./boards-left.ts";
 import { plainScreen } from "./plain-screen.ts";
 import { type Screen, text } from "./screen.ts";
 import { goOnWords } from "./short-walk-words.ts";
+import { sourcesChoice } from "./sources-choice.ts";
+import { suggestionsChoice } from "./suggestions-screen.ts";
 import type { WalkView } from "./walk-view.ts";
 
 /** Where going on with the questions is what "back" does anyway. */
@@ -19,6 +21,7 @@ export function menuScreen(view: WalkView): Screen {
 		choices: [
 			{ label: "Back to where I was", event: { type: "back" } },
 			{ label: "All my answers", detail: "See them, and change any of them", event: { type: "review" } },
+			...suggestionsChoice(view.state.suggestions),
 			{ label: "Boards left, and why others fell out", event: { type: "fell-out" } },
 			{ label: "The shortlist so far", event: { type: "shortlist" } },
 			...(onTheWay.includes(view.state.returnTo[0]?.at ?? "start")
@@ -37,6 +40,16 @@ export function menuScreen(view: WalkView): Screen {
 			...(goOn !== null && !onTheWay.includes(view.state.returnTo[0]?.at ?? "start")
 				? [{ label: goOn, event: { type: "go-on" as const } }]
 				: []),
+			{
+				label: view.state.name === null ? "Give this walk a name" : `Name of this walk: ${view.state.name}`,
+				event: { type: "name-walk" },
+			},
+			{
+				label: "My walks",
+				detail: "Name, copy or remove one, or take in a friend's",
+				event: { type: "saved-walks" },
+			},
+			sourcesChoice(view.state),
 			{ label: "Settings", event: { type: "settings" } },
 			{ label: "Save and leave", event: { type: "leave" } },
 		],

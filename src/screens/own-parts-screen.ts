@@ -1,7 +1,8 @@
-import { knownFields, valueIn } from "../parts/form-draft.ts";
+import { type Evidence, knownFields, valueIn } from "../parts/form-draft.ts";
 import { leadingFields } from "../parts/form-fields.ts";
 import { thingWords, wordsOf } from "../parts/form-words.ts";
 import { type PartKind, partKindNames, partKinds } from "../parts/part-kinds.ts";
+import { toldOf, toldWords } from "../parts/told-evidence.ts";
 import { readKinds } from "../reading/part-reading.ts";
 import { ownPart, ownPartsOf } from "../walk/own-parts-list.ts";
 import { isUnkept } from "../walk/part-form.ts";
@@ -143,6 +144,8 @@ function ownFactsScreen(view: WalkView, kind: PartKind, id: string): Screen {
 	const read = fields.flatMap(({ path, title }) => {
 		const found = evidence[path.join(".")];
 		if (!found) return [];
+		const told = toldOf(found as Evidence);
+		if (told) return [`${title}: ${toldWords(told)}`];
 		const from = found.quote ? `read as "${cutQuote(found.quote)}"` : `told by the ${found.by ?? "person"}`;
 		return [`${title}: ${from}${found.date ? `, ${found.date}` : ""}`];
 	});

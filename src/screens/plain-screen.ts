@@ -12,6 +12,7 @@ export function plainScreen(view: WalkView, given: Pick<Screen, "id" | "title"> 
 		enter: null,
 		side: [],
 		help: [],
+		sources: [],
 		problem: view.state.problem,
 		notice: view.state.notice,
 		...given,

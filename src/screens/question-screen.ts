@@ -7,11 +7,15 @@ import { askedQuestions } from "../questions/is-asked.ts";
 import { readKinds } from "../reading/part-reading.ts";
 import { boardsLeftBlocks } from "./boards-left.ts";
 import { plainScreen } from "./plain-screen.ts";
-import { type Choice, heading, list, picture, type Screen, text } from "./screen.ts";
+import { type Block, type Choice, heading, list, picture, type Screen, text } from "./screen.ts";
 import type { WalkView } from "./walk-view.ts";
 
-/** One question: its options, not sure last, boards left beside it. */
-export function questionScreen(view: WalkView, id: string): Screen {
+/**
+ * One question: its options, not sure last, boards left beside it.
+ *
+ * @param soFar what stands there in place of the answer so far
+ */
+export function questionScreen(view: WalkView, id: string, soFar?: readonly Block[]): Screen {
 	const question = questionById(id);
 	if (!question) return plainScreen(view, { id: "question", title: "This question is no longer asked" });
 	const answer = view.state.answers[question.id];
@@ -23,8 +27,9 @@ export function questionScreen(view: WalkView, id: string): Screen {
 		body: [
 			text(question.picture ? `${question.hint}. Press ? for a picture` : question.hint),
 			...(shown ? [text(shown)] : []),
+			...(soFar ?? []),
 			// Where lines are marked, the marks say it.
-			...(answer && !(question.kind === "many" && answer.status === "answered" && isMarked(answer))
+			...(answer && !soFar && !(question.kind === "many" && answer.status === "answered" && isMarked(answer))
 				? [text(`Your answer so far: ${answerWords(question, answer, view)}.`)]
 				: []),
 		],

@@ -1,9 +1,11 @@
 import { answersTried } from "../walk/update.ts";
 import type { WalkContext, WalkState } from "../walk/walk-state.ts";
+import { askShopScreen, theyAnsweredScreen } from "./ask-shop-screen.ts";
 import { boardFactsScreen } from "./board-facts-screen.ts";
 import { boardPlanScreen } from "./board-plan-screen.ts";
 import { boardPowerScreen } from "./board-power-screen.ts";
 import { boardScreen } from "./board-screen.ts";
+import { coachMenuScreen, coachNameScreen, coachQuestionScreen, coachScreen, coachWhyScreen } from "./coach-screen.ts";
 import { describeScreen } from "./describe-screen.ts";
 import { factFormScreen } from "./fact-form-screen.ts";
 import { fellOutScreen } from "./fell-out-screen.ts";
@@ -17,19 +19,27 @@ import { priceLineScreen } from "./price-line-screen.ts";
 import { questionScreen } from "./question-screen.ts";
 import { readPartScreen } from "./read-part-screen.ts";
 import { reviewScreen } from "./review-screen.ts";
-import { savedWalksScreen } from "./saved-walks-screen.ts";
+import { keptWalkScreen, nameWalkScreen, savedWalksScreen, takeWalkScreen } from "./saved-walks-screen.ts";
 import type { Screen } from "./screen.ts";
 import { settingsScreen } from "./settings-screen.ts";
 import { sheetScreen } from "./sheet-screen.ts";
 import { shortlistScreen } from "./shortlist-screen.ts";
+import { sourceBlocks } from "./source-blocks.ts";
 import { startScreen } from "./start-screen.ts";
+import { suggestionScreen, suggestionsScreen } from "./suggestions-screen.ts";
 import { tierEndScreen } from "./tier-end-screen.ts";
-import { viewWalk } from "./walk-view.ts";
+import { viewWalk, type WalkView } from "./walk-view.ts";
 import { whatIfAnswerScreen, whatIfQuestionScreen, whatIfScreen } from "./what-if-screen.ts";
 
 /** The screen for where a walk is, or null when it has been left. */
 export function screenOf(context: WalkContext, state: WalkState): Screen | null {
 	const view = viewWalk(context, state);
+	const screen = screenFor(context, view);
+	return screen && state.showsSources ? { ...screen, sources: sourceBlocks(view) } : screen;
+}
+
+function screenFor(context: WalkContext, view: WalkView): Screen | null {
+	const { state } = view;
 	const { place } = state;
 	switch (place.at) {
 		case "start":
@@ -50,6 +60,10 @@ export function screenOf(context: WalkContext, state: WalkState): Screen | null 
 			return shortlistScreen(view);
 		case "find-out":
 			return findOutScreen(view);
+		case "ask-shop":
+			return askShopScreen(view, place, (ownParts) => viewWalk(context, { ...state, ownParts }));
+		case "they-answered":
+			return theyAnsweredScreen(view, place);
 		case "price-line":
 			return priceLineScreen(view);
 		case "board":
@@ -69,9 +83,15 @@ export function screenOf(context: WalkContext, state: WalkState): Screen | null 
 		case "sheet":
 			return sheetScreen(view);
 		case "menu":
-			return menuScreen(view);
+			return state.coaching ? coachMenuScreen(view) : menuScreen(view);
 		case "saved-walks":
 			return savedWalksScreen(view);
+		case "kept-walk":
+			return keptWalkScreen(view, place);
+		case "name-walk":
+			return nameWalkScreen(view, place);
+		case "take-walk":
+			return takeWalkScreen(view);
 		case "settings":
 			return settingsScreen(view);
 		case "own-parts":
@@ -92,6 +112,18 @@ export function screenOf(context: WalkContext, state: WalkState): Screen | null 
 			return unreadScreen(view);
 		case "leave-form":
 			return leaveFormScreen(view);
+		case "coach":
+			return coachScreen(view);
+		case "coach-name":
+			return coachNameScreen(view);
+		case "coach-question":
+			return coachQuestionScreen(view, place, (other) => viewWalk(context, other));
+		case "coach-why":
+			return coachWhyScreen(view, place);
+		case "suggestions":
+			return suggestionsScreen(view, place);
+		case "suggestion":
+			return suggestionScreen(view, place);
 		case "left":
 			return null;
 	}

@@ -51,6 +51,8 @@ export interface Screen {
 	readonly side: readonly Block[];
 	/** Why we ask, where to find it: shown on "?". */
 	readonly help: readonly Block[];
+	/** Numbers and sources, for who explains; empty unless they are wanted. */
+	readonly sources: readonly Block[];
 	/** Something was wrong with what was typed. */
 	readonly problem: string | null;
 	readonly notice: string | null;

@@ -1,8 +1,11 @@
 import { mostAsked } from "../choose/when-to-stop.ts";
 import { allQuestions } from "../questions/all-questions.ts";
 import { askedQuestions } from "../questions/is-asked.ts";
+import { waitingWords } from "../sheet/suggestion-words.ts";
 import { plainScreen } from "./plain-screen.ts";
+import { keptWalkWords } from "./saved-walks-screen.ts";
 import { list, type Screen, text } from "./screen.ts";
+import { suggestionsChoice } from "./suggestions-screen.ts";
 import type { WalkView } from "./walk-view.ts";
 
 /** What this is, what to have at hand, how long it takes. */
@@ -16,6 +19,7 @@ export function startScreen(view: WalkView): Screen {
 		id: "start",
 		title: "Let's find the right board for your computer",
 		body: [
+			...waitingWords(view.state.suggestions).map(text),
 			text(
 				`You answer questions: at most ${mostAsked} on the short walk, ${allQuestions.length} at most on the long one. You leave with a shortlist, and a sheet to take to the shop. The short walk takes about a quarter of an hour. You can stop at any time and go on later.`,
 			),
@@ -41,9 +45,15 @@ export function startScreen(view: WalkView): Screen {
 		isMenu: true,
 		choices: [
 			...(newest && dealtWith === 0
-				? [{ label: `Go on with my walk: ${newest.words}`, event: { type: "open" as const, file: newest.file } }]
+				? [
+						{
+							label: `Go on with my walk: ${keptWalkWords(newest)}`,
+							event: { type: "open" as const, file: newest.file },
+						},
+					]
 				: []),
 			{ label: dealtWith > 0 ? "Go on" : newest ? "Start a new walk" : "Start", event: { type: "next" } },
+			...suggestionsChoice(view.state.suggestions),
 			...(dealtWith > 0 ? [{ label: "See all answers", event: { type: "review" as const } }] : []),
 			...(view.state.saved.length > 1 || (newest && dealtWith > 0)
 				? [{ label: "Open another walk", event: { type: "saved-walks" as const } }]

@@ -39,7 +39,7 @@ export function viewWalk(walk: WalkContext, state: WalkState): WalkView {
 		judgementBefore: once(() => (state.answersBefore ? judged(state.answersBefore) : null)),
 		judgementWith: judged,
 		advice,
-		sheet: once(() => makeSheet(judgement(), advice(), state.answers, context)),
+		sheet: once(() => makeSheet(judgement(), advice(), state.answers, context, state)),
 	};
 }
 

@@ -60,7 +60,11 @@ export function whatIfAnswerScreen(view: WalkView, { id, tried }: Extract<Place,
 		body: whatIfWords(result, view.context).flatMap((part) => [heading(part.heading), list(part.lines)]),
 		choices: [
 			{ label: "Leave my answer, and try another one", event: { type: "back" } },
-			{ label: "Take the other answer as mine", key: "t", event: { type: "keep-tried" } },
+			{
+				label: view.state.coaching ? "Give the other answer, or suggest it" : "Take the other answer as mine",
+				key: "t",
+				event: { type: "keep-tried" },
+			},
 			{ label: "Try another question", event: { type: "what-if" } },
 			{ label: "Leave my answer: to the shortlist", event: { type: "shortlist" } },
 		],

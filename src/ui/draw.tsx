@@ -37,7 +37,8 @@ export function startDrawing({ stream, size }: DrawOptions): Drawing {
 			);
 			if (instance) instance.rerender(app);
 			else instance = render(app, { stdout: stream, exitOnCtrlC: false, patchConsole: false, maxFps: 60 });
-			return { textRows: arranged.text.lines.length, lastScroll: arranged.lastScroll };
+			const { text, lastScroll, sourcesFrom } = arranged;
+			return { textRows: text.lines.length, lastScroll, sourcesFrom };
 		},
 		stop() {
 			instance?.unmount();

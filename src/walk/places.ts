@@ -91,8 +91,12 @@ export function placeBefore(context: WalkContext, state: WalkState, place: Place
 	if (place.at === "what-if-answer") return { at: "what-if-question", id: place.id, tried: place.tried };
 	if (place.at === "what-if-question") return { at: "what-if" };
 	if (place.at === "like") return { at: "board", boardId: place.boardId };
-	if (["sheet", "board", "describe", "price-line", "find-out", "what-if"].includes(place.at))
+	if (place.at === "coach-question" || place.at === "coach-name") return { at: "coach" };
+	if (place.at === "coach-why") return { at: "coach-question", id: place.id, tried: place.tried };
+	if (place.at === "suggestion") return { at: "suggestions" };
+	if (["sheet", "board", "describe", "price-line", "find-out", "what-if", "ask-shop"].includes(place.at))
 		return { at: "shortlist" };
+	if (place.at === "kept-walk" || place.at === "take-walk") return { at: "saved-walks" };
 	return { at: "start" };
 }
 

@@ -3,6 +3,8 @@ export interface WalkSettings {
 	readonly colour: "auto" | "never";
 	readonly characters: "auto" | "ascii";
 	readonly face: "auto" | "line-by-line";
+	/** The name under which this person helps others. */
+	readonly helperName?: string;
 }
 
 export const defaultSettings: WalkSettings = { colour: "auto", characters: "auto", face: "auto" };

@@ -10,10 +10,15 @@ import { foldAnswers } from "../questions/fold-answers.ts";
 import { currencyOf } from "../questions/money-question.ts";
 import { readTyped } from "../questions/read-typed.ts";
 import { answersDropped } from "./answers-dropped.ts";
+import { updateAskShop } from "./ask-shop-update.ts";
+import { heldFor, type Tried, updateCoach } from "./coach-update.ts";
+import { updateKeptWalks } from "./kept-walks-update.ts";
 import { marketOf, takenIds } from "./market-of.ts";
 import { backInOwnParts, updateOwnParts } from "./own-parts-update.ts";
 import { needsForm } from "./own-places.ts";
 import { partsDisagree, placeAfter, placeBefore, placeToStart } from "./places.ts";
+import { updateSuggestions } from "./suggestion-update.ts";
+import { decidedByAnswers, hasOpenRivals, saysTheSame } from "./suggestions.ts";
 import { type TakenChange, takeWayOut } from "./take-way-out.ts";
 import type { WalkEffect, WalkEvent } from "./walk-event.ts";
 import type { Place, WalkContext, WalkState } from "./walk-state.ts";
@@ -28,11 +33,34 @@ type Step = readonly [WalkState, readonly WalkEffect[]];
  * the person is changes nothing; no event throws.
  */
 export function update(context: WalkContext, before: WalkState, event: WalkEvent): Step {
+	const after = step(context, before, event);
+	return before.coaching && before.place.at !== "left" ? heldFor(context, before, after) : after;
+}
+
+function step(context: WalkContext, before: WalkState, event: WalkEvent): Step {
 	const state: WalkState = { ...before, problem: null, notice: null };
 	const { place } = state;
 	if (place.at === "left") return [before, []];
+	if (event.type === "show-sources") {
+		const shown = { ...before, showsSources: !before.showsSources };
+		// From the menu one goes back, to see them at once.
+		return [place.at === "menu" ? comeBack(context, shown) : shown, []];
+	}
+	const coached = updateCoach(context, state, event, {
+		visit,
+		comeBack: (from) => comeBack(context, from),
+		withAnswers,
+		tried: triedAnswer,
+	});
+	if (coached) return coached;
+	const suggested = updateSuggestions(context, state, event, { visit, withAnswers });
+	if (suggested) return suggested;
+	const askedShop = updateAskShop(context, state, event, visit);
+	if (askedShop) return askedShop;
 	const own = updateOwnParts(context, state, event, { visit, comeBack: (from) => comeBack(context, from), answered });
 	if (own) return own;
+	const keptWalks = updateKeptWalks(state, event, { visit, comeBack: (from) => comeBack(context, from) });
+	if (keptWalks) return keptWalks;
 	switch (event.type) {
 		case "leave":
 			return [
@@ -67,8 +95,6 @@ export function update(context: WalkContext, before: WalkState, event: WalkEvent
 		}
 		case "menu":
 			return [visit(state, { at: "menu" }), []];
-		case "saved-walks":
-			return [visit(state, { at: "saved-walks" }), []];
 		case "settings":
 			return [visit(state, { at: "settings" }), []];
 		case "set": {
@@ -147,9 +173,22 @@ function atTrial(
 	place: Extract<Place, { at: "what-if-question" }>,
 	event: WalkEvent,
 ): WalkState {
-	const { id, tried } = place;
+	const trial = triedAnswer(context, state, place, event);
+	if ("problem" in trial) return { ...state, problem: trial.problem };
+	const { answer, isDone } = trial;
+	const tried: WalkState = { ...state, place: { ...place, tried: answer } };
+	return isDone ? visit(tried, { at: "what-if-answer", id: place.id, tried: answer }) : tried;
+}
+
+/** What an event at a question would answer, in a walk of which nothing is kept. */
+function triedAnswer(
+	context: WalkContext,
+	state: WalkState,
+	{ id, tried }: { readonly id: string; readonly tried: Answer | null },
+	event: WalkEvent,
+): Tried {
 	// A part that is described would be kept.
-	if (event.type === "describe") return state;
+	if (event.type === "describe") return { problem: null };
 	const trial: WalkState = {
 		...state,
 		answers: answersTried(state.answers, id, tried),
@@ -157,11 +196,10 @@ function atTrial(
 		returnTo: [{ at: "what-if" }],
 	};
 	const [after] = atQuestion(context, trial, id, event);
-	if (after.answers === trial.answers) return { ...state, problem: after.problem };
+	if (after.answers === trial.answers) return { problem: after.problem };
 	// With nothing marked any more it is tried to have none of it.
 	const answer: Answer = after.answers[id] ?? { status: "answered", value: [] };
-	if (after.place.at === "question") return { ...state, place: { ...place, tried: answer } };
-	return visit({ ...state, place: { ...place, tried: answer } }, { at: "what-if-answer", id, tried: answer });
+	return { answer, isDone: after.place.at !== "question" };
 }
 
 /** The answer that was tried becomes the person's answer, and what comes of it is shown. */
@@ -244,8 +282,12 @@ function answered(context: WalkContext, state: WalkState, id: string, answer: An
 
 /** The walk with one answer given, and a word about those that no longer count because of it. */
 function withAnswer(context: WalkContext, state: WalkState, id: string, answer: Answer): WalkState {
-	const by = id === whoQuestionId ? byOf(answer) : state.by;
-	return { ...withAnswers(context, state, { ...state.answers, [id]: { ...answer, by } }), by };
+	const by = id === whoQuestionId && !state.coaching ? byOf(answer) : state.by;
+	const before = state.answers[id];
+	// Who gives the same answer once more changes nothing, and it stays the answer of who gave it first.
+	const isSame = saysTheSame(before, answer) && !hasOpenRivals(state.suggestions, id);
+	const given = before && isSame ? before : { ...answer, by };
+	return { ...withAnswers(context, state, { ...state.answers, [id]: given }), by };
 }
 
 function withAnswers(context: WalkContext, state: WalkState, answers: Answers): WalkState {
@@ -254,6 +296,7 @@ function withAnswers(context: WalkContext, state: WalkState, answers: Answers): 
 		...state,
 		answersBefore: state.answers,
 		answers,
+		suggestions: decidedByAnswers(state.suggestions, state.answers, answers),
 		notice: dropped.length > 0 ? droppedWords(dropped.map(({ label }) => label)) : state.notice,
 	};
 }
@@ -446,5 +489,6 @@ function visit(from: WalkState, place: Place): WalkState {
 /** Whether the person sees or saw a shortlist on the way here, or has dealt with every question: not leaving early. */
 function hasComeToShortlist(context: WalkContext, { place, returnTo, ...state }: WalkState): boolean {
 	const sees = [place, ...returnTo].some(({ at }) => at === "shortlist" || at === "sheet");
-	return sees || placeToStart(context, { place, returnTo, ...state }).at === "shortlist";
+	// A helper has nothing to come to.
+	return sees || state.coaching !== null || placeToStart(context, { place, returnTo, ...state }).at === "shortlist";
 }

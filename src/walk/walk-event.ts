@@ -1,6 +1,9 @@
 import type { LikeDirection } from "../choose/like-this-but.ts";
 import type { AnswerValue, OwnPart } from "../parts/answers-file.ts";
 import type { PartKind } from "../parts/part-kinds.ts";
+import type { AskShopEvent } from "./ask-shop-places.ts";
+import type { CoachEvent } from "./coach-places.ts";
+import type { KeptWalkEvent, WalksChange } from "./kept-walk-places.ts";
 import type { PartEvent } from "./part-event.ts";
 import type { WalkSettings } from "./saved-settings.ts";
 import type { TakenChange } from "./take-way-out.ts";
@@ -48,13 +51,17 @@ export type WalkEvent =
 	| { readonly type: "not-written"; readonly problem: string }
 	/** Everything that can be reached from anywhere. */
 	| { readonly type: "menu" }
-	| { readonly type: "saved-walks" }
 	| { readonly type: "open"; readonly file: string }
 	| { readonly type: "settings" }
 	| { readonly type: "set"; readonly setting: Partial<WalkSettings> }
 	/** A word from outside, such as that a file was set aside. */
 	| { readonly type: "tell"; readonly words: string }
+	/** Shows numbers and sources with every screen, or hides them again. */
+	| { readonly type: "show-sources" }
 	| { readonly type: "leave" }
+	| AskShopEvent
+	| CoachEvent
+	| KeptWalkEvent
 	| PartEvent;
 
 /** What the outside must do after an event. */
@@ -63,6 +70,8 @@ export type WalkEffect =
 	| { readonly type: "write-sheet"; readonly to: string; readonly orNext: boolean }
 	/** Another walk is to be taken up in place of this one. */
 	| { readonly type: "open"; readonly file: string }
+	/** Walks that are kept are named, copied, removed; see WalksChange. */
+	| { readonly type: "change-walks"; readonly change: WalksChange }
 	| { readonly type: "keep-settings"; readonly settings: WalkSettings }
 	/** An own part is new, or takes the place of the one with its id. */
 	| { readonly type: "keep-part"; readonly own: OwnPart }

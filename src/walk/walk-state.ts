@@ -1,9 +1,12 @@
 import type { LikeDirection } from "../choose/like-this-but.ts";
-import type { Answer, Answers, OwnPart } from "../parts/answers-file.ts";
+import type { Answer, Answers, OwnPart, Suggestion } from "../parts/answers-file.ts";
 import type { Market } from "../parts/market.ts";
 import type { PartKind } from "../parts/part-kinds.ts";
 import type { Tier } from "../questions/define-question.ts";
 import type { PartDraft } from "../questions/describe/typed-fact.ts";
+import type { AskShopPlace } from "./ask-shop-places.ts";
+import type { CoachPlace } from "./coach-places.ts";
+import type { KeptWalkPlace, SavedSummary } from "./kept-walk-places.ts";
 import type { OwnPlace, PastedText } from "./own-places.ts";
 import type { PartForm } from "./part-form.ts";
 import { defaultSettings, type WalkSettings } from "./saved-settings.ts";
@@ -41,18 +44,28 @@ export type Place =
 	| { readonly at: "like"; readonly boardId: string; readonly direction?: LikeDirection }
 	| { readonly at: "sheet" }
 	| { readonly at: "menu" }
-	| { readonly at: "saved-walks" }
 	| { readonly at: "settings" }
 	| { readonly at: "left" }
+	| AskShopPlace
+	| CoachPlace
+	| KeptWalkPlace
 	| OwnPlace;
 
 /** A walk. Everything on screen follows from it and the context; nothing else is kept. */
 export interface WalkState {
 	readonly answers: Answers;
+	/** What the walk is called; null: nobody has named it. */
+	readonly name: string | null;
+	/** Answers that somebody proposes, and what became of them. */
+	readonly suggestions: readonly Suggestion[];
 	/** Parts the person described, newest last. */
 	readonly ownParts: readonly OwnPart[];
 	/** Who is answering, kept with each answer. */
 	readonly by: string;
+	/** The helper looks through somebody else's walk; null: the builder's own walk. */
+	readonly coaching: Coaching | null;
+	/** Whether each screen shows its numbers and sources too. */
+	readonly showsSources: boolean;
 	readonly place: Place;
 	/** Where to go back to after changing one answer, or after looking something up. */
 	readonly returnTo: readonly Place[];
@@ -68,6 +81,8 @@ export interface WalkState {
 	readonly notice: string | null;
 	/** Walks kept earlier, newest first; shown at the start. */
 	readonly saved: readonly SavedSummary[];
+	/** A kept walk was removed and can be brought back. */
+	readonly canBringBack: boolean;
 	readonly settings: WalkSettings;
 	/** The person's own parts that are kept for all walks; they are in the market already. */
 	readonly kept: readonly OwnPart[];
@@ -79,18 +94,21 @@ export interface WalkState {
 	readonly removed: { readonly own: OwnPart; readonly answers: Answers } | null;
 }
 
-/** A walk kept earlier, in a few words. */
-export interface SavedSummary {
-	readonly file: string;
-	/** "7 of 12 answered, in Fit, yesterday". */
-	readonly words: string;
+/** What a helper must not change. */
+export interface Coaching {
+	/** Parts that were in the walk before, as "kind/id": they stay as they are. */
+	readonly theirParts: readonly string[];
 }
 
 export function startWalk(answers: Answers = {}, ownParts: readonly OwnPart[] = [], by = "builder"): WalkState {
 	return {
 		answers,
+		name: null,
+		suggestions: [],
 		ownParts,
 		by,
+		coaching: null,
+		showsSources: false,
 		place: { at: "start" },
 		returnTo: [],
 		draft: {},
@@ -99,6 +117,7 @@ export function startWalk(answers: Answers = {}, ownParts: readonly OwnPart[] = 
 		problem: null,
 		notice: null,
 		saved: [],
+		canBringBack: false,
 		settings: defaultSettings,
 		kept: [],
 		form: null,

@@ -245,7 +245,7 @@ describe("the sheet", () => {
 		expect(session.state().problem).toContain("no-such-folder");
 		expect(session.state().place).toEqual({ at: "sheet" });
 		tell(session, { type: "text", text: "mine.doc" });
-		expect(session.state().problem).toContain(".md, .txt or .json");
+		expect(session.state().problem).toContain(".md, .txt, .json");
 	});
 });
 

@@ -524,8 +524,8 @@ describe.concurrent("the sheet", () => {
 		};
 		expect(await refused("gone/sheet.md")).toEqual([73, expect.stringContaining("there is no such file or folder")]);
 		expect(await refused("a.txt/sheet.md")).toEqual([73, expect.stringContaining("is a file, not a folder")]);
-		expect(await refused("sheet.pdf")).toEqual([64, expect.stringContaining(".md, .txt or .json")]);
-		expect(await refused("sheet")).toEqual([64, expect.stringContaining(".md, .txt or .json")]);
+		expect(await refused("sheet.pdf")).toEqual([64, expect.stringContaining(".md, .txt, .json")]);
+		expect(await refused("sheet")).toEqual([64, expect.stringContaining(".md, .txt, .json")]);
 		expect(machine.onDesk()).toEqual(["a.txt"]);
 	});
 
@@ -538,7 +538,7 @@ describe.concurrent("the sheet", () => {
 		);
 		expect(exitCode).toBe(0);
 		expect(flat(stdout)).toContain("sheet.md is there already");
-		expect(flat(stdout)).toContain(".md, .txt or .json");
+		expect(flat(stdout)).toContain(".md, .txt, .json");
 		expect(machine.read("sheet.md")).toBe("something dear");
 		// The line for a usual name takes the next free one.
 		expect(machine.onDesk()).toEqual(["board-sheet-2.md", "board-sheet.md", "other.md", "quiet-desk.json", "sheet.md"]);

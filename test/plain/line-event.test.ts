@@ -13,6 +13,7 @@ const empty: Screen = {
 	enter: null,
 	side: [],
 	help: [],
+	sources: [],
 	problem: null,
 	notice: null,
 };

@@ -14,7 +14,7 @@ const line = (value: string, label: string): Choice => ({
 const none: WalkEvent = { type: "answer", value: [] };
 const marks: Screen = {
 	...{ id: "s", place: "", title: "Which?", body: [], typing: null, isMenu: false, enter: null },
-	...{ side: [], help: [], problem: null, notice: null },
+	...{ side: [], help: [], sources: [], problem: null, notice: null },
 	choices: [
 		line("drive", "Drive"),
 		line("fan", "Fan"),

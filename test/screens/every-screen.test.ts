@@ -3,9 +3,10 @@ import type { Screen } from "../../src/screens/screen.ts";
 import { partsDisagree } from "../../src/walk/places.ts";
 import { factsToDescribe } from "../../src/walk/update.ts";
 import { type Place, startWalk, type WalkState } from "../../src/walk/walk-state.ts";
+import { coachedWalks } from "../walk/coached-walks.ts";
 import { demo, emptyMarket, quietAnswers, scenarios, walkThrough, walkWith } from "../walk/walk-in-demo.ts";
 import { changedForms, emptyForms, pageRead } from "../walk/walks-with-forms.ts";
-import { everyPlace, screenAt, textsOf } from "./screen-words.ts";
+import { everyPlace, screenAt, suggestionPlaces, textsOf } from "./screen-words.ts";
 
 /** Everything left open: no rule binds any board, so that there is next to nothing to look for. */
 const allOpen = walkWith({
@@ -47,8 +48,8 @@ function screensOf(context: typeof demo, state: WalkState): readonly { place: Pl
 
 /** Faults in the words of a screen, with the words. */
 function slipsOf(screen: Screen): readonly string[] {
-	const { body, side, help, choices, enter } = screen;
-	const blocks = [...body, ...side, ...help];
+	const { body, side, help, sources, choices, enter } = screen;
+	const blocks = [...body, ...side, ...help, ...sources];
 	const labels = choices.map(({ label }) => label);
 	return [
 		...textsOf(screen).filter((words) =>
@@ -71,6 +72,16 @@ describe.each([
 		);
 		expect(slips).toEqual([]);
 	});
+});
+
+test.each(coachedWalks)("every screen of $name about what is suggested has sound words and a way on", ({ state }) => {
+	const others = (["start", "menu", "review", "shortlist"] as const).map((at): Place => ({ at }));
+	for (const context of [demo, emptyMarket]) {
+		const slips = [...suggestionPlaces(state), ...others].flatMap((place) =>
+			slipsOf(screenAt(context, state, place)).map((slip) => `${JSON.stringify(place)}: ${slip}`),
+		);
+		expect(slips).toEqual([]);
+	}
 });
 
 test("no two places share an id, so that a face can tell screens apart", () => {

@@ -20,7 +20,7 @@ const choices: readonly Choice[] = [
 function screenWith(more: Partial<Screen>): Screen {
 	return {
 		...{ id: "s", place: "", title: "Which?", body: [], choices, typing: null, isMenu: false, enter: null },
-		...{ side: [], help: [], problem: null, notice: null, ...more },
+		...{ side: [], help: [], sources: [], problem: null, notice: null, ...more },
 	};
 }
 

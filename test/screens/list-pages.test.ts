@@ -9,7 +9,7 @@ const choices = Array.from({ length: 20 }, (_, index) => ({
 }));
 const screen: Screen = {
 	...{ id: "s", place: "", title: "Which?", body: [], choices, typing: null, isMenu: false, enter: null },
-	...{ side: [], help: [], problem: null, notice: null },
+	...{ side: [], help: [], sources: [], problem: null, notice: null },
 };
 const rowsAfter = (lastScroll: number, ...names: readonly KeyName[]) => {
 	let face = faceFor(screen);

@@ -16,7 +16,7 @@ const marked = (label: string, count: number, most: number, more: Partial<Choice
 	line(label, { mark: { count, most }, ...more });
 const screenWith = (choices: readonly Choice[], more: Partial<Screen> = {}): Screen => ({
 	...{ id: "s", place: "Fit", title: "Which?", body: [], choices, typing: null, isMenu: false, enter: null },
-	...{ side: [], help: [], problem: null, notice: null, ...more },
+	...{ side: [], help: [], sources: [], problem: null, notice: null, ...more },
 });
 const large: ScreenSize = { columns: 80, rows: 24 };
 const lay = (screen: Screen, face: Face = faceFor(screen), size = large) => arrange(screen, face, size, stringWidth);

@@ -23,7 +23,7 @@ const choices: readonly Choice[] = [
 ];
 const fresh: Screen = {
 	...{ id: "s", place: "", title: "Which?", body: [], choices, typing: null, isMenu: false, enter: null },
-	...{ side: [], help: [], problem: null, notice: null },
+	...{ side: [], help: [], sources: [], problem: null, notice: null },
 };
 const goOn: WalkEvent = { type: "next" };
 const answered: Screen = { ...fresh, enter: { words: "go on", event: goOn } };

@@ -80,7 +80,7 @@ describe("the start", () => {
 		expect(screen.choices.map(({ event }) => event.type)).toContain("saved-walks");
 		const list = screenAt(demo, { ...startWalk(), saved }, { at: "saved-walks" });
 		expect(list.choices.slice(0, 2).map(({ label, event }) => [label, event])).toEqual(
-			saved.map(({ file, words }) => [words, { type: "open", file }]),
+			saved.map(({ file, words }) => [words, { type: "kept-walk", file }]),
 		);
 	});
 });

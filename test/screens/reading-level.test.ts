@@ -6,9 +6,10 @@ import type { Screen } from "../../src/screens/screen.ts";
 import { viewWalk } from "../../src/screens/walk-view.ts";
 import { type Place, startWalk, type WalkState } from "../../src/walk/walk-state.ts";
 import { wholeDemo } from "../choose/demo.ts";
+import { coachedWalks } from "../walk/coached-walks.ts";
 import { demo, scenarios } from "../walk/walk-in-demo.ts";
 import { changedForms, emptyForms, pageRead } from "../walk/walks-with-forms.ts";
-import { everyPlace, screenAt, textsOf } from "./screen-words.ts";
+import { blockTexts, everyPlace, screenAt, suggestionPlaces, textsOf } from "./screen-words.ts";
 import { tradeTerms } from "./trade-terms.ts";
 
 /**
@@ -73,8 +74,17 @@ const states: readonly { readonly name: string; readonly state: WalkState }[] = 
 	{ name: "nobody yet", state: startWalk() },
 	...scenarios,
 ];
+const withWalks: WalkState = {
+	...startWalk(),
+	canBringBack: true,
+	saved: [
+		{ file: "/kept/a.json", name: "For Oma", words: "7 of 12 answered, next comes Fit, yesterday" },
+		{ file: "/kept/b.json", name: null, words: "2 of 12 answered, 3 days ago" },
+	],
+};
 /** Of those with a form only what is about own parts is new. */
 const withForms = [{ name: "a page read", state: pageRead }, ...emptyForms, ...changedForms];
+const keptPlaces: readonly Place["at"][] = ["start", "saved-walks", "kept-walk", "name-walk", "take-walk"];
 const ownPlaces: readonly Place["at"][] = [
 	...(["own-parts", "new-part", "own-part", "read-part", "part-form"] as const),
 	...(["fact-form", "doubt", "unread", "leave-form"] as const),
@@ -107,14 +117,29 @@ function screensFor(state: WalkState): readonly { place: string; screen: Screen 
 	];
 }
 
-function ownScreensFor(state: WalkState): readonly { place: string; screen: Screen }[] {
+function ownScreensFor(
+	state: WalkState,
+	places: readonly Place["at"][] = ownPlaces,
+): readonly { place: string; screen: Screen }[] {
 	return everyPlace(demo, state)
-		.filter(({ at }) => ownPlaces.includes(at))
+		.filter(({ at }) => places.includes(at))
 		.map((place) => ({ place: JSON.stringify(place), screen: screenAt(demo, state, place) }));
+}
+
+function suggestionScreensFor(state: WalkState): readonly { place: string; screen: Screen }[] {
+	const others = (["start", "menu", "review"] as const).map((at): Place => ({ at }));
+	return [...suggestionPlaces(state), ...others].map((place) => ({
+		place: JSON.stringify(place),
+		screen: screenAt(demo, state, place),
+	}));
 }
 
 describe.each([
 	...states.map(({ name, state }) => ({ name, screens: screensFor(state) })),
+	...coachedWalks
+		.filter(({ state }) => !state.showsSources)
+		.map(({ name, state }) => ({ name, screens: suggestionScreensFor(state) })),
+	{ name: "walks kept before", screens: ownScreensFor(withWalks, keptPlaces) },
 	...withForms.map(({ name, state }) => ({ name, screens: ownScreensFor(state) })),
 ])("$name", ({ screens }) => {
 	test(`no screen reads harder than grade ${mostGrade}`, () => {
@@ -134,4 +159,19 @@ describe.each([
 		);
 		expect([...new Set(long)]).toEqual([]);
 	});
+});
+
+/** Titles of standards are as they are, so that only the length of sentences is held. */
+test.each(scenarios.slice(0, 3))("numbers and sources of $name are told in short sentences", ({ state }) => {
+	const shown = { ...state, showsSources: true };
+	const long = everyPlace(demo, shown)
+		.filter(({ at }) => !["describe", "fact-form"].includes(at))
+		.flatMap((place) =>
+			screenAt(demo, shown, place)
+				.sources.flatMap(blockTexts)
+				.flatMap(sentencesOf)
+				.filter((sentence) => wordsOf(sentence).length > mostWordsInSentence)
+				.map((sentence) => `${wordsOf(sentence).length} ${JSON.stringify(place)}: ${sentence}`),
+		);
+	expect([...new Set(long)]).toEqual([]);
 });

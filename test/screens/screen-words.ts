@@ -1,3 +1,4 @@
+import { factsOf } from "../../src/parts/fact-list.ts";
 import { valueIn } from "../../src/parts/form-draft.ts";
 import { type FormPath, formFields } from "../../src/parts/form-fields.ts";
 import { allQuestions } from "../../src/questions/all-questions.ts";
@@ -7,6 +8,7 @@ import type { Block, Screen } from "../../src/screens/screen.ts";
 import { screenOf } from "../../src/screens/screen-of.ts";
 import { marketOf } from "../../src/walk/market-of.ts";
 import { ownPartsOf } from "../../src/walk/own-parts-list.ts";
+import { toldPath } from "../../src/walk/told-fact.ts";
 import { factsToDescribe } from "../../src/walk/update.ts";
 import type { Place, WalkContext, WalkState } from "../../src/walk/walk-state.ts";
 
@@ -44,12 +46,61 @@ export function everyPlace(context: WalkContext, state: WalkState): readonly Pla
 			{ at: "board", boardId: id, page: "power" },
 			{ at: "like", boardId: id },
 		]),
+		...askShopPlaces(context, state),
 		{ at: "sheet" },
 		{ at: "menu" },
 		{ at: "saved-walks" },
+		...state.saved.flatMap(({ file }): Place[] => [
+			{ at: "kept-walk", file },
+			{ at: "name-walk", file },
+		]),
+		{ at: "kept-walk", file: "gone.json" },
+		{ at: "name-walk", file: null },
+		{ at: "take-walk" },
 		{ at: "settings" },
 		...described,
 		...ownPlaces(state),
+		...suggestionPlaces(state),
+	];
+}
+
+/** Places of a helper and of what is suggested, as far as the walk can come to them. */
+export function suggestionPlaces({ coaching, suggestions, answers }: WalkState): readonly Place[] {
+	const questions = [...new Set(suggestions.map(({ questionId }) => questionId))];
+	const [tried] = Object.values(answers);
+	return [
+		{ at: "suggestions" },
+		{ at: "suggestions", page: "decided" },
+		...questions.map((questionId): Place => ({ at: "suggestion", questionId })),
+		...(coaching
+			? [
+					{ at: "coach" } as const,
+					{ at: "coach-name" } as const,
+					...allQuestions.map(({ id }) => ({ at: "coach-question", id, tried: null }) as const),
+					...(tried ? [{ at: "coach-why", id: "about/budget", tried: { status: "not-sure" } } as const] : []),
+				]
+			: []),
+	];
+}
+
+/**
+ * Places about asking a shop, of two boards, since all read alike. The German message is left out: what measures words
+ * here is made for English.
+ */
+export function askShopPlaces(context: WalkContext, state: WalkState): readonly Place[] {
+	const [first, second] = marketOf(context.market, state.ownParts).parts.board;
+	if (!first) return [];
+	const boardId = first.id;
+	const paths = factsOf("board").flatMap(({ path }) => toldPath(path) ?? []);
+	const answer = "yes, since F12";
+	const both = { by: "the shop", stated: "Memory slots, told by Ada on 2026-11-20: 4.", told: "the shop says: 2." };
+	return [
+		{ at: "ask-shop", boardId },
+		...(second ? [{ at: "ask-shop", boardId: second.id, before: [] } as const] : []),
+		...paths.map((path): Place => ({ at: "they-answered", boardId, path })),
+		{ at: "they-answered", boardId, path: "supportList", asPage: true },
+		{ at: "they-answered", boardId, path: "supportList", answer },
+		{ at: "they-answered", boardId, path: "memory.slots", answer: "2", both },
 	];
 }
 
@@ -101,12 +152,12 @@ export function blockTexts(block: Block): readonly string[] {
 
 /** Every text a screen shows, help included. */
 export function textsOf(screen: Screen): readonly string[] {
-	const { place, title, body, choices, typing, enter, side, help, problem, notice } = screen;
+	const { place, title, body, choices, typing, enter, side, help, sources, problem, notice } = screen;
 	const given = [place, problem, notice].filter((words) => words !== null && words !== "") as string[];
 	return [
 		title,
 		...given,
-		...[...body, ...side, ...help].flatMap(blockTexts),
+		...[...body, ...side, ...help, ...sources].flatMap(blockTexts),
 		...choices.flatMap(({ label, detail, count }) => [label, detail, count].filter((words) => words !== undefined)),
 		...(typing ? [typing.words] : []),
 		...(enter ? [enter.words] : []),

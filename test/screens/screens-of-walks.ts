@@ -15,8 +15,9 @@ import { takeUpWalk } from "../../src/walk/saved-walk.ts";
 import { factsToDescribe } from "../../src/walk/update.ts";
 import { type Place, startWalk, type WalkContext, type WalkState } from "../../src/walk/walk-state.ts";
 import { withFirstBoards } from "../choose/first-boards.ts";
+import { coachedWalks } from "../walk/coached-walks.ts";
 import { changedForms, pageRead } from "../walk/walks-with-forms.ts";
-import { ownPlaces } from "./screen-words.ts";
+import { askShopPlaces, ownPlaces, suggestionPlaces } from "./screen-words.ts";
 
 /** A screen, and where it comes from. */
 export interface Shown {
@@ -106,6 +107,19 @@ export const walks: readonly Walk[] = [
 	},
 	withForm("a page read", pageRead),
 	...changedForms.slice(0, 1).map(({ name, state }) => withForm(name, state)),
+	...coachedWalks.map(
+		({ name, state }): Walk => ({
+			name,
+			context: { market: demo, asOf },
+			state,
+			places: [
+				...suggestionPlaces(state).filter(({ at }, index) => at !== "coach-question" || index % 8 === 0),
+				...(["start", "menu", "review", "shortlist", "what-if"] as const).map((at): Place => ({ at })),
+				{ at: "question", id: "about/budget" },
+				...demo.parts.board.slice(0, 2).map(({ id }): Place => ({ at: "board", boardId: id })),
+			],
+		}),
+	),
 	{ name: "empty market", context: { market: makeMarket("nothing", []).market, asOf }, state: startWalk() },
 ];
 
@@ -129,9 +143,13 @@ function placesIn({ context, state, places }: Walk): readonly Place[] {
 		{ at: "shortlist" },
 		{ at: "board", boardId: "no-such-board" },
 		...market.parts.board.map(({ id }): Place => ({ at: "board", boardId: id })),
+		...askShopPlaces(context, state).filter(({ at }, index) => at !== "they-answered" || index % 20 === 0),
 		{ at: "sheet" },
 		{ at: "menu" },
 		{ at: "saved-walks" },
+		{ at: "kept-walk", file: "gone.json" },
+		{ at: "name-walk", file: null },
+		{ at: "take-walk" },
 		{ at: "settings" },
 		...ownPlaces(state),
 		...(["board", "processor", "case", "graphicsCard", "memory", "supply"] as const).flatMap((kind): Place[] => {
@@ -146,6 +164,7 @@ function screensIn(walk: Walk): readonly Shown[] {
 	const saved = (count: number) =>
 		Array.from({ length: count }, (_, index) => ({
 			file: `/home/somebody/.local/state/boardwalk/walks/walk-2026-11-24-${index + 2}.json`,
+			name: index % 3 === 0 ? null : index % 3 === 1 ? "For Oma" : "\u6f22".repeat(80),
 			words: `${index} of 12 answered, next comes Fit, yesterday`,
 		}));
 	const shown = (name: string, state: WalkState): Shown[] => {
@@ -160,6 +179,11 @@ function screensIn(walk: Walk): readonly Shown[] {
 		...placed,
 		...shown("one walk kept", at({ at: "start" }, { saved: saved(1) })),
 		...shown("many walks kept", at({ at: "saved-walks" }, { saved: saved(20) })),
+		...shown("a walk removed", at({ at: "saved-walks" }, { saved: saved(1), canBringBack: true })),
+		...saved(3).flatMap(({ file, words, name }) => [
+			...shown(`kept: ${words}`, at({ at: "kept-walk", file }, { saved: saved(3) })),
+			...shown(`named: ${words}`, at({ at: "name-walk", file }, { saved: saved(3), name })),
+		]),
 		...shown("written far away", at({ at: "sheet" }, { notice: `The sheet is written: ${longPath}` })),
 		...shown(
 			"a problem",

@@ -104,6 +104,7 @@ describe("a whole screen", () => {
 		footer: ["Up/Down move   ? help"],
 		cursor: { x: 0, y: 8 },
 		lastScroll: 3,
+		sourcesFrom: null,
 		air: 1,
 		filler: 2,
 	};

@@ -105,7 +105,8 @@ describe("what is drawn", () => {
 		const page: PageSize = terminal.drawing.show(board, faceFor(board), false);
 		terminal.drawing.stop();
 		const arranged = lay(board, faceFor(board), size);
-		expect(page).toEqual({ textRows: arranged.text.lines.length, lastScroll: arranged.lastScroll });
+		const { text, lastScroll, sourcesFrom } = arranged;
+		expect(page).toEqual({ textRows: text.lines.length, lastScroll, sourcesFrom });
 		expect(pressKey(board, faceFor(board), { name: "page-down" }, page).face.scroll).toBeGreaterThan(0);
 	});
 

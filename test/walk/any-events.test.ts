@@ -12,6 +12,7 @@ import { savedWalk, takeUpWalk } from "../../src/walk/saved-walk.ts";
 import type { WalkEvent } from "../../src/walk/walk-event.ts";
 import type { Place, WalkState } from "../../src/walk/walk-state.ts";
 import { settledFacts } from "../choose/demo.ts";
+import { inHandsOf, withSuggestions } from "./coached-walks.ts";
 import { demo, emptyMarket, scenarios, walkAt, walkThrough } from "./walk-in-demo.ts";
 import { boardPage, changedForms, pageRead } from "./walks-with-forms.ts";
 
@@ -101,7 +102,27 @@ const ownEvent = fc.oneof(
 		.map((part): WalkEvent => ({ type: "own-part", ...part })),
 );
 
+/** What helpers do, and builders with what was suggested. */
+const coachEvent = fc.oneof(
+	fc.constantFrom<WalkEvent>(
+		{ type: "coach" },
+		{ type: "coach-name" },
+		{ type: "suggestions" },
+		{ type: "suggestions", page: "decided" },
+		{ type: "show-sources" },
+		{ type: "keep-tried" },
+	),
+	fc.nat(7).map((index): WalkEvent => ({ type: "take-suggestion", index })),
+	fc
+		.record({
+			type: fc.constantFrom("suggestion" as const, "leave-suggestions" as const, "withdraw" as const),
+			questionId: fc.constantFrom("about/budget", "fit/case", "features/rear-usb-c", "no/question", "__proto__"),
+		})
+		.map((event): WalkEvent => event),
+);
+
 const anyEvent: fc.Arbitrary<WalkEvent> = fc.oneof(
+	{ weight: 4, arbitrary: coachEvent },
 	{ weight: 8, arbitrary: ownEvent },
 	{
 		weight: 5,
@@ -157,11 +178,41 @@ const anyEvent: fc.Arbitrary<WalkEvent> = fc.oneof(
 			boardId: fc.oneof(fc.constantFrom(...boardIds, "my-board"), fc.string()),
 		}),
 	},
+	{
+		weight: 3,
+		arbitrary: fc.oneof(
+			fc.record({ type: fc.constant("ask-shop"), boardId: fc.constantFrom(...boardIds, "my-board", "no-board") }),
+			fc.record({
+				type: fc.constant("they-answered"),
+				path: fc.constantFrom("memory.slots", "chipsetFan", "supportList", "offers", "m2Sockets", "id", "__proto__"),
+			}),
+			fc.constantFrom(
+				{ type: "told-by", by: "the shop" },
+				{ type: "told-by", by: "Ada", replace: true },
+				{ type: "told-by", by: "" },
+				{ type: "take-back", path: "chipsetFan" },
+			),
+		),
+	},
 	fc.record({ type: fc.constant("write-sheet"), to: typed }),
 	fc.record({ type: fc.constant("written"), path: typed }),
 	fc.record({ type: fc.constant("not-written"), problem: typed }),
 	fc.record({ type: fc.constant("tell"), words: typed }),
 	fc.record({ type: fc.constant("open"), file: typed }),
+	fc.record({ type: fc.constantFrom("kept-walk", "name-walk"), file: fc.constantFrom("/kept/a.json", "/kept/b.json") }),
+	fc.constantFrom<WalkEvent>(
+		{ type: "name-walk" },
+		{ type: "copy-walk" },
+		{ type: "remove-walk" },
+		{ type: "bring-walk-back" },
+		{ type: "take-walk" },
+		{
+			type: "walks-changed",
+			saved: [{ file: "/kept/a.json", name: "For Oma", words: "7 of 12 answered" }],
+			canBringBack: true,
+			words: "Removed.",
+		},
+	),
 	fc.constantFrom<WalkEvent>({ type: "set", setting: { colour: "never" } }),
 ) as fc.Arbitrary<WalkEvent>;
 
@@ -173,11 +224,20 @@ const anyPlace: fc.Arbitrary<Place> = fc.oneof(
 		{ at: "fell-out" },
 		{ at: "price-line" },
 		{ at: "find-out" },
+		{ at: "ask-shop", boardId: "no-board" },
+		{ at: "they-answered", boardId: "no-board", path: "memory.slots", answer: "2" },
+		{ at: "they-answered", boardId: boardIds[0] ?? "", path: "memory.slots" },
+		{ at: "they-answered", boardId: boardIds[0] ?? "", path: "__proto__", answer: "yes" },
+		{ at: "they-answered", boardId: boardIds[1] ?? "", path: "chipsetFan", answer: "yes" },
 		{ at: "what-if" },
 		{ at: "shortlist" },
 		{ at: "sheet" },
 		{ at: "menu" },
 		{ at: "saved-walks" },
+		{ at: "kept-walk", file: "/kept/a.json" },
+		{ at: "name-walk", file: "/kept/a.json" },
+		{ at: "name-walk", file: null },
+		{ at: "take-walk" },
 		{ at: "settings" },
 	),
 	fc.constantFrom<Place>(
@@ -190,6 +250,12 @@ const anyPlace: fc.Arbitrary<Place> = fc.oneof(
 		{ at: "doubt", index: 0 },
 		{ at: "unread" },
 		{ at: "leave-form", leaving: true },
+	),
+	fc.constantFrom<Place>(
+		{ at: "suggestions" },
+		{ at: "suggestions", page: "decided" },
+		{ at: "suggestion", questionId: "fit/case" },
+		{ at: "suggestion", questionId: "no/question" },
 	),
 	anyPath.map((path): Place => ({ at: "fact-form", path, guided: true })),
 	fc.constantFrom(...questionIds, "no/question").map((id): Place => ({ at: "question", id })),
@@ -208,7 +274,7 @@ const anyPlace: fc.Arbitrary<Place> = fc.oneof(
 const anyStart: fc.Arbitrary<WalkState> = fc
 	.record({
 		place: anyPlace,
-		from: fc.constantFrom(undefined, ...scenarios.map(({ state }) => state)),
+		from: fc.constantFrom(undefined, ...scenarios.map(({ state }) => state), withSuggestions),
 		form: fc.constantFrom(null, pageRead.form, ...changedForms.map(({ state }) => state.form)),
 	})
 	.map(({ place, from, form }) => walkAt(place, { ...from, form }));
@@ -227,7 +293,37 @@ function expectSound(state: WalkState): void {
 	expect(state.returnTo.length).toBeLessThanOrEqual(8);
 }
 
+/** A helper at work, somewhere in a walk to which others have suggested things. */
+const anyCoached: fc.Arbitrary<WalkState> = fc
+	.record({
+		place: fc.oneof(
+			anyPlace,
+			fc.constantFrom<Place>({ at: "coach" }, { at: "coach-name" }),
+			fc.constantFrom(...questionIds).map((id): Place => ({ at: "coach-question", id, tried: null })),
+		),
+		from: fc.constantFrom(withSuggestions, ...scenarios.map(({ state }) => state)),
+	})
+	.map(({ place, from }) => ({ ...inHandsOf("Ida", from), place }));
+
 describe("whatever is done, in whatever order", () => {
+	test("a helper throws nothing over, changes no answer of another, and always has a screen", () => {
+		fc.assert(
+			fc.property(anyCoached, fc.array(anyEvent, { maxLength: 40 }), (start, events) => {
+				const { state } = walkThrough(events, start);
+				expectSound(state);
+				for (const [id, answer] of Object.entries(start.answers))
+					if (answer.status === "answered") expect(state.answers[id]).toEqual(answer);
+				for (const one of start.suggestions)
+					if (one.by !== "Ida" || one.state !== "open") expect(state.suggestions).toContainEqual(one);
+				const screen = screenOf(demo, state);
+				expect(screen === null).toBe(state.place.at === "left");
+				if (screen) expect(screen.title).toMatch(/\S/);
+				expect(["start", "question"]).not.toContain(events.length > 0 ? state.place.at : null);
+			}),
+			{ numRuns: 40 },
+		);
+	});
+
 	test("nothing throws, no state is changed, and all that is kept is sound", () => {
 		fc.assert(
 			fc.property(anyStart, fc.array(anyEvent, { maxLength: 40 }), (start, events) => {
@@ -309,6 +405,7 @@ describe("whatever is done, in whatever order", () => {
 				expect({ faults: taken.faults, warnings: taken.warnings }).toEqual({ faults: [], warnings: [] });
 				expect(taken.state.answers).toEqual(state.answers);
 				expect(taken.state.ownParts).toEqual(state.ownParts as readonly OwnPart[]);
+				expect(taken.state.suggestions).toEqual(state.suggestions);
 			}),
 			{ numRuns: 100 },
 		);

@@ -24,7 +24,7 @@ const withValue = (id: string, value: AnswerValue): AnswersFile => ({
 describe("a saved walk", () => {
 	test("names its form, the day, and what it was made with", () => {
 		expect(saved).toEqual({
-			schema: "boardwalk/answers@1",
+			schema: "boardwalk/answers@2",
 			asOf: "2026-11-24",
 			market: { version: demo.market.version, fingerprint: demo.market.fingerprint },
 			answers: walkWith(quietAnswers).answers,

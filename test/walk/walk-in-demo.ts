@@ -2,6 +2,7 @@ import { readdirSync, readFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import { demoFiles } from "../../src/cli/demo-market.ts";
 import type { AnswersFile, AnswerValue } from "../../src/parts/answers-file.ts";
+import { answersOfToday } from "../../src/parts/answers-versions.ts";
 import { makeMarket } from "../../src/parts/make-market.ts";
 import { allQuestions } from "../../src/questions/all-questions.ts";
 import { takeUpWalk } from "../../src/walk/saved-walk.ts";
@@ -114,6 +115,6 @@ export const scenarios: readonly { readonly name: string; readonly file: Answers
 	readdirSync(folder)
 		.sort()
 		.map((name) => {
-			const file = JSON.parse(readFileSync(`${folder}/${name}`, "utf8")) as AnswersFile;
+			const file = answersOfToday(JSON.parse(readFileSync(`${folder}/${name}`, "utf8"))) as AnswersFile;
 			return { name: name.replace(/\.json$/, ""), file, state: takeUpWalk(demo, file).state };
 		});
