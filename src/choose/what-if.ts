@@ -119,7 +119,8 @@ export function whatIf(market: Market, answers: Answers, change: AnswerChange, a
 	};
 }
 
-function listOf({ advice }: Outcome): readonly Listed[] {
+/** The shortlist that some answers lead to. */
+export function listOf({ advice }: Outcome): readonly Listed[] {
 	return advice.shortlist.map(({ boardId, role, score, price }, index) => ({
 		boardId,
 		place: index + 1,

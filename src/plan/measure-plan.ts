@@ -1,5 +1,5 @@
 import type { Board } from "../parts/board.ts";
-import type { BuildFacts } from "../parts/build.ts";
+import type { BuildFacts, HaveState } from "../parts/build.ts";
 import { buildAround } from "./around-board.ts";
 import { planBothWays } from "./both-ways.ts";
 import type { Device } from "./device.ts";
@@ -32,6 +32,8 @@ export interface PlanMeasure {
 	readonly memory: { readonly modules: number; readonly slots: MemorySlots | null } | null;
 	/** Cables are plugged in from behind the board. */
 	readonly hasPlugsOnBack: boolean;
+	/** Whether a graphics card gives the picture, or the board does. */
+	readonly graphicsCard: HaveState;
 	/** Null where no processor is named. */
 	readonly processorName: string | null;
 }
@@ -53,6 +55,7 @@ export function measurePlan(board: Board, facts: BuildFacts): PlanMeasure {
 		headers: headerPlanOf(board, facts),
 		memory: memoryOf(board, facts),
 		hasPlugsOnBack: board.connectorsOnBack === true,
+		graphicsCard: facts.graphicsCard.state,
 		processorName: facts.processor.state === "have" ? facts.processor.part.name : null,
 	};
 }

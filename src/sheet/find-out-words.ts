@@ -2,6 +2,7 @@ import type { FindOut } from "../choose/find-out.ts";
 import type { OvertakesIf } from "../choose/overtakes-if.ts";
 import { criterionById } from "../criteria/all-criteria.ts";
 import { factAt } from "../parts/fact-list.ts";
+import { titleInSentence } from "../parts/title-in-sentence.ts";
 import { questionById } from "../questions/all-questions.ts";
 import { howToFindOut } from "./how-to-find-out.ts";
 import { listed } from "./listed.ts";
@@ -15,7 +16,7 @@ export interface FindOutWords {
 }
 
 /** From so many points on a fact's worth is told (own convention: less is noise). */
-const leastWorth = 0.5;
+export const leastWorth = 0.5;
 
 /** @param boardName of a board by its id */
 export function findOutWords(one: FindOut, boardName: (id: string) => string): FindOutWords | null {
@@ -31,6 +32,54 @@ export function findOutWords(one: FindOut, boardName: (id: string) => string): F
 	if (!found) return null;
 	const what = about.kind === "board fact" ? `${boardName(about.boardId)}: ${found.what}` : found.what;
 	return { what, how: found.how, changes };
+}
+
+/** Fewer entries than these are told one by one (own convention). */
+const fewestFolded = 4;
+/** Words of one sentence of names; more names go into the next one. */
+const mostWords = 20;
+
+/** What could change something, told in full, and the names of all else. */
+interface FoldedOpen<T> {
+	readonly shown: readonly T[];
+	/** "Open too, with less weight: A, B and C."; null where too little is left to fold. */
+	readonly folded: string | null;
+}
+
+/** Parts what is open by whether it could change anything: of what could not, only the names are worth reading. */
+export function foldedOpen<T extends Pick<FindOutWords, "what" | "changes">>(open: readonly T[]): FoldedOpen<T> {
+	const idle = open.filter(({ changes }) => changes === "");
+	if (idle.length < fewestFolded) return { shown: open, folded: null };
+	return {
+		shown: open.filter(({ changes }) => changes !== ""),
+		folded: [...byOwner(idle.map(({ what }) => what))]
+			.flatMap(([owner, names]) => sentencesOf(owner, names))
+			.map((sentence, index) => `${index === 0 ? "Open too, with less weight: " : "Also "}${sentence}.`)
+			.join(" "),
+	};
+}
+
+/** Names by the board they are of; "" for those of none. */
+function byOwner(names: readonly string[]): ReadonlyMap<string, readonly string[]> {
+	const found = new Map<string, string[]>();
+	for (const name of names) {
+		const at = name.lastIndexOf(": ");
+		const [owner, what] = at < 0 ? ["", name] : [name.slice(0, at), name.slice(at + 2)];
+		found.set(owner, [...(found.get(owner) ?? []), titleInSentence(what)]);
+	}
+	return found;
+}
+
+/** "of Polka colour, warranty and socket", as many times as the names need. */
+function sentencesOf(owner: string, names: readonly string[]): readonly string[] {
+	const groups: string[][] = [];
+	const wordsIn = (some: readonly string[]) => some.join(" ").split(/[\s/-]+/).length;
+	for (const name of names) {
+		const group = groups.at(-1);
+		if (group && wordsIn([owner, ...group, name]) <= mostWords - 3) group.push(name);
+		else groups.push([name]);
+	}
+	return groups.map((group) => `${owner === "" ? "" : `of ${owner} `}${listed(group)}`);
 }
 
 function changesWords({ decides, overtakes, worth }: FindOut, boardName: (id: string) => string): string {

@@ -12,19 +12,28 @@ export function markdownSheet(sheet: Sheet): string {
 
 function blockLines(block: DocumentBlock): string[] {
 	switch (block.kind) {
-		case "section":
+		case "page":
 			return ["", `## ${escaped(block.text)}`, ""];
-		case "subsection":
+		case "section":
 			return ["", `### ${escaped(block.text)}`, ""];
+		case "subsection":
+			return ["", `#### ${escaped(block.text)}`, ""];
 		case "picture":
 			return ["", ...fenced(block.lines), ""];
 		case "paragraph":
 			return [escaped(block.text), ""];
 		case "item":
 			return [
-				`- ${block.box ? "[ ] " : ""}${block.label ? `**${escaped(block.label)}**: ` : ""}${escaped(block.text)}`,
+				`- ${block.box ? "[ ] " : ""}${block.label ? `**${escaped(block.label)}**: ` : ""}${escaped(block.text)}${block.why ? ` ${escaped(block.why)}` : ""}`,
 			];
+		case "table":
+			return ["", tableLine(block.heads), tableLine(block.heads.map(() => "---")), ...block.rows.map(tableLine), ""];
 	}
+}
+
+/** Cells are escaped apart from the line of dashes below the heads; a "|" in one cannot begin another. */
+function tableLine(cells: readonly string[]): string {
+	return `| ${cells.map((cell) => (cell === "---" ? cell : escaped(cell))).join(" | ")} |`;
 }
 
 /** Lines as they are: a fence longer than any run of tildes in them (CommonMark 0.31.2, section 4.5). */
@@ -39,10 +48,14 @@ function fenced(lines: readonly string[]): readonly string[] {
  * (CommonMark 0.31.2, section 2.4 "Backslash escapes"), line breaks become spaces, and none stand at the ends.
  */
 export function escaped(text: string): string {
-	return text
-		.replace(/\s*[\r\n]\s*/g, " ")
-		.trim()
-		.replace(/[\\`*_{}[\]<>#|~&]/g, "\\$&")
-		.replace(/^[-+=]/, "\\$&")
-		.replace(/^(\d+)([.)])/, "$1\\$2");
+	return (
+		text
+			.replace(/\s*[\r\n]\s*/g, " ")
+			.trim()
+			.replace(/[\\`*_{}[\]<>#|~&]/g, "\\$&")
+			// Public sites make links of bare addresses (GitHub Flavored Markdown 0.29-gfm, section 6.9).
+			.replace(/:(?=\/\/)|@|(?<=www)\./gi, "\\$&")
+			.replace(/^[-+=]/, "\\$&")
+			.replace(/^(\d+)([.)])/, "$1\\$2")
+	);
 }

@@ -7,12 +7,14 @@ import {
 	endWords,
 	legend,
 	memoryItems,
+	packed,
 	shortened,
 } from "./plan-picture.ts";
 
 /** Sizes in units of the viewBox; one line of text is as high as a line. */
 const wide = 640;
-const lineHigh = 26;
+/** Close, so that a whole board and the list of steps go onto one sheet of paper. */
+const lineHigh = 18;
 const margin = 10;
 /** Where a line's parts begin, from the left. */
 const [shapeLeft, nameLeft, endLeft] = [62, 240, 370];
@@ -41,6 +43,10 @@ export function planPictureSvg(plan: Plan, title: string, beside: BesideConnecto
 	const drawn = drawnPlan(plan, beside);
 	const parts: string[] = [];
 	let top = margin + lineHigh;
+	if (drawn.screenCable !== null) {
+		parts.push(textAt(margin + 10, top, shortened(`screen cable: ${drawn.screenCable}`, belowRoom)));
+		top += lineHigh;
+	}
 	const bands = drawn.rows.map(({ row, connectors, filledBy }) => {
 		const band = { top, filledBy, high: Math.max(1, connectors.length) * lineHigh };
 		parts.push(textAt(margin + 10, top, String(row)));
@@ -51,8 +57,9 @@ export function planPictureSvg(plan: Plan, title: string, beside: BesideConnecto
 		return band;
 	});
 	parts.push(...cardParts(bands));
-	for (const one of drawn.below) {
-		parts.push(textAt(margin + 10, top, shortened(`${one.name}: ${endWords(one, 40)}`, belowRoom)));
+	const below = drawn.below.map((one) => shortened(`${one.name}: ${endWords(one, 40)}`, belowRoom));
+	for (const line of packed(below, belowRoom)) {
+		parts.push(textAt(margin + 10, top, line));
 		top += lineHigh;
 	}
 	if (drawn.chipset !== null) {
@@ -63,14 +70,16 @@ export function planPictureSvg(plan: Plan, title: string, beside: BesideConnecto
 	const isShut = [...drawn.rows.flatMap(({ connectors }) => connectors)].some(({ state }) =>
 		closedStates.includes(state),
 	);
-	const words = [...legend(drawn, legendSigns), ...(isShut ? ["dashed = nothing can go in"] : [])];
+	const signs = [...legend(drawn, legendSigns), ...(isShut ? ["dashed = nothing can go in"] : [])];
+	const words = packed(signs, belowRoom);
+	const plugs = drawn.processorPlugs === null ? "" : `, plugs ${drawn.processorPlugs}`;
 	const memory = drawn.memory ? `, ${memoryItems(drawn.memory).join("; ")}` : "";
 	return [
 		`<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${wide} ${high + margin + words.length * lineHigh}" role="img" fill="none" stroke="currentColor" font-family="monospace" font-size="12">`,
 		`<title>${escaped(title)}</title>`,
 		`<desc>${escaped(inWords(drawn))}</desc>`,
 		`<rect x="${margin}" y="${margin}" width="${wide - 2 * margin}" height="${high - margin}" rx="4"/>`,
-		textAt(margin + 10, margin, shortened(`processor${memory}`, belowRoom)),
+		textAt(margin + 10, margin, shortened(`processor${plugs}${memory}`, belowRoom)),
 		...parts,
 		...words.map((line, index) => textAt(margin, high + index * lineHigh, line)),
 		"</svg>",
@@ -88,7 +97,7 @@ function connectorParts(one: DrawnConnector, top: number): readonly string[] {
 	const left = one.shape === "slot" ? shapeLeft : shapeLeft + 24;
 	const dashes = closedStates.includes(one.state) ? ' stroke-dasharray="3 3"' : "";
 	return [
-		`<rect x="${left}" y="${top + 8}" width="${long}" height="10" rx="${one.shape === "slot" ? 1 : 5}"${dashes}/>`,
+		`<rect x="${left}" y="${top + 4}" width="${long}" height="10" rx="${one.shape === "slot" ? 1 : 5}"${dashes}/>`,
 		textAt(nameLeft, top, shortened(one.name, nameRoom)),
 		textAt(endLeft, top, endWords(one, endRoom)),
 	];
@@ -109,14 +118,16 @@ function cardParts(
 }
 
 function textAt(left: number, top: number, words: string): string {
-	return `<text x="${left}" y="${top + 17}" fill="currentColor" stroke="none">${escaped(words)}</text>`;
+	return `<text x="${left}" y="${top + 13}" fill="currentColor" stroke="none">${escaped(words)}</text>`;
 }
 
 /** "Row 1: X16: Carousel. Row 2, filled by Carousel." */
-function inWords({ rows, below, memory, chipset }: DrawnPlan): string {
+function inWords({ rows, below, memory, chipset, processorPlugs, screenCable }: DrawnPlan): string {
 	const one = (connector: DrawnConnector) => `${connector.name}: ${endWords(connector, Number.POSITIVE_INFINITY)}`;
 	return [
 		"The board from above, its back edge at the left, the processor at the top.",
+		...(processorPlugs === null ? [] : [`The processor's own plugs: ${processorPlugs}.`]),
+		...(screenCable === null ? [] : [`The screen's cable goes ${screenCable}.`]),
 		...(memory ? [`Beside it ${memoryItems(memory).join("; ")}.`] : []),
 		...rows.map(({ row, connectors, filledBy }) => {
 			const filled = filledBy === null ? "" : `, filled by ${filledBy}`;

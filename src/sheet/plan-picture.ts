@@ -1,11 +1,13 @@
+import type { Board } from "../parts/board.ts";
 import { isCard } from "../plan/device.ts";
 import type { HeaderPlan } from "../plan/header-plan.ts";
 import type { PlanMeasure } from "../plan/measure-plan.ts";
 import type { MemorySlots } from "../plan/memory-slots.ts";
 import type { ConnectorEnd, PlacedDevice, Plan } from "../plan/plan.ts";
 import type { UplinkLoad } from "../plan/uplink.ts";
+import { boardPictureSockets } from "../rules/board-picture-sockets.ts";
 import { roundToHundredth } from "../rules/round-to-hundredth.ts";
-import { numbered } from "./listed.ts";
+import { numbered, withCounts } from "./listed.ts";
 
 /** A connector as it is drawn: its end, and what goes in. */
 export interface DrawnConnector {
@@ -36,6 +38,9 @@ export interface DrawnPlan {
 	readonly memory: MemorySlots | null;
 	/** What the chipset's link carries against what hangs on it; null where nothing does or nobody knows. */
 	readonly chipset: string | null;
+	/** The board's own processor plugs, and where the screen's cable goes; null where nobody knows. */
+	readonly processorPlugs: string | null;
+	readonly screenCable: string | null;
 }
 
 /** What is drawn beside the slots, sockets and ports, where it is known. */
@@ -43,14 +48,24 @@ export interface BesideConnectors {
 	readonly headerPlan?: HeaderPlan;
 	readonly memorySlots?: MemorySlots | null;
 	readonly uplink?: UplinkLoad;
+	readonly processorPlugs?: readonly string[] | undefined;
+	/** Sockets of the board that give a picture; none where a graphics card gives it. */
+	readonly pictureSockets?: readonly string[] | undefined;
 }
 
 /** All that a picture shows beside the plan itself, of a board and its measured plan. */
 export function pictureShape(
-	{ depthMm }: { readonly depthMm?: number | undefined },
-	{ headers, memory, uplink }: Pick<PlanMeasure, "headers" | "memory" | "uplink">,
+	{ depthMm, power, pictureSockets, rearUsb }: Pick<Board, "depthMm" | "power" | "pictureSockets" | "rearUsb">,
+	{ headers, memory, uplink, graphicsCard }: Pick<PlanMeasure, "headers" | "memory" | "uplink" | "graphicsCard">,
 ) {
-	return { depthMm, headerPlan: headers, memorySlots: memory?.slots ?? null, uplink };
+	return {
+		depthMm,
+		headerPlan: headers,
+		memorySlots: memory?.slots ?? null,
+		uplink,
+		processorPlugs: power?.processorPlugs,
+		pictureSockets: graphicsCard === "none" ? boardPictureSockets(pictureSockets, rearUsb) : [],
+	};
 }
 
 /** Most columns of the parts of a row, the slot's brackets among them. */
@@ -87,13 +102,14 @@ export function planPicture(
 	shape: { readonly depthMm?: number | undefined } & BesideConnectors,
 	width = 60,
 ): readonly string[] {
-	const { rows, below, memory, chipset } = drawnPlan(plan, shape);
+	const { rows, below, memory, chipset, processorPlugs, screenCable } = drawnPlan(plan, shape);
 	const share = Math.min(1, Math.max(leastShareOfWidth, (shape.depthMm ?? fullDepthMm) / fullDepthMm));
 	const inner = Math.max(0, Math.floor(width * share) - 4);
 	const edge = `+${"-".repeat(inner + 2)}+`;
 	const framed = (line: string) => `| ${padded(line, inner)} |`;
 	const lines = [
-		"[ processor ]",
+		shortened(`[ processor ]${processorPlugs === null ? "" : ` plugs: ${processorPlugs}`}`, inner),
+		...(screenCable === null ? [] : [shortened(`screen cable: ${screenCable}`, inner)]),
 		...(memory ? packed(memoryItems(memory), inner) : []),
 		...rows.flatMap((row) => rowLines(row, inner)),
 		...(chipset === null ? [] : [shortened(`[ chipset ] ${chipset}`, inner)]),
@@ -110,7 +126,7 @@ export function planPicture(
 /** What a picture of a plan shows, however it is drawn. */
 export function drawnPlan(
 	{ placed, ends }: Plan,
-	{ headerPlan, memorySlots = null, uplink }: BesideConnectors = {},
+	{ headerPlan, memorySlots = null, uplink, processorPlugs = [], pictureSockets = [] }: BesideConnectors = {},
 ): DrawnPlan {
 	const filled = new Map(
 		placed.flatMap((one) => rowsFilled(one).map((row) => [row, cleaned(one.device.name)] as const)),
@@ -131,7 +147,16 @@ export function drawnPlan(
 		],
 		memory: memorySlots,
 		chipset: uplink ? chipsetWords(uplink) : null,
+		processorPlugs: processorPlugs.length > 0 ? withCounts(processorPlugs).join(", ") : null,
+		screenCable: screenWords(placed, pictureSockets),
 	};
+}
+
+/** The socket that gives the picture: a graphics card's where there is one. */
+function screenWords(placed: Plan["placed"], pictureSockets: readonly string[]): string | null {
+	const card = placed.find(({ device }) => device.kind === "graphics card");
+	if (card) return `into ${cleaned(card.device.name)}`;
+	return pictureSockets.length > 0 ? `into ${withCounts(pictureSockets).join(" or ")} at the back` : null;
 }
 
 /** "link 7.88 GB/s, 8.7 wanted: too much". */
@@ -293,7 +318,7 @@ export function legend({ rows, below }: Pick<DrawnPlan, "rows" | "below">, signs
 }
 
 /** As many items in a line as go in. */
-function packed(items: readonly string[], columns: number): readonly string[] {
+export function packed(items: readonly string[], columns: number): readonly string[] {
 	const lines: string[] = [];
 	for (const item of items) {
 		const longer = `${lines.at(-1)}; ${item}`;

@@ -1,5 +1,14 @@
 import type { ShortlistEntry } from "../choose/advise.ts";
+import type { Suggestion } from "../parts/answers-file.ts";
+import type { Money } from "../parts/money.ts";
 import type { PlanSection } from "./plan-words.ts";
+
+/** A message about one board in two languages. */
+export interface ShopMessage {
+	readonly boardName: string;
+	readonly english: string;
+	readonly german: string;
+}
 
 /** A requirement: what to look for, and why. */
 export interface SheetNeed {
@@ -24,6 +33,10 @@ export interface SheetBoard {
 	/** How it stands to the first of the list; empty for that one. */
 	readonly behind: readonly string[];
 	readonly priceWords: string;
+	/** What is asked for it; null where nobody knows. */
+	readonly price: Money | null;
+	/** What it makes its buyer pay for besides, a sentence each. */
+	readonly forced: readonly string[];
 	/** By which one knows it in the shop: maker, size, socket, memory. */
 	readonly facts: string;
 	/** Power and heat as a sentence; null where nothing is known of the processor's watts. */
@@ -46,6 +59,8 @@ export interface SheetPlan {
 	readonly boardName: string;
 	/** Lines of ASCII, 60 columns at most. */
 	readonly picture: readonly string[];
+	/** The same as an SVG that stands alone and says itself in words; null where there is no picture. */
+	readonly svg: string | null;
 	readonly sections: readonly PlanSection[];
 }
 
@@ -53,6 +68,31 @@ export interface SheetPlan {
 export interface SheetOpen {
 	readonly what: string;
 	readonly how: string;
+	/** What it could change; empty where nothing is known of that. */
+	readonly changes: string;
+}
+
+/** One thing to do on the day of building. */
+export interface SheetStep {
+	readonly label: string;
+	readonly text: string;
+	/** Why: its source in a few words. */
+	readonly ground: string;
+}
+
+/** An answer that somebody proposes, and what became of it. */
+export interface SheetSuggestion {
+	readonly label: string;
+	readonly text: string;
+	readonly by: string;
+	readonly state: Suggestion["state"];
+}
+
+/** A fact of a board that somebody said, such as the shop. */
+export interface SheetTold {
+	readonly boardName: string;
+	/** "Memory slots: 4 (told by the shop on 2026-11-28)". */
+	readonly text: string;
 }
 
 export interface SheetAnswer {
@@ -71,6 +111,8 @@ export interface Sheet {
 	readonly asOf: string;
 	readonly market: string;
 	readonly hasInventedParts: boolean;
+	/** For whom, what for, around which parts. */
+	readonly forWhom: readonly { readonly label: string; readonly text: string }[];
 	readonly inShort: readonly string[];
 	/** What the parts say of each other, whatever the board; `isStopped`: they do not go together. */
 	readonly partsDisagree: readonly {
@@ -78,7 +120,10 @@ export interface Sheet {
 		readonly isStopped: boolean;
 		readonly advice: string | null;
 	}[];
+	/** What to check whichever board it is. */
 	readonly beforeYouPay: readonly string[];
+	/** What to plan around, with the boards of the shortlist that it is about. */
+	readonly planAround: readonly { readonly boardNames: readonly string[]; readonly text: string }[];
 	readonly mustHave: readonly SheetNeed[];
 	readonly niceToHave: readonly SheetNeed[];
 	readonly shortlist: readonly SheetBoard[];
@@ -90,8 +135,15 @@ export interface Sheet {
 	readonly plan: SheetPlan | null;
 	/** How warm its power stages get, in the same shape. */
 	readonly power: SheetPlan | null;
-	readonly open: readonly SheetOpen[];
-	readonly answers: readonly SheetAnswer[];
+	/** Building and first start, in order, on the first board of the shortlist or on any. */
+	readonly steps: readonly SheetStep[];
+	/** What no step carries. */
 	readonly cautions: readonly { readonly text: string; readonly ground: string }[];
+	readonly open: readonly SheetOpen[];
+	/** One message a board, to send to the shop or to read out. */
+	readonly askTheShop: readonly ShopMessage[];
+	readonly answers: readonly SheetAnswer[];
+	readonly suggestions: readonly SheetSuggestion[];
+	readonly told: readonly SheetTold[];
 	readonly sources: readonly string[];
 }

@@ -11,22 +11,34 @@ export function textSheet(sheet: Sheet, width = 78): string {
 		.trim()}\n`;
 }
 
+const inWords = "The annex says in words what this picture shows.";
+
 function blockLines(block: DocumentBlock, width: number): string[] {
 	switch (block.kind) {
+		case "page":
+			return ["", "=".repeat(Math.min(width, block.text.length)), block.text.toUpperCase()];
 		case "section":
 			return ["", block.text.toUpperCase(), ""];
 		case "subsection":
 			return ["", ...wrapText(block.text, width)];
 		case "picture":
-			// A picture that is wider than the page would only confuse; the words below it say the same.
-			return block.lines.every((line) => line.length <= width) ? ["", ...block.lines] : [];
+			// A picture that is wider than the page would only confuse; the annex says the same in words.
+			return block.lines.every((line) => line.length <= width) ? ["", ...block.lines, ""] : [inWords];
 		case "paragraph":
 			return wrapText(block.text, width);
 		case "item": {
 			const mark = block.box ? "[ ] " : "- ";
-			return wrapText(`${mark}${block.label ? `${block.label}: ` : ""}${block.text}`, width, {
-				indent: " ".repeat(mark.length),
-			});
+			return wrapText(
+				`${mark}${block.label ? `${block.label}: ` : ""}${block.text}${block.why ? ` ${block.why}` : ""}`,
+				width,
+				{
+					indent: " ".repeat(mark.length),
+				},
+			);
 		}
+		case "table":
+			return block.rows.flatMap(([first = "", ...others]) =>
+				wrapText(`- ${first}: ${others.filter(Boolean).join("; ")}`, width, { indent: "  " }),
+			);
 	}
 }

@@ -85,7 +85,8 @@ function leaderWords({ leader: { before, after }, outcomes }: WhatIf): string {
 		: `${name} would still lead, with ${pointsWords(after.points)} instead of ${before.points}.`;
 }
 
-function listWords(list: readonly Listed[], outcome: Outcome): readonly string[] {
+/** A shortlist, a sentence a board. */
+export function listWords(list: readonly Listed[], outcome: Outcome): readonly string[] {
 	if (list.length === 0) return ["No board is left."];
 	return list.map((one) => {
 		const price = one.price ? moneyText(one.price) : "price not known";

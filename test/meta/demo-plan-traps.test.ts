@@ -65,7 +65,9 @@ const [wide, usual] = [100, 60];
 function svgOf(measure: PlanMeasure, board: Board): { readonly written: readonly string[]; readonly heard: string } {
 	const svg = planPictureSvg(measure.plan, board.name, pictureShape(board, measure));
 	return {
-		written: [...svg.matchAll(/<text [^>]*>([^<]*)</g)].map(([, text = ""]) => text),
+		written: [...svg.matchAll(/<text [^>]*>([^<]*)</g)]
+			.map(([, text = ""]) => text)
+			.flatMap((text) => text.split("; ")),
 		heard: /<desc>([^<]*)</.exec(svg)?.[1] ?? "",
 	};
 }

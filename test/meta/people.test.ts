@@ -4,6 +4,7 @@ import { describe, expect, test } from "vitest";
 import { type Advice, advise } from "../../src/choose/advise.ts";
 import { type Judgement, judge } from "../../src/choose/judge.ts";
 import { type AnswersFile, answersFile } from "../../src/parts/answers-file.ts";
+import { answersOfToday } from "../../src/parts/answers-versions.ts";
 import type { Board } from "../../src/parts/board.ts";
 import { foldAnswers } from "../../src/questions/fold-answers.ts";
 import { askedQuestions } from "../../src/questions/is-asked.ts";
@@ -51,7 +52,7 @@ const people: Readonly<Record<string, { readonly leader: string; readonly becaus
 const context = { market: wholeDemo, asOf: "2026-11-24" };
 
 function resultFor(name: string): { file: AnswersFile; judgement: Judgement; advice: Advice } {
-	const file = answersFile.parse(JSON.parse(readFileSync(`${folder}/${name}.json`, "utf8")));
+	const file = answersFile.parse(answersOfToday(JSON.parse(readFileSync(`${folder}/${name}.json`, "utf8"))));
 	const judgement = judge(wholeDemo, foldAnswers(file.answers, context));
 	return { file, judgement, advice: advise(judgement, file.answers) };
 }

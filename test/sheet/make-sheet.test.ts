@@ -126,7 +126,25 @@ describe("without any board", () => {
 		);
 		expect(sheet.beforeYouPay.length).toBeGreaterThanOrEqual(4);
 		expect(sheet.beforeYouPay.join(" ")).toContain("Bramble Nine");
-		expect(sheet.cautions.map(({ text }) => text)).toEqual(cautions.map(({ text }) => text));
+		expect(sheet.steps.map(({ label }) => label)).toEqual([
+			"Safe hands",
+			"Standoffs",
+			"Processor",
+			"Memory",
+			"Cooler",
+			"Supply cables",
+			"Front pins",
+			"Screen cable",
+			"On a stick",
+			"First start",
+			"Then",
+			"If it stays dark later",
+		]);
+		// Those that no step carries.
+		const carried = ["mains", "static", "standoffs", "contacts", "cables", "dark-first-start", "reset"];
+		expect(sheet.cautions.map(({ text }) => text)).toEqual(
+			cautions.filter(({ id }) => !carried.includes(id)).map(({ text }) => text),
+		);
 		expect(sheet.answers.map(({ questionId }) => questionId)).toEqual(told(own, emptyMarket));
 		expect(sheet.sources.length).toBeGreaterThan(0);
 	});
@@ -235,19 +253,19 @@ describe("answers", () => {
 });
 
 test("before paying, what is said of several boards is said once, with their names", () => {
-	const { beforeYouPay, shortlist } = sheetOf(walkWith({ ...quietAnswers, "features/wireless": "must" }));
-	const adapter = beforeYouPay.filter((line) => line.includes("Add the price of an adapter"));
+	const { planAround, shortlist } = sheetOf(walkWith({ ...quietAnswers, "features/wireless": "must" }));
+	const adapter = planAround.filter(({ text }) => text.includes("Add the price of an adapter"));
 	const without = shortlist.filter(({ against }) =>
 		against.some((words) => words.includes("you would need an adapter")),
 	);
 	expect(adapter).toHaveLength(without.length > 0 ? 1 : 0);
-	for (const { name } of without) expect(adapter[0]).toContain(name);
-	const module = beforeYouPay.filter((line) => line.includes("Ask which modules it takes"));
-	expect(module).toHaveLength(1);
+	for (const { name } of without) expect(adapter[0]?.boardNames).toContain(name);
+	expect(planAround.filter(({ text }) => text.includes("Ask which modules it takes"))).toHaveLength(1);
 });
 
 test("sources are named once each, and every caution's ground is among what is said", () => {
-	const { sources, cautions: told } = sheetOf(quiet);
+	const { sources, cautions: others, steps } = sheetOf(quiet);
+	const told = [...others, ...steps];
 	expect(new Set(sources).size).toBe(sources.length);
 	for (const { ground } of told)
 		expect(

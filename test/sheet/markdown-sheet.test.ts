@@ -106,12 +106,28 @@ test("the reader of fences: one without an end takes all the rest", () => {
 	expect(readFences("a\n~~~~\nb\n~~~")).toEqual({ outside: ["a"], blocks: [["b", "~~~"]], isLeftOpen: true });
 });
 
+/**
+ * Cells of a table's row, between pipes that no backslash escapes (GitHub Flavored Markdown 0.29-gfm, section 4.10); null
+ * for a line that is none. The line of dashes stands second in its table.
+ */
+function cellsIn(line: string): readonly string[] | null {
+	return line.startsWith("| ") && line.endsWith(" |") ? line.slice(2, -2).split(/ (?<!\\)\| /) : null;
+}
+
 /** Checks a whole sheet line by line: only the marks that the sheet itself sets have a meaning; in a fence nothing has. */
 function strayMeanings(markdown: string): readonly string[] {
 	const { outside, isLeftOpen } = readFences(markdown);
 	if (isLeftOpen) return ["a fence without an end"];
-	return outside.flatMap((line) => {
-		const [, text = "", label, rest] = /^(?:#{1,3} |- \[ \] |- )?((?:\*\*(.+?)\*\*: )?(.*))$/.exec(line) ?? [];
+	return outside.flatMap((line, index) => {
+		const cells = cellsIn(line);
+		if (cells && !(/^\| --- /.test(line) && !outside[index - 2])) {
+			const isEven = cells.length === (cellsIn(outside[index - 1] ?? "") ?? cells).length;
+			return [...cells.flatMap(meaningsIn), ...(isEven ? [] : ["a cell too many or too few"])].map(
+				(meaning) => `${meaning}: ${line}`,
+			);
+		}
+		if (cells) return [];
+		const [, text = "", label, rest] = /^(?:#{1,4} |- \[ \] |- )?((?:\*\*(.+?)\*\*: )?(.*))$/.exec(line) ?? [];
 		const told = label === undefined ? meaningsIn(text) : [...meaningsIn(label), ...meaningsIn(rest ?? "")];
 		return told.map((meaning) => `${meaning}: ${line}`);
 	});
@@ -141,7 +157,7 @@ describe.each(scenarios)("the sheet of $name", ({ state }) => {
 		expect(markdown).not.toMatch(/\n{3}|\n\n$|[ \t]\n/);
 		const lines = readFences(markdown).outside;
 		lines.forEach((line, index) => {
-			if (!/^#{1,3} /.test(line)) return;
+			if (!/^#{1,4} /.test(line)) return;
 			expect(lines[index + 1]).toBe("");
 			if (index > 0) expect(lines[index - 1]).toBe("");
 		});
@@ -197,17 +213,25 @@ describe("names that would like to be something else", () => {
 			shortlist: [board],
 			nothingFits: [name],
 			partsDisagree: [{ text: name, isStopped: true, advice: name }],
-			open: [{ what: name, how: name }],
+			open: [{ what: name, how: name, changes: name }],
+			forWhom: [{ label: name, text: name }],
+			planAround: [{ boardNames: [name], text: name }],
+			steps: [{ label: name, text: name, ground: name }],
+			told: [{ boardName: name, text: name }],
+			suggestions: [{ label: name, text: name, by: name, state: "open" }],
+			askTheShop: [{ boardName: name, english: name, german: name }],
 			answers: [{ questionId: "fit/processor", label: name, value: name, by: name }],
 			sources: [name],
 			plan: {
 				boardName: name,
 				picture: name.split("\n").filter(Boolean),
+				svg: null,
 				sections: [{ heading: name, lines: [name] }],
 			},
 			power: {
 				boardName: name,
 				picture: name.split("\n").filter(Boolean),
+				svg: null,
 				sections: [{ heading: name, lines: [name] }],
 			},
 		};
@@ -218,7 +242,7 @@ describe("names that would like to be something else", () => {
 		expect(blocks).toEqual([hostile.plan?.picture, hostile.power?.picture]);
 		expect(unescaped(outside.join("\n")).split(said).length - 1).toBeGreaterThanOrEqual(27);
 		const count = (text: string, mark: RegExp) => readFences(text).outside.join("\n").match(mark)?.length ?? 0;
-		for (const mark of [/^## /gm, /^### /gm])
+		for (const mark of [/^## /gm, /^### /gm, /^#### /gm, /^\| /gm])
 			expect(count(markdown, mark)).toBe(
 				count(markdownSheet({ ...hostile, shortlist: [{ ...board, name: "Plain" }], title: "Plain" }), mark),
 			);
@@ -226,7 +250,7 @@ describe("names that would like to be something else", () => {
 
 	const sections = [{ heading: "Still free", lines: ["Card slots: X16."] }];
 	const pictured = (picture: readonly string[]) =>
-		readFences(markdownSheet({ ...quiet, plan: { boardName: "A board", picture, sections }, power: null }));
+		readFences(markdownSheet({ ...quiet, plan: { boardName: "A board", picture, svg: null, sections }, power: null }));
 	const { outside: around } = pictured(["a picture"]);
 
 	test.each([

@@ -206,7 +206,7 @@ function legendOf(svg: string): readonly string[] {
 	const [frame] = boxesIn(svg);
 	return textsIn(svg)
 		.filter(({ top }) => top > (frame?.bottom ?? 0))
-		.map(({ words }) => words);
+		.flatMap(({ words }) => words.split("; "));
 }
 
 test("the legend stands below the frame and tells only of what is drawn", () => {
@@ -307,8 +307,9 @@ test("lanes that are lacking, memory and headers are written, and read out", () 
 		sharing: [{ members: ["X16", "Y16"], modes: [{ on: { X16: 16 } }, { on: { X16: 8, Y16: 8 } }] }],
 	};
 	const svg = drawn(halved, { ...thick, addInCards: [card("Gong")] }, beside);
-	const written = textsIn(svg).map(({ words }) => words);
-	expect(written[0]).toBe("processor, memory: A2, B2 filled; A1, B1 empty");
+	const lines = textsIn(svg).map(({ words }) => words);
+	expect(lines[0]).toBe("processor, memory: A2, B2 filled; A1, B1 empty");
+	const written = lines.flatMap((line) => line.split("; "));
 	expect(written[written.indexOf("X16") + 1]).toBe("Carousel, 8 of 16 lanes");
 	expect(written).toContain("FAN_3-4: free");
 	expect(written.filter((words) => words.startsWith("L5: 5 V lights 1, 5 V lights 2"))).toHaveLength(1);

@@ -1,0 +1,168 @@
+import type { BuildFinding } from "../choose/judge.ts";
+import type { Board } from "../parts/board.ts";
+import type { BuildFacts } from "../parts/build.ts";
+import { measurePlan, type PlanMeasure } from "../plan/measure-plan.ts";
+import { type Caution, cautions } from "../reference/cautions.ts";
+import { type SourceId, sourceById } from "../reference/sources.ts";
+import { boardPictureSockets } from "../rules/board-picture-sockets.ts";
+import { findingAdvice, findingWords } from "../rules/finding-words.ts";
+import type { Finding } from "../rules/outcome.ts";
+import { capital, listed, withCounts } from "./listed.ts";
+import type { SheetStep } from "./sheet.ts";
+import { groundWords } from "./source-words.ts";
+
+/** What is known on the day of building: the board where one leads, what was found of it, and of the parts. */
+export interface BenchFacts {
+	readonly board: Board | null;
+	readonly findings: readonly Finding[];
+	readonly buildFindings: readonly BuildFinding[];
+	readonly facts: BuildFacts;
+}
+
+/** A step, and the cautions it carries, which then stand nowhere else on the page. */
+interface Step {
+	readonly label: string;
+	readonly text: string;
+	readonly carries?: readonly Caution["id"][];
+	/** Where its ground is another one than common practice. */
+	readonly source?: SourceId;
+}
+
+/** The steps of building and of the first start, in order; and the cautions that no step carries. */
+export function benchSteps(bench: BenchFacts): {
+	readonly steps: readonly SheetStep[];
+	readonly otherCautions: readonly Caution[];
+} {
+	const measure = bench.board ? measurePlan(bench.board, bench.facts) : null;
+	const steps: readonly Step[] = [
+		{
+			label: "Safe hands",
+			text: "Mains plug out before the case is opened. Touch bare metal of the case before each part; hold boards by the edge. Never open a power supply: it stays charged. Wall sockets are work for a licensed electrician.",
+			carries: ["static", "mains"],
+		},
+		{
+			label: "Standoffs",
+			text: "Take out every one that lies under no hole of the board: it can short it.",
+			carries: ["standoffs"],
+			source: "microatx-1.2",
+		},
+		{
+			label: "Processor",
+			text: "Touch no contacts. Lay it in mark on mark, without force. Keep the socket's cover.",
+			carries: ["contacts"],
+		},
+		{ label: "Memory", text: memoryText(measure) },
+		{ label: "Cooler", text: coolerText(measure) },
+		{
+			label: "Supply cables",
+			text: `${powerText(bench.board)} Graphics plugs look alike and are wired otherwise. Only cables of this very supply: others can destroy drives.`,
+			carries: ["cables"],
+		},
+		{
+			label: "Front pins",
+			text: "Button and lamps, as the manual draws them. A lamp turned round only stays dark.",
+		},
+		...lightSteps(measure),
+		{ label: "Screen cable", text: screenText(bench) },
+		{
+			label: "On a stick",
+			text: "The board's network driver: a fresh system may find no network without it.",
+		},
+		...firmwareSteps(bench.findings),
+		{ label: "First start", text: firstStartText(bench.buildFindings), carries: ["dark-first-start"] },
+		{
+			label: "Then",
+			text: "If setup shows all memory and drives, switch on the memory profile, not before.",
+		},
+		{
+			label: "If it stays dark later",
+			text: "Reset the settings: the button at the back, or, mains plug out, the manual's jumper.",
+			carries: ["reset"],
+		},
+	];
+	const carried = new Set(steps.flatMap(({ carries = [] }) => carries));
+	return {
+		steps: steps.map(({ label, text, source = "common-practice" }) => ({
+			label,
+			text,
+			ground: groundWords(sourceById(source)),
+		})),
+		otherCautions: cautions.filter(
+			({ id }) => !carried.has(id) && !(id === "lights" && bench.facts.lights?.length === 0),
+		),
+	};
+}
+
+/** "Press the 2 modules into A2 and B2 until both ends click." */
+function memoryText(measure: PlanMeasure | null): string {
+	const memory = measure?.memory ?? null;
+	const slots = memory?.slots?.fill ?? [];
+	if (memory === null || slots.length === 0)
+		return "Press the modules in until both ends click, in the slots that the manual's drawing names.";
+	const modules = memory.modules === 1 ? "module" : `${memory.modules} modules`;
+	return `Press the ${modules} into ${listed(slots)} until both ends click.`;
+}
+
+/** Cooler and pump by the names of their headers. */
+function coolerText(measure: PlanMeasure | null): string {
+	const plugs = (measure?.headers.placed ?? []).filter(
+		({ wish }) => !wish.isLater && (wish.kind === "pump" || wish.kind === "cooler fan"),
+	);
+	const film = "Peel the film off its plate first.";
+	if (plugs.length === 0)
+		return `${film} Plug its fan into the header marked for the processor; a pump has one of its own.`;
+	return `${film} ${plugs.map(({ wish, header }) => `${capital(wish.name)} on ${header}.`).join(" ")}`;
+}
+
+/** The board's own power plugs. */
+function powerText(board: Board | null): string {
+	const plugs = withCounts(board?.power?.processorPlugs ?? []);
+	return plugs.length > 0
+		? `The 24-pin plug, and for the processor ${listed(plugs)}.`
+		: "The 24-pin plug, and the processor plug near the socket.";
+}
+
+function lightSteps(measure: PlanMeasure | null): readonly Step[] {
+	const { placed = [], sharing = [], without = [], unknown = [] } = measure?.headers ?? {};
+	const wishes = [...placed, ...sharing, ...unknown].map(({ wish }) => wish).concat(without);
+	if (!wishes.some(({ kind, isLater }) => kind.endsWith("lights") && !isLater)) return [];
+	return [
+		{
+			label: "Lights",
+			text: "Three pins are 5 V, four pins are 12 V. In the wrong header lights are destroyed.",
+			carries: ["lights"],
+		},
+	];
+}
+
+/** Into which socket the screen's cable goes, by name. */
+function screenText({ board, facts: { graphicsCard } }: BenchFacts): string {
+	if (graphicsCard.state === "have")
+		return `Into the ${graphicsCard.part.name}, not into the board: the board's own sockets stay dark.`;
+	const sockets = boardPictureSockets(board?.pictureSockets, board?.rearUsb);
+	const onBoard =
+		sockets.length > 0 ? `Into ${listed([...new Set(sockets)])} at the back of the board.` : "Into the board's back.";
+	if (graphicsCard.state === "none") return onBoard;
+	return "With a graphics card into the card, not into the board. Without one into the board's back.";
+}
+
+/** Firmware first, where the processor needs a newer one to start or to be safe. */
+function firmwareSteps(findings: readonly Finding[]): readonly Step[] {
+	return findings
+		.filter(({ ruleId, verdict, severity }) => ruleId === "fit/generation" && verdict === "fits" && severity)
+		.flatMap((finding): Step[] => {
+			const advice = findingAdvice(finding);
+			return advice ? [{ label: "Firmware", text: `${findingWords(finding)} ${advice}`, carries: ["update"] }] : [];
+		});
+}
+
+/** How long the screen may stay dark with this memory; plain, before any memory profile. */
+function firstStartText(buildFindings: readonly BuildFinding[]): string {
+	const found = buildFindings.find(({ finding, certain }) => certain && finding.ruleId === "build/first-start");
+	const on = "Mains plug in, the switch at the back of the supply to I, then the power button.";
+	const plain =
+		"No memory profile yet. Switch off at once only if it smells or smokes, or if no fan of the cooler turns.";
+	return found
+		? `${on} ${findingWords(found.finding)} Wait 15 minutes before you think it broken. ${plain}`
+		: `${on} The screen can stay dark for minutes, while the board tries out the memory: wait 15. ${plain}`;
+}

@@ -1,0 +1,96 @@
+import { expect, test } from "vitest";
+import { advise } from "../../src/choose/advise.ts";
+import { judge } from "../../src/choose/judge.ts";
+import type { Answers } from "../../src/parts/answers-file.ts";
+import type { Board } from "../../src/parts/board.ts";
+import { emptyBuildFacts } from "../../src/parts/build.ts";
+import { foldAnswers } from "../../src/questions/fold-answers.ts";
+import { type BenchFacts, benchSteps } from "../../src/sheet/bench-steps.ts";
+import { judgedOf } from "../../src/sheet/judged-board.ts";
+import { demo, quietAnswers, walkWith } from "../walk/walk-in-demo.ts";
+
+const nobody: BenchFacts = { board: null, findings: [], buildFindings: [], facts: emptyBuildFacts };
+const textOf = (bench: BenchFacts, label: string) => benchSteps(bench).steps.find((step) => step.label === label)?.text;
+
+/** What is known on the bench for one board of the demonstration. */
+function benchOf(answers: Answers, boardId: string): BenchFacts {
+	const judgement = judge(demo.market, foldAnswers(answers, demo));
+	const judged = judgedOf(boardId, judgement);
+	if (!judged) throw new Error(`no board ${boardId}`);
+	return {
+		board: judged.subject.board ?? judged.board,
+		findings: judged.findings,
+		buildFindings: advise(judgement, answers).buildFindings,
+		facts: judgement.build.facts,
+	};
+}
+const withAnswers = (more: Parameters<typeof walkWith>[0]) => walkWith({ ...quietAnswers, ...more }).answers;
+const some = (more: Partial<Board>): Board => ({ id: "one", name: "One", ...more });
+
+test("modules go where the board's manual says, by the names of the slots", () => {
+	const board = some({ memory: { type: "DDR5", slots: 4, slotOrder: { "2": ["A2", "B2"] } } });
+	const memory = { state: "have", part: { id: "kit", name: "Kit", modules: 2 }, ownership: "planned" } as const;
+	const bench = { ...nobody, board, facts: { ...emptyBuildFacts, memory } };
+	expect(textOf(bench, "Memory")).toBe("Press the 2 modules into A2 and B2 until both ends click.");
+	expect(textOf(nobody, "Memory")).toContain("in the slots that the manual's drawing names");
+});
+
+test("the board's own processor plugs are named, several of a kind with their count", () => {
+	const board = some({ power: { processorPlugs: ["8-pin", "8-pin"] } });
+	expect(textOf({ ...nobody, board }, "Supply cables")).toMatch(
+		/^The 24-pin plug, and for the processor 8-pin \(2\)\./,
+	);
+});
+
+test("the screen's cable goes into the card where there is one, else into the board's sockets by name", () => {
+	const card = { state: "have", part: { id: "card", name: "Carousel" }, ownership: "planned" } as const;
+	const board = some({ pictureSockets: ["HDMI", "DisplayPort"] });
+	const of = (graphicsCard: BenchFacts["facts"]["graphicsCard"]) =>
+		textOf({ ...nobody, board, facts: { ...emptyBuildFacts, graphicsCard } }, "Screen cable");
+	expect(of(card)).toBe("Into the Carousel, not into the board: the board's own sockets stay dark.");
+	expect(of({ state: "none" })).toBe("Into HDMI and DisplayPort at the back of the board.");
+	expect(of({ state: "unknown" })).toContain("With a graphics card into the card");
+});
+
+test("cooler and pump are named with their headers", () => {
+	const answers = withAnswers({ "fit/cooler": { part: "puddlewink-brook" } });
+	const bench = benchOf(answers, demo.market.parts.board[0]?.id ?? "");
+	expect(textOf(bench, "Cooler")).toMatch(/Pump of Puddlewink Brook on \S+/);
+});
+
+test("firmware comes before the first start where the processor needs it, with its version", () => {
+	const finding = {
+		ruleId: "fit/generation",
+		verdict: "fits",
+		severity: "plan-around",
+		messageId: "safeLater",
+		data: { safe: "1.34", oldest: "1.22", updatesAlone: true },
+		facts: [],
+		missing: [],
+	} as unknown as BenchFacts["findings"][number];
+	const { steps, otherCautions } = benchSteps({ ...nobody, findings: [finding] });
+	const labels = steps.map(({ label }) => label);
+	expect(labels.indexOf("Firmware")).toBeGreaterThan(0);
+	expect(labels.indexOf("Firmware")).toBeLessThan(labels.indexOf("First start"));
+	expect(steps.find(({ label }) => label === "Firmware")?.text).toContain("update to 1.34 before the first start");
+	expect(otherCautions.map(({ id }) => id)).not.toContain("update");
+	expect(benchSteps(nobody).steps.map(({ label }) => label)).not.toContain("Firmware");
+});
+
+test("the memory profile is switched on only after a plain first start", () => {
+	const labels = benchSteps(nobody).steps.map(({ label }) => label);
+	expect(labels.indexOf("Then")).toBe(labels.indexOf("First start") + 1);
+	expect(textOf(nobody, "First start")).toContain("No memory profile yet.");
+	expect(textOf(nobody, "Then")).toContain("switch on the memory profile, not before");
+});
+
+test("lights have a step where some are planned, a caution where nobody knows, neither where there are none", () => {
+	const lit = (lights: BenchFacts["facts"]["lights"]) => {
+		const board = some({ headers: { lights: [] } });
+		const { steps, otherCautions } = benchSteps({ ...nobody, board, facts: { ...emptyBuildFacts, lights } });
+		return [steps.some(({ label }) => label === "Lights"), otherCautions.some(({ id }) => id === "lights")];
+	};
+	expect(lit(["5 V three-pin"])).toEqual([true, false]);
+	expect(lit(null)).toEqual([false, true]);
+	expect(lit([])).toEqual([false, false]);
+});
