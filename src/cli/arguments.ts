@@ -13,9 +13,9 @@ export const flags = {
 	"sound-only": { value: null, help: "of a faulty parts file or table take the sound parts, and tell the others" },
 	to: {
 		value: "FILE",
-		help: "write to this file: .txt, .json; a sheet also .html, .md, .csv; pictures .svg; - is the terminal",
+		help: "write to this file: .txt, .json; a sheet also .html, .md, .csv; pictures .svg; - prints it",
 	},
-	replace: { value: null, help: "replace the file if it is there; also own parts (own import), stated facts (told)" },
+	replace: { value: null, help: "replace the file if it is there; with own import and told, also what is stated" },
 	name: { value: "NAME", help: "with read: the part; with read list: the processor to look for; with coach: yours" },
 	board: { value: "ID", help: "with read list --keep: your board whose list it is; with sheet: the board drawn" },
 	paper: { value: "SIZE", help: "with sheet --to FILE.html: a board at true size on sheets of a4 or letter" },

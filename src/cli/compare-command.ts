@@ -1,4 +1,3 @@
-import type { Listed } from "../choose/what-if.ts";
 import type { Answer, AnswersFile, OwnPart } from "../parts/answers-file.ts";
 import type { Market } from "../parts/market.ts";
 import { compareWords } from "../sheet/compare-words.ts";
@@ -7,6 +6,7 @@ import { marketOf } from "../walk/market-of.ts";
 import type { Arguments } from "./arguments.ts";
 import { boardText, giveResult } from "./board-command.ts";
 import { CommandError, exitCodes } from "./exit-codes.ts";
+import { listedJson } from "./listed-json.ts";
 import type { Streams } from "./streams.ts";
 import { type TwoWalks, twoWalks } from "./two-walks.ts";
 
@@ -80,15 +80,4 @@ function answerJson(answer: Answer | null): object | null {
 	return (
 		answer && { status: answer.status, value: answer.value ?? null, by: answer.by ?? null, note: answer.note ?? null }
 	);
-}
-
-function listedJson({ boardId, place, role, points, price }: Listed): object {
-	return {
-		boardId,
-		place,
-		role,
-		points,
-		priceMinor: price?.minor ?? null,
-		currency: price?.currency ?? null,
-	};
 }

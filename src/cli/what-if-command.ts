@@ -1,6 +1,6 @@
 import sample from "../../data/scenarios/quiet-desk.json" with { type: "json" };
 import type { FellOut } from "../choose/fell-out.ts";
-import { type Listed, type WhatIf, whatIf as whatIfOf } from "../choose/what-if.ts";
+import { type WhatIf, whatIf as whatIfOf } from "../choose/what-if.ts";
 import type { Answer, AnswerValue } from "../parts/answers-file.ts";
 import { type BuildFacts, emptyBuildFacts } from "../parts/build.ts";
 import { partKinds } from "../parts/part-kinds.ts";
@@ -14,6 +14,7 @@ import { startWalk } from "../walk/walk-state.ts";
 import { type Arguments, nearWords } from "./arguments.ts";
 import { boardText, giveResult } from "./board-command.ts";
 import { CommandError, exitCodes } from "./exit-codes.ts";
+import { listedJson } from "./listed-json.ts";
 import { loadAnswersOf, loadMarket } from "./load.ts";
 import type { Streams } from "./streams.ts";
 
@@ -154,17 +155,6 @@ function whatIfJson(result: WhatIf, context: QuestionContext): object {
 
 function answerJson(answer: Answer | null): object | null {
 	return answer && { status: answer.status, value: answer.value ?? null };
-}
-
-function listedJson({ boardId, place, role, points, price }: Listed): object {
-	return {
-		boardId,
-		place,
-		role,
-		points,
-		priceMinor: price?.minor ?? null,
-		currency: price?.currency ?? null,
-	};
 }
 
 function fellOutJson({ ruleId, boards }: FellOut): object {

@@ -153,7 +153,7 @@ export function theyAnsweredScreen(view: WalkView, place: Answering): Screen {
 				? { kind: "page", words: "paste the text; end it with two empty lines, or a line with only a dot" }
 				: { kind: "value", words: "type what they said" },
 			// "n" is "no" here, so nobody is told to type it for "not sure".
-			enter: { words: "go back to the message", event: { type: "back" } },
+			enter: { words: "back", event: { type: "back" } },
 		});
 	if (!both)
 		return plainScreen(view, {

@@ -1,7 +1,5 @@
 import type { DocumentBlock } from "./document-block.ts";
 import { item, labelled, page, paragraph, sectionOf } from "./document-blocks.ts";
-import { foldedOpen } from "./find-out-words.ts";
-import { capital } from "./listed.ts";
 import { notInThePlan } from "./plan-words.ts";
 import type { Sheet, SheetBoard, SheetOpen, SheetPlan } from "./sheet.ts";
 
@@ -41,7 +39,7 @@ export function annexPage(sheet: Sheet): readonly DocumentBlock[] {
 		...sectionOf("What others said", [
 			...sheet.told.map(({ boardName, text }) => item(text, { label: boardName })),
 			...sheet.suggestions.map(({ label, text, by, state }) =>
-				item(`${capital(by)} suggests: ${text}. ${stateWords[state]}`, { label }),
+				item(`Suggested by ${by}: ${text}. ${stateWords[state]}`, { label }),
 			),
 		]),
 		...sectionOf("Your answers", answersBlocks(sheet)),
@@ -67,14 +65,24 @@ export function madeWords({ asOf, market, hasInventedParts }: Sheet): string {
 	return `Made with boardwalk on ${asOf}, from: ${market}.${hasInventedParts ? " Boards marked as invented cannot be bought." : ""}`;
 }
 
-/** What could change something one by one; the rest by name in one line. */
+/** So few open things without effect are told one by one. */
+const fewOpen = 3;
+
+/**
+ * What could change something one by one; the rest by name in one item. Where nothing is known of what could change
+ * anything, as without any board, each is told with how to find it out.
+ */
 function openBlocks(open: readonly SheetOpen[]): readonly DocumentBlock[] {
-	// Where nothing is known of what could change anything, as without any board, each is told with how to find it out.
-	const isAllAlike = open.every(({ changes }) => changes === "");
-	const { shown, folded } = isAllAlike ? { shown: open, folded: null } : foldedOpen(open);
+	const changing = open.filter(({ changes }) => changes !== "");
+	const others = open.filter(({ changes }) => changes === "");
+	const isFolded = changing.length > 0 && others.length > fewOpen;
 	return [
-		...shown.map(({ what, how, changes }) => item([changes, how].filter(Boolean).join(" "), { label: what })),
-		...(folded === null ? [] : [item(folded)]),
+		...(isFolded ? changing : open).map(({ what, how, changes }) =>
+			item([changes, how].filter(Boolean).join(" "), { label: what }),
+		),
+		...(isFolded
+			? [item(`${others.map(({ what }) => what).join("; ")}.`, { label: "Open too, with less weight" })]
+			: []),
 	];
 }
 

@@ -1,7 +1,9 @@
 import type { AnswersFile } from "../parts/answers-file.ts";
 import { answersTemplate } from "../parts/answers-in-html.ts";
-import { cleanLine, cleanText } from "../parts/clean-text.ts";
+import { cleanText } from "../parts/clean-text.ts";
+import { htmlPage } from "./html-page.ts";
 import { htmlStyle } from "./html-style.ts";
+import { markupSafe } from "./markup-safe.ts";
 import type { Sheet } from "./sheet.ts";
 import { type DocumentBlock, sheetDocument } from "./sheet-document.ts";
 
@@ -12,26 +14,12 @@ import { type DocumentBlock, sheetDocument } from "./sheet-document.ts";
  * @param kept the walk it was made from, so that the file can be opened as a walk again; null leaves it out
  */
 export function htmlSheet(sheet: Sheet, kept: AnswersFile | null): string {
-	return [
-		"<!doctype html>",
-		'<html lang="en">',
-		"<head>",
-		'<meta charset="utf-8">',
-		`<meta http-equiv="Content-Security-Policy" content="default-src 'none'; style-src 'unsafe-inline'; base-uri 'none'; form-action 'none'">`,
-		'<meta name="viewport" content="width=device-width, initial-scale=1">',
-		'<meta name="color-scheme" content="light dark">',
-		`<title>${line(sheet.title)}</title>`,
-		`<style>\n${htmlStyle}</style>`,
-		"</head>",
-		"<body>",
-		"<main>",
-		...mainLines(sheet),
-		"</main>",
-		...(kept ? [answersTemplate(kept)] : []),
-		"</body>",
-		"</html>",
-		"",
-	].join("\n");
+	return htmlPage(
+		sheet.title,
+		`\n${htmlStyle}`,
+		["<main>", ...mainLines(sheet), "</main>", ...(kept ? [answersTemplate(kept)] : [])],
+		['<meta name="color-scheme" content="light dark">'],
+	);
 }
 
 /** What is open at a place in the document, from the outside in, and the headings so far. */
@@ -44,7 +32,7 @@ interface Place {
 
 function mainLines(sheet: Sheet): readonly string[] {
 	const german = germanTexts(sheet);
-	const lines: string[] = [`<h1>${line(sheet.title)}</h1>`];
+	const lines: string[] = [`<h1>${markupSafe(sheet.title)}</h1>`];
 	let place: Place = { level: 1, openPage: false, openList: false, headings: 0 };
 	for (const block of sheetDocument(sheet)) {
 		if (place.openList && block.kind !== "item") lines.push("</ul>");
@@ -94,9 +82,9 @@ function blockHtml(block: DocumentBlock, level: number, heading: number, german:
 		case "page":
 		case "section":
 		case "subsection":
-			return `<h${level} id="heading-${heading}">${line(block.text)}</h${level}>`;
+			return `<h${level} id="heading-${heading}">${markupSafe(block.text)}</h${level}>`;
 		case "paragraph":
-			return `<p${german.has(block.text) ? ' lang="de"' : ""}>${line(block.text)}</p>`;
+			return `<p${german.has(block.text) ? ' lang="de"' : ""}>${markupSafe(block.text)}</p>`;
 		case "item":
 			return itemHtml(block);
 		case "picture":
@@ -115,9 +103,9 @@ function blockHtml(block: DocumentBlock, level: number, heading: number, german:
 /** A box is one that can be ticked on a phone; its words belong to it, so that they can be tapped too. */
 function itemHtml({ text, label, why, box }: DocumentBlock & { readonly kind: "item" }): string {
 	const words = [
-		label === undefined ? "" : `<b>${line(label)}:</b> `,
-		line(text),
-		why === undefined ? "" : ` <span class="why">${line(why)}</span>`,
+		label === undefined ? "" : `<b>${markupSafe(label)}:</b> `,
+		markupSafe(text),
+		why === undefined ? "" : ` <span class="why">${markupSafe(why)}</span>`,
 	].join("");
 	if (box) return `<li class="box"><label><input type="checkbox"><span>${words}</span></label></li>`;
 	return label === undefined ? `<li>${words}</li>` : `<li class="labelled">${words}</li>`;
@@ -126,11 +114,11 @@ function itemHtml({ text, label, why, box }: DocumentBlock & { readonly kind: "i
 function tableHtml(heads: readonly string[], rows: readonly (readonly string[])[]): string {
 	return [
 		"<table>",
-		`<thead><tr>${heads.map((head) => `<th scope="col">${line(head)}</th>`).join("")}</tr></thead>`,
+		`<thead><tr>${heads.map((head) => `<th scope="col">${markupSafe(head)}</th>`).join("")}</tr></thead>`,
 		"<tbody>",
 		...rows.map(([first = "", ...others]) => {
-			const cells = others.map((cell) => `<td>${line(cell)}</td>`).join("");
-			return `<tr><th scope="row">${line(first)}</th>${cells}</tr>`;
+			const cells = others.map((cell) => `<td>${markupSafe(cell)}</td>`).join("");
+			return `<tr><th scope="row">${markupSafe(first)}</th>${cells}</tr>`;
 		}),
 		"</tbody>",
 		"</table>",
@@ -146,11 +134,6 @@ function scrolling(element: "figure" | "div", heading: number, inside: string): 
 /** Where there is more room than it fills, a picture stands at the left, as the text does. */
 function svgAtTheLeft(svg: string): string {
 	return svg.replace(/^<svg /, '<svg preserveAspectRatio="xMinYMin" ');
-}
-
-/** Text as it stands between tags and in attributes, on one line. */
-function line(text: string): string {
-	return escaped(cleanLine(text));
 }
 
 function escaped(text: string): string {

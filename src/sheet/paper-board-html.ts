@@ -1,6 +1,8 @@
+import { htmlPage } from "./html-page.ts";
+import { markupSafe } from "./markup-safe.ts";
 import type { PaperBoard } from "./paper-board.ts";
 import { boxAround, type PaperBox, type PaperShape, rectangle, words } from "./paper-board-shapes.ts";
-import { barShapes, boardBox, drawnWith, rounded, safe, shapesSvg, titleOf } from "./paper-board-svg.ts";
+import { barShapes, boardBox, drawnWith, rounded, shapesSvg, titleOf } from "./paper-board-svg.ts";
 import {
 	type Paper,
 	papers,
@@ -17,26 +19,13 @@ export function paperBoardHtml(paper: PaperBoard, on: Paper): string {
 	const drawing = boardBox(paper);
 	const tiles = tilesOf(paper.shapes, on);
 	const title = titleOf(paper);
-	return [
-		"<!doctype html>",
-		'<html lang="en">',
-		"<head>",
-		'<meta charset="utf-8">',
-		`<meta http-equiv="Content-Security-Policy" content="default-src 'none'; style-src 'unsafe-inline'; base-uri 'none'; form-action 'none'">`,
-		'<meta name="viewport" content="width=device-width, initial-scale=1">',
-		`<title>${safe(title)}</title>`,
-		`<style>${styleOf(on)}</style>`,
-		"</head>",
-		"<body>",
+	return htmlPage(title, styleOf(on), [
 		"<main>",
 		...wordsPage(paper, on, drawing, tiles),
 		...tiles.map((tile) => tilePage(paper, tile, tiles)),
 		...(paper.loose ? [loosePage(paper.loose)] : []),
 		"</main>",
-		"</body>",
-		"</html>",
-		"",
-	].join("\n");
+	]);
 }
 
 function styleOf(on: Paper): string {
@@ -66,14 +55,14 @@ function wordsPage(
 		...barShapes({ x: 0, y: 3 }),
 	]);
 	return [
-		`<h1>${safe(titleOf({ boardName }))}</h1>`,
+		`<h1>${markupSafe(titleOf({ boardName }))}</h1>`,
 		`<p>For ${papers[on].name} paper: first the words, then ${count} at true size.</p>`,
 		scrolling("Check bar", bar),
 		...(tiles.length === 1 ? [] : [mapSvg(drawing, tiles), ...joining]),
 		...sections.flatMap(({ heading, lines }) => [
-			`<h2>${safe(heading)}</h2>`,
+			`<h2>${markupSafe(heading)}</h2>`,
 			"<ul>",
-			...lines.map((line) => `<li>${safe(line)}</li>`),
+			...lines.map((line) => `<li>${markupSafe(line)}</li>`),
 			"</ul>",
 		]),
 	];
@@ -167,11 +156,11 @@ function loosePage(loose: readonly PaperShape[]): string {
 
 /** A sheet of its own; on screen it scrolls by itself, by keys too, so that a phone need not shrink it. */
 function sheetSection(name: string, ...pictures: readonly string[]): string {
-	return `<section class="sheet" tabindex="0" aria-label="${safe(name)}">\n${pictures.join("\n")}\n</section>`;
+	return `<section class="sheet" tabindex="0" aria-label="${markupSafe(name)}">\n${pictures.join("\n")}\n</section>`;
 }
 
 function scrolling(name: string, picture: string): string {
-	return `<div class="wide" role="group" tabindex="0" aria-label="${safe(name)}">\n${picture}\n</div>`;
+	return `<div class="wide" role="group" tabindex="0" aria-label="${markupSafe(name)}">\n${picture}\n</div>`;
 }
 
 /** A drawing of its own at true size, of which only this box shows. */
@@ -179,8 +168,8 @@ function svgOf(title: string, description: string, box: PaperBox, shapes: readon
 	const [left, top, width, height] = [box.left, box.top, box.width, box.height].map(rounded);
 	return [
 		`<svg width="${width}mm" height="${height}mm" viewBox="${left} ${top} ${width} ${height}" role="img" ${drawnWith}>`,
-		`<title>${safe(title)}</title>`,
-		`<desc>${safe(description)}</desc>`,
+		`<title>${markupSafe(title)}</title>`,
+		`<desc>${markupSafe(description)}</desc>`,
 		...shapesSvg(shapes),
 		"</svg>",
 	].join("\n");

@@ -1,4 +1,5 @@
 import { cleanLine } from "../parts/clean-text.ts";
+import { markupSafe } from "./markup-safe.ts";
 import type { PaperBoard } from "./paper-board.ts";
 import {
 	boxAround,
@@ -64,8 +65,8 @@ export function paperBoardSvg(paper: PaperBoard): string {
 	const title = titleOf(paper);
 	return [
 		`<svg xmlns="http://www.w3.org/2000/svg" width="${wide}mm" height="${high}mm" viewBox="0 0 ${wide} ${high}" role="img" ${drawnWith}>`,
-		`<title>${safe(title)}</title>`,
-		`<desc>${safe(inWords(paper))}</desc>`,
+		`<title>${markupSafe(title)}</title>`,
+		`<desc>${markupSafe(inWords(paper))}</desc>`,
 		`<rect width="${wide}" height="${high}" fill="#fff" stroke="none"/>`,
 		...shapesSvg([
 			words({ x: marginMm, y: marginMm + 4 }, title, { highMm: 5 }),
@@ -142,17 +143,10 @@ function wordsSvg({ at, words: text, highMm, from, isTurned }: Extract<PaperShap
 	const [x, y] = [rounded(at.x), rounded(at.y)];
 	const turned = isTurned ? ` transform="rotate(90 ${x} ${y})"` : "";
 	const anchor = from === "start" ? "" : ` text-anchor="${from}"`;
-	return `<text x="${x}" y="${y}" font-size="${highMm}" fill="#000" stroke="none"${anchor}${turned}>${safe(text)}</text>`;
+	return `<text x="${x}" y="${y}" font-size="${highMm}" fill="#000" stroke="none"${anchor}${turned}>${markupSafe(text)}</text>`;
 }
 
 /** To a thousandth of a mm, far finer than any printer. */
 export function rounded(length: number): number {
 	return Math.round(length * 1000) / 1000;
-}
-
-/** As text between tags or in an attribute: one clean line, its signs as numbers. */
-export function safe(text: string): string {
-	return cleanLine(text)
-		.replace(/[\ufffe\uffff]/g, " ")
-		.replace(/[&<>"']/g, (sign) => `&#${sign.charCodeAt(0)};`);
 }

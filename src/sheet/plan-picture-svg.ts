@@ -1,4 +1,5 @@
 import type { Plan } from "../plan/plan.ts";
+import { markupSafe } from "./markup-safe.ts";
 import {
 	type BesideConnectors,
 	type DrawnConnector,
@@ -76,8 +77,8 @@ export function planPictureSvg(plan: Plan, title: string, beside: BesideConnecto
 	const memory = drawn.memory ? `, ${memoryItems(drawn.memory).join("; ")}` : "";
 	return [
 		`<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${wide} ${high + margin + words.length * lineHigh}" role="img" fill="none" stroke="currentColor" font-family="monospace" font-size="12">`,
-		`<title>${escaped(title)}</title>`,
-		`<desc>${escaped(inWords(drawn))}</desc>`,
+		`<title>${markupSafe(title)}</title>`,
+		`<desc>${markupSafe(inWords(drawn))}</desc>`,
 		`<rect x="${margin}" y="${margin}" width="${wide - 2 * margin}" height="${high - margin}" rx="4"/>`,
 		textAt(margin + 10, margin, shortened(`processor${plugs}${memory}`, belowRoom)),
 		...parts,
@@ -118,7 +119,7 @@ function cardParts(
 }
 
 function textAt(left: number, top: number, words: string): string {
-	return `<text x="${left}" y="${top + 13}" fill="currentColor" stroke="none">${escaped(words)}</text>`;
+	return `<text x="${left}" y="${top + 13}" fill="currentColor" stroke="none">${markupSafe(words)}</text>`;
 }
 
 /** "Row 1: X16: Carousel. Row 2, filled by Carousel." */
@@ -136,14 +137,4 @@ function inWords({ rows, below, memory, chipset, processorPlugs, screenCable }: 
 		...(chipset === null ? [] : [`The chipset: ${chipset}.`]),
 		...(below.length > 0 ? [`Elsewhere: ${below.map(one).join("; ")}.`] : []),
 	].join(" ");
-}
-
-/** Also without what XML does not allow in any form. */
-function escaped(text: string): string {
-	return text
-		.replace(/[\p{Cc}\p{Cs}\ufffe\uffff]+/gu, " ")
-		.replace(/&/g, "&amp;")
-		.replace(/</g, "&lt;")
-		.replace(/>/g, "&gt;")
-		.replace(/"/g, "&quot;");
 }

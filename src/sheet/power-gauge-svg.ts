@@ -1,4 +1,5 @@
 import type { SteadyPower } from "../power/steady-power.ts";
+import { markupSafe } from "./markup-safe.ts";
 import { type GaugeBar, type PowerGauge, powerGaugeOf } from "./power-gauge.ts";
 
 /** Sizes in units of the viewBox. */
@@ -64,22 +65,17 @@ function inWords({ from, to, lines, bars }: PowerGauge): string {
 function svgOf(title: string, description: string, high: number, parts: readonly string[]): string {
 	return [
 		`<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${wide} ${high}" role="img" fill="none" stroke="currentColor" font-family="monospace" font-size="12">`,
-		`<title>${safe(title)}</title>`,
-		`<desc>${safe(description)}</desc>`,
+		`<title>${markupSafe(title)}</title>`,
+		`<desc>${markupSafe(description)}</desc>`,
 		...parts,
 		"</svg>",
 	].join("\n");
 }
 
 function textAt(left: number, top: number, words: string, more = ""): string {
-	return `<text x="${left}" y="${top + 17}" fill="currentColor" stroke="none"${more}>${safe(words)}</text>`;
+	return `<text x="${left}" y="${top + 17}" fill="currentColor" stroke="none"${more}>${markupSafe(words)}</text>`;
 }
 
 function tenth(value: number): number {
 	return Math.round(value * 10) / 10;
-}
-
-/** As text between tags: without what XML does not allow, and with its signs as numbers. */
-function safe(text: string): string {
-	return text.replace(/[\p{Cc}\p{Cs}\ufffe\uffff]+/gu, " ").replace(/[&<>"]/g, (sign) => `&#${sign.charCodeAt(0)};`);
 }

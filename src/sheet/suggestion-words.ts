@@ -7,7 +7,7 @@ import { capital, listed } from "./listed.ts";
 /** Who gave an answer, as it stands behind "by"; an answer without a name is the builder's own. */
 export function giverWords(by: string | undefined): string {
 	if (by === undefined || by === "builder") return "the builder";
-	return by === "builder with a helper" || by === "helper for the builder" ? `the ${by}` : by;
+	return by === "helper" || by === "builder with a helper" || by === "helper for the builder" ? `the ${by}` : by;
 }
 
 /** An answer or what is proposed as one, in words. */
@@ -18,8 +18,10 @@ export function proposedWords(
 ): string {
 	if (status !== "answered" || value === undefined) return "not sure";
 	const question = questionById(questionId);
-	if (!question) return "an answer to a question that is not asked here";
-	return question.expected(value, context) === null ? question.says(value, context) : "an answer not possible here";
+	if (!question) return "an answer that this program does not know";
+	return question.expected(value, context) === null
+		? question.says(value, context)
+		: "something that is not possible here, so not sure";
 }
 
 /** What waits for the builder: who suggests how many things, and where two copies of the walk differ. */

@@ -287,7 +287,17 @@ function withAnswer(context: WalkContext, state: WalkState, id: string, answer: 
 	// Who gives the same answer once more changes nothing, and it stays the answer of who gave it first.
 	const isSame = saysTheSame(before, answer) && !hasOpenRivals(state.suggestions, id);
 	const given = before && isSame ? before : { ...answer, by };
-	return { ...withAnswers(context, state, { ...state.answers, [id]: given }), by };
+	return { ...withAnswers(context, state, inOrderGiven(state, { ...state.answers, [id]: given })), by };
+}
+
+/**
+ * A question whose last mark was taken away, and that is marked anew, keeps its place: a short walk goes through what was
+ * dealt with in the order in which it came.
+ */
+function inOrderGiven({ answersBefore }: WalkState, answers: Answers): Answers {
+	const order = Object.keys(answersBefore ?? {});
+	const place = (id: string) => (order.includes(id) ? order.indexOf(id) : order.length);
+	return Object.fromEntries(Object.entries(answers).toSorted(([one], [other]) => place(one) - place(other)));
 }
 
 function withAnswers(context: WalkContext, state: WalkState, answers: Answers): WalkState {

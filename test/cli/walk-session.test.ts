@@ -234,10 +234,10 @@ describe("the sheet", () => {
 	});
 
 	test("of the usual name takes the next free one", () => {
-		writeFileSync(join(desk, "board-sheet.md"), "older");
+		writeFileSync(join(desk, "board-sheet.html"), "older");
 		const session = toSheet(start());
 		tell(session, session.screen()?.choices[0]?.event as WalkEvent);
-		expect(session.state().notice).toBe(`The sheet is written: ${join(desk, "board-sheet-2.md")}`);
+		expect(session.state().notice).toBe(`The sheet is written: ${join(desk, "board-sheet-2.html")}`);
 	});
 
 	test("that cannot be written is told, with nothing lost", () => {

@@ -85,7 +85,7 @@ describe.skipIf(!pty)("from the start to a written sheet", () => {
 		await press([..."8", keys.enter], "The sheet for shop and bench");
 		await press([keys.enter], "The sheet is written");
 		expect(pressed).toBeLessThanOrEqual(60);
-		const sheet = join(home().desk, "board-sheet.md");
+		const sheet = join(home().desk, "board-sheet.html");
 		expect(readFileSync(sheet, "utf8")).toContain("Tallowfinch Deckhand");
 		await press([keys.escape], "Fit is done");
 		await press(["q"], (t) => t.exitCode !== null);
@@ -133,7 +133,7 @@ describe.skipIf(!pty)("keys in one chunk", () => {
 		terminal.press(keys.down.repeat(50));
 		await terminal.waitFor((t) => t.marked() === "Save and leave");
 		terminal.press(keys.up.repeat(3));
-		await terminal.waitFor((t) => t.marked() === "The sheet for shop and bench");
+		await terminal.waitFor((t) => t.marked() === "My walks");
 	});
 
 	test("the real cursor stands on the marked line", async () => {

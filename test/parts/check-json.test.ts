@@ -99,7 +99,7 @@ describe("a key that is not known: the keys known there", () => {
 
 	test("in a part of one's own, the keys of that kind of part", () => {
 		const file = {
-			schema: "boardwalk/answers@1",
+			schema: "boardwalk/answers@2",
 			asOf: "2026-11-24",
 			market: { version: "demo", fingerprint: "0" },
 			answers: {},

@@ -60,7 +60,7 @@ describe("a whole walk", () => {
 			"quality/backing": "somewhat",
 		});
 		expect(effects.filter(({ type }) => type !== "save")).toEqual([
-			{ type: "write-sheet", to: "board-sheet.md", orNext: true },
+			{ type: "write-sheet", to: "board-sheet.html", orNext: true },
 			{ type: "leave", finished: true },
 		]);
 		expect(effects.filter(({ type }) => type === "save").length).toBeGreaterThanOrEqual(

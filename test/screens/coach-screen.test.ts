@@ -116,6 +116,6 @@ describe("what the builder sees", () => {
 			...builders,
 			suggestions: withSuggestions.suggestions.map((one) => ({ ...one, questionId: "no/question" })),
 		};
-		expect(wordsAt({ at: "suggestion", questionId: "no/question" }, odd)).toContain("not asked here");
+		expect(wordsAt({ at: "suggestion", questionId: "no/question" }, odd)).toContain("does not know");
 	});
 });

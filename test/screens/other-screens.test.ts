@@ -280,7 +280,7 @@ describe("the sheet's screen", () => {
 		expect(needs).toContainEqual(expect.stringMatching(/^Memory: DDR5, with at least 2 memory slots\b/));
 		expect(needs).toContain("USB-C at the back: At least one USB-C socket at the back.");
 		const written = screen.choices.flatMap(({ event }) => (event.type === "write-sheet" ? [event.to] : []));
-		expect(written).toEqual(["board-sheet.md", "board-sheet.txt"]);
+		expect(written).toEqual(["board-sheet.html", "board-sheet.md", "board.svg", "board-sheet.txt"]);
 		expect(screen.typing).toMatchObject({ kind: "free" });
 	});
 });

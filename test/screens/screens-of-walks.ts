@@ -164,7 +164,7 @@ function screensIn(walk: Walk): readonly Shown[] {
 	const saved = (count: number) =>
 		Array.from({ length: count }, (_, index) => ({
 			file: `/home/somebody/.local/state/boardwalk/walks/walk-2026-11-24-${index + 2}.json`,
-			name: index % 3 === 0 ? null : index % 3 === 1 ? "For Oma" : "\u6f22".repeat(80),
+			name: [null, "For Oma", walk.name === "hard names" ? "\u6f22".repeat(80) : "The attic"][index % 3] ?? null,
 			words: `${index} of 12 answered, next comes Fit, yesterday`,
 		}));
 	const shown = (name: string, state: WalkState): Shown[] => {

@@ -23,7 +23,7 @@ test.each([
 	const svg = powerGaugeSvg(steady, title);
 	expect(tagsLeftOpen(svg)).toEqual([]);
 	expect(svg).toMatch(/^<svg xmlns="http:\/\/www\.w3\.org\/2000\/svg" viewBox="0 0 640 \d+" role="img"/);
-	expect(svg).toContain("<title>Heat of &#34;A &#38; &#60;B&#62;&#34; </title>");
+	expect(svg).toContain("<title>Heat of &#34;A &#38; &#60;B&#62;&#34;</title>");
 	expect(svg).toMatch(/<desc>[^<]{20,}<\/desc>/);
 	const colours = [...svg.matchAll(/(?:fill|stroke)="([^"]*)"/g)].map(([, colour]) => colour);
 	expect(new Set(colours)).toEqual(new Set(["none", "currentColor"]));

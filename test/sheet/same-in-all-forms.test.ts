@@ -55,7 +55,12 @@ describe.each([
 			});
 			// How to find out what changes nothing stands in JSON and on the screen; on paper it is named only.
 			const named = sheet.open.filter(({ changes }) => changes === "").map(({ how }) => how);
-			expect(missing.filter(({ path, leaf }) => !(path === "open.how" && named.includes(String(leaf))))).toEqual([]);
+			// One message on paper shows that there are German ones; `boardwalk ask` has the others.
+			const german = sheet.askTheShop.slice(1).map((message) => message.german);
+			const isElsewhere = ({ path, leaf }: (typeof missing)[number]) =>
+				(path === "open.how" && named.includes(String(leaf))) ||
+				(path === "askTheShop.german" && german.includes(String(leaf)));
+			expect(missing.filter((one) => !isElsewhere(one))).toEqual([]);
 		});
 
 		test("says every price of the JSON on paper", () => {
