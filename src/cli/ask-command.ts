@@ -190,7 +190,7 @@ function note(args: Arguments, streams: Streams, noting: Noting): void {
 		value: string,
 	): void {
 		const after: WalkState = { ...state, ownParts };
-		const text = `${JSON.stringify({ ...before, parts: ownParts }, null, "\t")}\n`;
+		const text = `${JSON.stringify({ ...before, asOf: today, parts: ownParts }, null, "\t")}\n`;
 		reading(() => writeFile(file, text, { replace: true, ownerOnly: true }));
 		if (args.parts === undefined && folder !== null) keepForAllWalks(own, args, streams, folder);
 		const title = titleInSentence(factAt("board", path ?? "")?.title ?? "");

@@ -1,3 +1,4 @@
+import { isWalkFile } from "../files/read-answers.ts";
 import { UnwritableFile, writeFile } from "../files/write-file.ts";
 import type { AnswersFile } from "../parts/answers-file.ts";
 import { htmlSheet } from "../sheet/html-sheet.ts";
@@ -34,9 +35,14 @@ export function endingOf(path: string): string {
  * Writes a result to the file a person named.
  *
  * @returns the full path
- * @throws CommandError 73 when the file exists or cannot be made
+ * @throws CommandError 73 when the file exists, holds a walk (also with `replace`), or cannot be made
  */
 export function writeResult(to: string, text: string, { replace, ifTaken }: WriteSheetOptions): string {
+	if (replace && isWalkFile(to))
+		throw new CommandError(
+			exitCodes.cannotCreate,
+			`${to} holds the answers of a walk, and was kept. Take another name.`,
+		);
 	try {
 		return writeFile(to, text, { replace });
 	} catch (error) {

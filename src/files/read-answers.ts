@@ -6,6 +6,7 @@ import { type Checked, checkJson } from "../parts/check-json.ts";
 import { schemaVersion } from "../parts/schema-version.ts";
 import { NewerFile } from "./newer-file.ts";
 import { BrokenJson, parseJson, readJson, readJsonText } from "./read-json.ts";
+import { UnreadableFile } from "./read-text.ts";
 
 /** The newest version of sheets that this program knows. */
 const newestSheetVersion = 1;
@@ -42,6 +43,16 @@ export function holdsAnswers(path: string): boolean {
 	if (isPage(readJsonText(path))) return true;
 	const form = schemaVersion(readJson(path))?.form;
 	return form === "answers" || form === "sheet";
+}
+
+/** Whether a walk itself lies there, of whatever version: nothing else may be written in its place. Never throws. */
+export function isWalkFile(path: string): boolean {
+	try {
+		return schemaVersion(readJson(path))?.form === "answers";
+	} catch (error) {
+		if (error instanceof UnreadableFile || error instanceof BrokenJson) return false;
+		throw error;
+	}
 }
 
 /** The answers as parsed, taken to today's version. */

@@ -27,6 +27,7 @@ const board = z.object({
 	priceWords: z.string(),
 	price: money.nullable(),
 	forced: texts,
+	mind: texts,
 	facts: z.string(),
 	power: z.string().nullable(),
 	...ofAll.shape,

@@ -206,7 +206,7 @@ function soFar(view: WalkView, id: string): readonly Block[] {
 	return [
 		text(
 			answer
-				? `So far: ${proposedWords(id, answer, context)} (by ${giverWords(answer.by)}).`
+				? `So far: ${proposedWords(id, answer, context)} (by ${giverWords(answer.by)}).${answer.note ? ` Noted beside it: ${answer.note}` : ""}`
 				: "So far: not answered yet.",
 		),
 		...(mine ? [text(`You suggest: ${proposedWords(id, mine, context)}.`)] : []),

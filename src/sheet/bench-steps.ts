@@ -34,17 +34,20 @@ export function benchSteps(bench: BenchFacts): {
 	readonly otherCautions: readonly Caution[];
 } {
 	const measure = bench.board ? measurePlan(bench.board, bench.facts) : null;
+	const isStopped = bench.buildFindings.some(({ finding }) => finding.verdict === "does-not-fit");
 	const steps: readonly Step[] = [
+		...(isStopped
+			? [
+					{
+						label: "Not yet",
+						text: "Your parts disagree, as the first page says. Build nothing before that is settled.",
+					},
+				]
+			: []),
 		{
 			label: "Safe hands",
 			text: "Mains plug out before the case is opened. Touch bare metal of the case before each part; hold boards by the edge. Never open a power supply: it stays charged. Wall sockets are work for a licensed electrician.",
 			carries: ["static", "mains"],
-		},
-		{
-			label: "Standoffs",
-			text: "Take out every one that lies under no hole of the board: it can short it.",
-			carries: ["standoffs"],
-			source: "microatx-1.2",
 		},
 		{
 			label: "Processor",
@@ -52,10 +55,16 @@ export function benchSteps(bench: BenchFacts): {
 			carries: ["contacts"],
 		},
 		{ label: "Memory", text: memoryText(measure) },
+		{
+			label: "Into the case",
+			text: "A loose shield first. A standoff under every hole and nowhere else: it can short the board.",
+			carries: ["standoffs"],
+			source: "microatx-1.2",
+		},
 		{ label: "Cooler", text: coolerText(measure) },
 		{
 			label: "Supply cables",
-			text: `${powerText(bench.board)} Graphics plugs look alike and are wired otherwise. Only cables of this very supply: others can destroy drives.`,
+			text: `${powerText(bench.board)} Graphics plugs look alike and are wired otherwise. Only cables of this very supply: others can destroy drives.${plugAdvice(bench.findings)}`,
 			carries: ["cables"],
 		},
 		{
@@ -63,10 +72,14 @@ export function benchSteps(bench: BenchFacts): {
 			text: "Button and lamps, as the manual draws them. A lamp turned round only stays dark.",
 		},
 		...lightSteps(measure),
+		{
+			label: "Drives, cards",
+			text: "As drawn. Each M.2 stick under its screw; a card until its latch clicks, then its own power plugs.",
+		},
 		{ label: "Screen cable", text: screenText(bench) },
 		{
 			label: "On a stick",
-			text: "The board's network driver: a fresh system may find no network without it.",
+			text: "The board's network driver and its firmware file: a fresh system may find no network.",
 		},
 		...firmwareSteps(bench.findings),
 		{ label: "First start", text: firstStartText(bench.buildFindings), carries: ["dark-first-start"] },
@@ -76,7 +89,7 @@ export function benchSteps(bench: BenchFacts): {
 		},
 		{
 			label: "If it stays dark later",
-			text: "Reset the settings: the button at the back, or, mains plug out, the manual's jumper.",
+			text: "Reset the settings: its button if it has one, or, mains plug out, the manual's jumper.",
 			carries: ["reset"],
 		},
 	];
@@ -122,6 +135,14 @@ function powerText(board: Board | null): string {
 		: "The 24-pin plug, and the processor plug near the socket.";
 }
 
+/** What the board's plugs ask of a supply that has others. */
+function plugAdvice(findings: readonly Finding[]): string {
+	return findings
+		.filter(({ ruleId, verdict, severity }) => ruleId === "fit/power-plugs" && verdict === "fits" && severity)
+		.map((finding) => ` ${[findingWords(finding), findingAdvice(finding) ?? ""].join(" ").trim()}`)
+		.join("");
+}
+
 function lightSteps(measure: PlanMeasure | null): readonly Step[] {
 	const { placed = [], sharing = [], without = [], unknown = [] } = measure?.headers ?? {};
 	const wishes = [...placed, ...sharing, ...unknown].map(({ wish }) => wish).concat(without);
@@ -141,7 +162,9 @@ function screenText({ board, facts: { graphicsCard } }: BenchFacts): string {
 		return `Into the ${graphicsCard.part.name}, not into the board: the board's own sockets stay dark.`;
 	const sockets = boardPictureSockets(board?.pictureSockets, board?.rearUsb);
 	const onBoard =
-		sockets.length > 0 ? `Into ${listed([...new Set(sockets)])} at the back of the board.` : "Into the board's back.";
+		sockets.length > 0
+			? `Into ${[...new Set(sockets)].join(" or ")} at the back of the board.`
+			: "Into the board's back.";
 	if (graphicsCard.state === "none") return onBoard;
 	return "With a graphics card into the card, not into the board. Without one into the board's back.";
 }
@@ -161,7 +184,7 @@ function firstStartText(buildFindings: readonly BuildFinding[]): string {
 	const found = buildFindings.find(({ finding, certain }) => certain && finding.ruleId === "build/first-start");
 	const on = "Mains plug in, the switch at the back of the supply to I, then the power button.";
 	const plain =
-		"No memory profile yet. Switch off at once only if it smells or smokes, or if no fan of the cooler turns.";
+		"No memory profile yet. Switch off at once if it smells, smokes, sparks or leaks, or if no fan of the cooler turns.";
 	return found
 		? `${on} ${findingWords(found.finding)} Wait 15 minutes before you think it broken. ${plain}`
 		: `${on} The screen can stay dark for minutes, while the board tries out the memory: wait 15. ${plain}`;

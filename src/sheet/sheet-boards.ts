@@ -5,6 +5,8 @@ import type { Build } from "../parts/build.ts";
 import { moneyText } from "../parts/money.ts";
 import { partPrice } from "../parts/part-price.ts";
 import type { QuestionContext } from "../questions/define-question.ts";
+import { ruleById } from "../rules/all-rules.ts";
+import { findingWords } from "../rules/finding-words.ts";
 import { neverFirst, pointsWords, reasonsWords } from "./choice-words.ts";
 import { boardNameOf, judgedOf } from "./judged-board.ts";
 import { listed } from "./listed.ts";
@@ -36,6 +38,12 @@ export function boardOf(entry: ShortlistEntry, judgement: Judgement, { asOf }: Q
 		forced: judged ? forcedWords(judged, judgement) : [],
 		power: judged ? powerInShort(judged, judgement.build) : null,
 		facts: judged ? shortFacts(judged.subject.board ?? judged.board) : "",
+		mind: (judged?.findings ?? [])
+			.filter(
+				({ ruleId, verdict, severity }) =>
+					verdict === "fits" && severity === "plan-around" && ruleById(ruleId)?.severity === "stops",
+			)
+			.map(findingWords),
 		for: entry.for.map(reasonWords),
 		against: entry.against.map(reasonWords),
 		unknown: entry.unknown.map(reasonWords),

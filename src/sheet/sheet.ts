@@ -41,6 +41,8 @@ export interface SheetBoard {
 	readonly facts: string;
 	/** Power and heat as a sentence; null where nothing is known of the processor's watts. */
 	readonly power: string | null;
+	/** What its buyer has to plan around so that it goes together and starts. */
+	readonly mind: readonly string[];
 	/** Reasons that do not hold for every board of the list alike; those stand in `ofAll`. */
 	readonly for: readonly string[];
 	readonly against: readonly string[];

@@ -93,11 +93,12 @@ function boardItems(board: SheetBoard, isFull: boolean): readonly DocumentBlock[
 	const reasons = isFull
 		? [
 				...board.for.slice(0, 1),
-				...board.against.slice(0, 1).map((text) => `But: ${firstSentence(text)}`),
+				...(board.mind.length > 0 ? [] : board.against.slice(0, 1)).map((text) => `But: ${firstSentence(text)}`),
 				...board.unknown.slice(0, 1).map((text) => `Not known: ${firstSentence(text)}`),
 			]
 		: [];
-	return labelled(board.roleWords, [short, ...reasons, ...board.forced]);
+	// What keeps it from starting without a thought stands with every board, however short the page is.
+	return labelled(board.roleWords, [short, ...board.mind.map((text) => `Mind: ${text}`), ...reasons, ...board.forced]);
 }
 
 /** Up to the first full stop that ends a sentence. */

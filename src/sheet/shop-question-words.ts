@@ -16,12 +16,12 @@ const asked = (english: string, german: string): QuestionWords => ({ english, ge
 const ownWords: Readonly<Record<string, QuestionWords>> = {
 	revision: asked(
 		"Which revision is printed on the box or on the board?",
-		"Welche Revision steht auf der Schachtel oder auf der Platine?",
+		"Welche Revision steht auf dem Karton oder auf der Platine?",
 	),
 	price: asked("What does it cost today, with postage?", "Was kostet sie heute, mit Versand?"),
 	offers: asked(
 		"Until which day could I send it back if I bought it today?",
-		"Bis zu welchem Tag könnte ich sie zurückgeben, wenn ich sie heute kaufe?",
+		"Bis zu welchem Tag könnte ich sie zurückgeben, wenn ich sie heute kaufte?",
 	),
 	warrantyYears: asked("How many years of warranty does it have?", "Wie viele Jahre Garantie hat sie?"),
 	colour: asked("What colour is the board?", "Welche Farbe hat die Platine?"),
@@ -30,7 +30,7 @@ const ownWords: Readonly<Record<string, QuestionWords>> = {
 	chipset: asked("Which chipset does it have?", "Welchen Chipsatz hat sie?"),
 	"raises.processorClock": asked(
 		"Can the processor's clock be raised on it?",
-		"Lässt sich auf ihr der Takt des Prozessors erhöhen?",
+		"Lässt sich darauf der Takt des Prozessors erhöhen?",
 	),
 	"raises.memoryRate": asked(
 		"Does it run memory above the standard rate, with a memory profile?",
@@ -62,7 +62,7 @@ const ownWords: Readonly<Record<string, QuestionWords>> = {
 	),
 	"layout.memoryFromSocketMm": asked(
 		"How many millimetres is it from the middle of the processor socket to the first memory slot?",
-		"Wie viele Millimeter sind es von der Mitte des Prozessorsockels zum ersten Speicherplatz?",
+		"Wie viele Millimeter sind es von der Mitte des Prozessorsockels zum ersten Speichersteckplatz?",
 	),
 	"layout.firstSlotFromSocketMm": asked(
 		"How many millimetres is it from the middle of the processor socket to the first card slot?",
@@ -74,14 +74,14 @@ const ownWords: Readonly<Record<string, QuestionWords>> = {
 	),
 	memory: asked(
 		"Which type of memory does it take, and how many slots has it?",
-		"Welchen Speichertyp nimmt sie auf, und wie viele Speicherplätze hat sie?",
+		"Welchen Speichertyp nimmt sie auf, und wie viele Speichersteckplätze hat sie?",
 	),
 	"memory.type": asked("Does it take DDR4 or DDR5 memory?", "Nimmt sie DDR4- oder DDR5-Speicher auf?"),
 	"memory.form": asked(
 		"Are its memory slots for DIMM or for SO-DIMM modules?",
-		"Sind ihre Speicherplätze für DIMM- oder für SO-DIMM-Module?",
+		"Sind ihre Speichersteckplätze für DIMM- oder für SO-DIMM-Module?",
 	),
-	"memory.slots": asked("How many memory slots does it have?", "Wie viele Speicherplätze hat sie?"),
+	"memory.slots": asked("How many memory slots does it have?", "Wie viele Speichersteckplätze hat sie?"),
 	"memory.channels": asked("How many memory channels does it have?", "Wie viele Speicherkanäle hat sie?"),
 	"memory.maxGb": asked(
 		"How many GB of memory can it hold in all?",
@@ -101,7 +101,7 @@ const ownWords: Readonly<Record<string, QuestionWords>> = {
 	),
 	"memory.errorCorrection": asked(
 		"Does error-correcting memory (ECC) work on it, with the correction?",
-		"Funktioniert fehlerkorrigierender Speicher (ECC) auf ihr, samt der Korrektur?",
+		"Funktioniert fehlerkorrigierender Speicher (ECC) darauf, samt der Korrektur?",
 	),
 	"memory.registered": asked("Does it take registered modules (RDIMM)?", "Nimmt sie registrierte Module (RDIMM) auf?"),
 	"memory.slotOrder": asked(
@@ -211,23 +211,23 @@ const ownWords: Readonly<Record<string, QuestionWords>> = {
 	),
 	"powerDelivery.coreStages": asked(
 		"How many power stages feed the processor's cores?",
-		"Wie viele Leistungsstufen versorgen die Kerne des Prozessors?",
+		"Wie viele Spannungswandler-Stufen versorgen die Kerne des Prozessors?",
 	),
 	"powerDelivery.stageKind": asked(
 		"Are these power stages integrated, or made of separate switches?",
-		"Sind diese Leistungsstufen integriert oder aus einzelnen Schaltern aufgebaut?",
+		"Sind diese Spannungswandler-Stufen integriert oder aus einzelnen Schaltern aufgebaut?",
 	),
 	"powerDelivery.stageRatingA": asked(
 		"How many amperes is each of these power stages made for?",
-		"Für wie viele Ampere ist jede dieser Leistungsstufen ausgelegt?",
+		"Für wie viele Ampere ist jede dieser Spannungswandler-Stufen ausgelegt?",
 	),
 	"powerDelivery.heatSink": asked(
 		"Do the power stages beside the processor have a heat sink: none, on one side, or on both?",
-		"Haben die Leistungsstufen neben dem Prozessor einen Kühlkörper: keinen, auf einer Seite oder auf beiden?",
+		"Haben die Spannungswandler-Stufen neben dem Prozessor einen Kühlkörper: keinen, auf einer Seite oder auf beiden?",
 	),
 	"powerDelivery.measurements": asked(
 		"Has anybody measured how hot its power stages get, at how many watts, in how warm a room?",
-		"Hat jemand gemessen, wie heiß die Leistungsstufen werden, bei wie viel Watt und welcher Raumtemperatur?",
+		"Hat jemand gemessen, wie heiß die Spannungswandler-Stufen werden, bei wie viel Watt und welcher Raumtemperatur?",
 	),
 	"recovery.flashWithoutProcessor": asked(
 		"Can it update its firmware without a processor?",
@@ -252,12 +252,12 @@ const ownWords: Readonly<Record<string, QuestionWords>> = {
 	),
 	inTheBox: asked(
 		"What else is in the box: drive cables, screws for M.2 drives, aerials?",
-		"Was liegt noch in der Schachtel: Laufwerkskabel, Schrauben für M.2-Laufwerke, Antennen?",
+		"Was liegt noch im Karton: Laufwerkskabel, Schrauben für M.2-Laufwerke, Antennen?",
 	),
 	chipsetFan: asked("Does it have a small fan on the chipset?", "Hat sie einen kleinen Lüfter auf dem Chipsatz?"),
 	"firmware.oldestInShops": asked(
 		"Which firmware (BIOS) version is on the board in the box?",
-		"Welche Firmware (BIOS-Version) ist auf der Platine in der Schachtel?",
+		"Welche Firmware (BIOS-Version) ist auf der Platine im Karton?",
 	),
 	"firmware.releases": asked(
 		"Which is the newest firmware for it, and of which day?",
@@ -265,11 +265,11 @@ const ownWords: Readonly<Record<string, QuestionWords>> = {
 	),
 	"listsPublished.processors": asked(
 		"Does its maker publish a list of the processors that run on it?",
-		"Veröffentlicht der Hersteller eine Liste der Prozessoren, die auf ihr laufen?",
+		"Veröffentlicht der Hersteller eine Liste der Prozessoren, die darauf laufen?",
 	),
 	"listsPublished.memory": asked(
 		"Does its maker publish a list of memory that was tried on it?",
-		"Veröffentlicht der Hersteller eine Liste von Speicher, der auf ihr erprobt ist?",
+		"Veröffentlicht der Hersteller eine Liste von Speicher, der darauf erprobt ist?",
 	),
 };
 
@@ -306,10 +306,10 @@ function supportWords(processor: string | null): QuestionWords {
 	return processor === null
 		? asked(
 				"Which processors run on it, and from which firmware (BIOS) version on?",
-				"Welche Prozessoren laufen auf ihr, und ab welcher Firmware (BIOS-Version)?",
+				"Welche Prozessoren laufen darauf, und ab welcher Firmware (BIOS-Version)?",
 			)
 		: asked(
 				`Does my processor run on it (${processor}), and from which firmware (BIOS) version on?`,
-				`Läuft mein Prozessor auf ihr (${processor}), und ab welcher Firmware (BIOS-Version)?`,
+				`Läuft mein Prozessor darauf (${processor}), und ab welcher Firmware (BIOS-Version)?`,
 			);
 }

@@ -153,7 +153,7 @@ function germanMessage(board: Board, questions: readonly ShopQuestion[]): string
 			by: "von",
 			revision: "Revision",
 			socket: "Sockel",
-			slots: "Speicherplätze",
+			slots: "Speichersteckplätze",
 			chipset: "Chipsatz",
 		}),
 		"",

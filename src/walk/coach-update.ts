@@ -149,8 +149,20 @@ function settled(context: WalkContext, state: WalkState, id: string, answer: Ans
 	if (saysTheSame(answerTo(state.answers, id), answer)) return [told("That is what stands there already."), []];
 	if (!countsAtOnce(state, id)) return [{ ...state, place: { at: "coach-why", id, tried: answer } }, []];
 	// Marked as not sure, the builder would no longer be asked.
-	if (status !== "answered" || value === undefined) return [told(`It stays open: ${label}.`), []];
-	const given = moves.withAnswers(context, state, { ...state.answers, [id]: { status, value, by: state.by } });
+	const before = answerTo(state.answers, id);
+	if (status !== "answered" || value === undefined) {
+		if (before?.status !== "answered") return [told(`It stays open: ${label}.`), []];
+		// Their own answer, since any other is only suggested against.
+		const { [id]: _, ...others } = state.answers;
+		const open = moves.withAnswers(context, state, others);
+		return [
+			moves.comeBack({ ...open, notice: `Your answer is gone, and it is open again: ${label}.` }),
+			[{ type: "save" }],
+		];
+	}
+	// What the builder noted beside an open answer stays theirs to read.
+	const note = before?.note === undefined ? {} : { note: before.note };
+	const given = moves.withAnswers(context, state, { ...state.answers, [id]: { status, value, by: state.by, ...note } });
 	const notice = [`Kept as your answer: ${label}.`, ...(given.notice === null ? [] : [given.notice])].join(" ");
 	return [moves.comeBack({ ...given, notice }), [{ type: "save" }]];
 }

@@ -42,6 +42,9 @@ export function readTold(path: string, text: string, context: ToldContext): Told
 	if (text.length > mostInLine && path !== "supportList") return { problem: "That is too much text for one answer." };
 	const line = cleanLine(text);
 	if (line === "" || isNoAnswer.test(line)) return { problem: "That is no answer yet, so nothing is noted." };
+	// Every temperature here is in degrees C; 78 F taken for 78 C would be wrong by 52 degrees.
+	if (/\d\s*(?:\u00b0|degrees?)?\s*(?:F\b|fahrenheit)/i.test(line) && field.title.toLowerCase().includes("temperature"))
+		return { problem: "Temperatures are noted in degrees C here. Please give them so." };
 	const special = Object.hasOwn(specialReaders, path) ? specialReaders[path] : undefined;
 	if (special) return special(cleanText(text), context);
 	// As it was said; then with the German words that answer the German question.

@@ -55,6 +55,14 @@ describe.each([".html", ".csv", ".svg"])("a sheet as %s", (ending) => {
 		expect(onDesk()).toEqual([name]);
 	});
 
+	test("never takes the place of a walk, whatever it is called", () => {
+		writeFileSync(path("desk", name), answers);
+		const { code, message } = refusal(...to(name, "--replace"));
+		expect(code).toBe(73);
+		expect(message).toContain("holds the answers of a walk, and was kept");
+		expect(readFileSync(path("desk", name), "utf8")).toBe(answers);
+	});
+
 	test("follows no link: a link is kept like a file, and what it leads to is never written", () => {
 		writeFileSync(path("elsewhere"), "something dear");
 		symlinkSync(path("elsewhere"), path("desk", name));

@@ -48,7 +48,7 @@ test("the screen's cable goes into the card where there is one, else into the bo
 	const of = (graphicsCard: BenchFacts["facts"]["graphicsCard"]) =>
 		textOf({ ...nobody, board, facts: { ...emptyBuildFacts, graphicsCard } }, "Screen cable");
 	expect(of(card)).toBe("Into the Carousel, not into the board: the board's own sockets stay dark.");
-	expect(of({ state: "none" })).toBe("Into HDMI and DisplayPort at the back of the board.");
+	expect(of({ state: "none" })).toBe("Into HDMI or DisplayPort at the back of the board.");
 	expect(of({ state: "unknown" })).toContain("With a graphics card into the card");
 });
 

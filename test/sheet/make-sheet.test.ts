@@ -128,12 +128,13 @@ describe("without any board", () => {
 		expect(sheet.beforeYouPay.join(" ")).toContain("Bramble Nine");
 		expect(sheet.steps.map(({ label }) => label)).toEqual([
 			"Safe hands",
-			"Standoffs",
 			"Processor",
 			"Memory",
+			"Into the case",
 			"Cooler",
 			"Supply cables",
 			"Front pins",
+			"Drives, cards",
 			"Screen cable",
 			"On a stick",
 			"First start",

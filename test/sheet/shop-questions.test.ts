@@ -172,7 +172,7 @@ describe("how they are asked", () => {
 		const board = wholeDemo.parts.board.find(({ id }) => id === "pennywhistle-hornpipe");
 		expect(message?.english).toContain(`${board?.name} (by ${board?.maker}`);
 		expect(message?.english).toContain(`${board?.memory?.slots} memory slots`);
-		expect(message?.german).toContain(`${board?.memory?.slots} Speicherplätze`);
+		expect(message?.german).toContain(`${board?.memory?.slots} Speichersteckplätze`);
 	});
 
 	test("a name of many lines or with control characters stays one line", () => {

@@ -1,6 +1,7 @@
 import { describe, expect, test } from "vitest";
 import type { Answer, OwnPart } from "../../src/parts/answers-file.ts";
 import { screenOf } from "../../src/screens/screen-of.ts";
+import { update } from "../../src/walk/update.ts";
 import type { WalkEvent } from "../../src/walk/walk-event.ts";
 import type { WalkState } from "../../src/walk/walk-state.ts";
 import { builders, inHandsOf, proposed, withSuggestions } from "./coached-walks.ts";
@@ -41,6 +42,27 @@ describe("a helper", () => {
 		expect(state.answers).toEqual(ida.answers);
 		expect(effects).toEqual([]);
 		expect(state.notice).toContain("It stays open");
+	});
+
+	test("takes their own answer back with not sure, and keeps what was noted beside an open one", () => {
+		const given = walked(answersTo("features/colour", "dark")).state;
+		const [asked] = update(demo, given, { type: "change", questionId: "features/colour" });
+		const [back, effects] = update(demo, asked, { type: "not-sure" });
+		expect(back.answers["features/colour"]).toBeUndefined();
+		expect(back.notice).toContain("open again");
+		expect(effects).toEqual([{ type: "save" }]);
+		const noted: WalkState = {
+			...given,
+			answers: { ...given.answers, "features/colour": { status: "not-sure", by: "builder", note: "Red, perhaps." } },
+		};
+		const [at] = update(demo, noted, { type: "change", questionId: "features/colour" });
+		const [after] = update(demo, at, { type: "answer", value: "dark" });
+		expect(after.answers["features/colour"]).toEqual({
+			status: "answered",
+			value: "dark",
+			by: "Ida",
+			note: "Red, perhaps.",
+		});
 	});
 
 	test("suggests another answer where the builder has one, and never overwrites it", () => {
