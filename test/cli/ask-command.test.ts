@@ -79,7 +79,7 @@ describe("boardwalk ask", () => {
 });
 
 describe("boardwalk told", () => {
-	test("writes the fact into the file and says what it changed; nothing else in it changes", () => {
+	test("writes the fact into the file and says what it changed; nothing else in it but the day changes", () => {
 		const file = walkOf("showpiece");
 		const before = kept(file);
 		const out = other(
@@ -91,7 +91,8 @@ describe("boardwalk told", () => {
 		const { parts, schema, ...others } = kept(file);
 		const { parts: partsBefore, schema: _, ...othersBefore } = before;
 		expect(schema).toMatch(/^boardwalk\/answers@/);
-		expect(others).toEqual(othersBefore);
+		// The file says how the world stood on the day of its last word.
+		expect(others).toEqual({ ...othersBefore, asOf: today });
 		expect(parts).toHaveLength(partsBefore.length + 1);
 		expect(parts.at(-1).part).toMatchObject({ id: "fernquill-riddle", invented: true });
 		expect(parts.at(-1).part.evidence.m2Sockets).toEqual({
