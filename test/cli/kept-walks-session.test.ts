@@ -1,40 +1,17 @@
-import { existsSync, mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
-import { tmpdir } from "node:os";
+import { existsSync, mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
-import { afterEach, beforeEach, describe, expect, test, vi } from "vitest";
-import { readArguments } from "../../src/cli/arguments.ts";
-import { openSession, type WalkSession } from "../../src/cli/walk-session.ts";
+import { beforeEach, describe, expect, test } from "vitest";
 import { answersTemplate } from "../../src/parts/answers-in-html.ts";
 import type { WalkEvent } from "../../src/walk/walk-event.ts";
 import { walkOf } from "../walk/made-up-walks.ts";
+import { sessionsAtHome, tell } from "./sessions-at-home.ts";
 
 const today = "2026-11-28";
-let home = "";
+const { path, start } = sessionsAtHome(today);
 let walks = "";
-const open: WalkSession[] = [];
-
 beforeEach(() => {
-	home = mkdtempSync(join(tmpdir(), "walks-"));
-	walks = join(home, ".local", "state", "boardwalk", "walks");
-	vi.stubEnv("HOME", home);
-	for (const name of ["XDG_STATE_HOME", "XDG_CONFIG_HOME", "XDG_DATA_HOME", "LOCALAPPDATA"])
-		vi.stubEnv(name, undefined);
+	walks = path(".local", "state", "boardwalk", "walks");
 });
-afterEach(() => {
-	for (const session of open.splice(0)) session.close();
-	vi.unstubAllEnvs();
-	rmSync(home, { recursive: true, force: true });
-});
-
-function start(...words: readonly string[]): WalkSession {
-	const session = openSession(readArguments(words), { out: () => {}, err: () => {} }, today);
-	open.push(session);
-	return session;
-}
-function tell(session: WalkSession, ...events: readonly WalkEvent[]): WalkSession {
-	for (const event of events) session.dispatch(event);
-	return session;
-}
 function keep(name: string, more: object = {}): string {
 	mkdirSync(walks, { recursive: true });
 	const file = join(walks, name);
@@ -106,7 +83,7 @@ describe("kept walks in the walk", () => {
 	});
 
 	test("a friend's file comes in as a copy, and the file stays as it is", () => {
-		const given = join(home, "mia's file.json");
+		const given = path("mia's file.json");
 		writeFileSync(given, JSON.stringify({ ...walkOf("first-guess"), name: "Mia" }));
 		const text = readFileSync(given, "utf8");
 		const session = tell(start(), { type: "saved-walks" }, { type: "take-walk" }, typed(given));
@@ -117,7 +94,7 @@ describe("kept walks in the walk", () => {
 	});
 
 	test("a path that leads nowhere is told, with nothing kept", () => {
-		const session = tell(start(), { type: "saved-walks" }, { type: "take-walk" }, typed(join(home, "nowhere.json")));
+		const session = tell(start(), { type: "saved-walks" }, { type: "take-walk" }, typed(path("nowhere.json")));
 		expect(session.state().problem).toContain("nowhere.json");
 		expect(files()).toEqual([]);
 	});
@@ -167,7 +144,7 @@ describe("a sheet", () => {
 
 	test("is opened as a walk, which goes on in a new file, and says so", () => {
 		for (const [name = "", text = ""] of sheets()) {
-			const sheet = join(home, name);
+			const sheet = path(name);
 			writeFileSync(sheet, text);
 			const session = start("--answers", sheet);
 			expect(session.state().notice).toContain("This walk comes out of a sheet.");

@@ -1,40 +1,17 @@
-import { existsSync, mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
-import { tmpdir } from "node:os";
+import { existsSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
-import { afterEach, beforeEach, expect, test, vi } from "vitest";
-import { readArguments } from "../../src/cli/arguments.ts";
-import { openSession, type WalkSession } from "../../src/cli/walk-session.ts";
+import { beforeEach, expect, test } from "vitest";
 import { checkParts } from "../../src/parts/check-parts.ts";
 import type { WalkEvent } from "../../src/walk/walk-event.ts";
 import { boardPage } from "../walk/walks-with-forms.ts";
+import { sessionsAtHome, tell } from "./sessions-at-home.ts";
 
 const today = "2026-11-25";
-let home = "";
+const { path, start } = sessionsAtHome(today);
 let file = "";
-const open: WalkSession[] = [];
-
 beforeEach(() => {
-	home = mkdtempSync(join(tmpdir(), "own-session-"));
-	file = join(home, ".local", "share", "boardwalk", "parts.json");
-	vi.stubEnv("HOME", home);
-	for (const name of ["XDG_STATE_HOME", "XDG_CONFIG_HOME", "XDG_DATA_HOME"]) vi.stubEnv(name, undefined);
+	file = path(".local", "share", "boardwalk", "parts.json");
 });
-afterEach(() => {
-	for (const session of open.splice(0)) session.close();
-	vi.unstubAllEnvs();
-	rmSync(home, { recursive: true, force: true });
-});
-
-function start(...words: readonly string[]): WalkSession {
-	const session = openSession(readArguments(words), { out: () => {}, err: () => {} }, today);
-	open.push(session);
-	return session;
-}
-
-function tell(session: WalkSession, ...events: readonly WalkEvent[]): WalkSession {
-	for (const event of events) session.dispatch(event);
-	return session;
-}
 
 const keepBoard: readonly WalkEvent[] = [
 	{ type: "paste-part", what: "board" },
@@ -50,7 +27,7 @@ test("a board kept in one walk is there in the next, alone among boards, and lea
 	expect(session.screen()?.title).toBe("Copperbeech Ladder 4");
 	expect(kept()?.boards).toMatchObject([{ name: "Copperbeech Ladder 4", evidence: { socket: { date: today } } }]);
 	tell(session, { type: "leave" });
-	const walks = join(home, ".local", "state", "boardwalk", "walks");
+	const walks = path(".local", "state", "boardwalk", "walks");
 	expect(existsSync(walks) ? readdirSync(walks).filter((name) => name.endsWith(".json")) : []).toEqual([]);
 	const next = tell(start(), { type: "own-parts" });
 	expect(next.screen()?.choices[0]?.label).toBe("Board: Copperbeech Ladder 4");
@@ -95,7 +72,7 @@ test("a change, a copy, a removal and what is brought back are kept", () => {
 
 test("what cannot be kept is told, holds for this walk, and nothing else is broken", () => {
 	const session = start();
-	mkdirSync(join(home, ".local", "share", "boardwalk"), { recursive: true });
+	mkdirSync(path(".local", "share", "boardwalk"), { recursive: true });
 	writeFileSync(file, "{ broken");
 	tell(session, ...keepBoard);
 	expect(session.screen()?.notice).toMatch(/holds for this walk, but cannot be kept/);
@@ -104,17 +81,17 @@ test("what cannot be kept is told, holds for this walk, and nothing else is brok
 });
 
 test("with --parts own parts stay in the walk's own file", () => {
-	const folder = join(home, "market");
+	const folder = path("market");
 	mkdirSync(folder);
 	writeFileSync(join(folder, "a.json"), JSON.stringify({ schema: "boardwalk/parts@1", boards: [] }));
-	const answers = join(home, "my.json");
+	const answers = path("my.json");
 	tell(start("--parts", folder, "--answers", answers), ...keepBoard);
 	expect(existsSync(file)).toBe(false);
 	expect(JSON.parse(readFileSync(answers, "utf8")).parts).toHaveLength(1);
 });
 
 test("a walk starts beside a damaged file of own parts, says so, and leaves the file as it is", () => {
-	mkdirSync(join(home, ".local", "share", "boardwalk"), { recursive: true });
+	mkdirSync(path(".local", "share", "boardwalk"), { recursive: true });
 	writeFileSync(file, "{ broken");
 	const session = start();
 	expect(session.screen()?.notice).toMatch(/parts\.json.*Nothing was changed\. Until then nothing is kept there\./);
