@@ -1,5 +1,6 @@
 import type { Answer, Answers, AnswerValue } from "../parts/answers-file.ts";
 import type { BuildFacts, BuildPartKind } from "../parts/build.ts";
+import type { Money } from "../parts/money.ts";
 import { partPrice } from "../parts/part-price.ts";
 import { allQuestions, questionById } from "../questions/all-questions.ts";
 import type { Question, QuestionContext } from "../questions/define-question.ts";
@@ -30,11 +31,16 @@ export interface Repair {
 	/** Boards that fit then, and boards of which it cannot be told; of the whole market. */
 	readonly fits: readonly string[];
 	readonly cannotTell: readonly string[];
+	/** Where more money is the change: boards that fit, but leave next to nothing of it for what they make one buy besides. */
+	readonly leavesNothing: readonly { readonly boardId: string; readonly extras: readonly string[] }[];
 	readonly firmness: Firmness;
 }
 
 export interface RepairedWayOut extends WayOut {
-	/** At most two, what loses least first; none where no change of a few answers does it. */
+	/**
+	 * At most two, what loses least first; where of all their boards it cannot be told, a larger change follows with which
+	 * one surely fits. None where no change of a few answers does it.
+	 */
 	readonly repairs: readonly Repair[];
 }
 
@@ -42,6 +48,8 @@ export interface RepairedWayOut extends WayOut {
 const mostRepairs = 2;
 /** More ways out than these are not worked out: nobody reads them (own convention). */
 const mostWays = 6;
+/** So many larger changes of one answer are judged to find one with which a board surely fits (own convention). */
+const mostLarger = 8;
 /** Answers changed together in one repair. */
 const mostChanges = 4;
 const mostParts = 3;
@@ -227,7 +235,7 @@ function repairsOf(way: WayOut, search: Search): readonly Repair[] {
 		)
 			enough.push(some);
 	const money = search.levers.find(({ question }) => question.id === "about/money-in-all");
-	return enough
+	const repairs = enough
 		.flatMap((some): readonly Repair[] => {
 			// Another part may cost what no money is left for.
 			const withMoney = money && some.some(isOtherPart) && !some.includes(money) ? [[...some, money]] : [];
@@ -240,6 +248,55 @@ function repairsOf(way: WayOut, search: Search): readonly Repair[] {
 		})
 		.sort(compareRepairs)
 		.slice(0, mostRepairs);
+	if (repairs.some(({ fits }) => fits.length > 0)) return repairs;
+	const sure = repairs.flatMap((repair) => largerRepairs(repair, levers, search, indexes)).sort(compareRepairs);
+	return [...repairs, ...sure.slice(0, 1)];
+}
+
+/** The repair with one of its answers changed further, just so far that a board surely fits. */
+function largerRepairs(
+	{ changes }: Repair,
+	levers: readonly Lever[],
+	search: Search,
+	indexes: readonly number[],
+): readonly Repair[] {
+	return changes.flatMap((change): readonly Repair[] => {
+		const lever = levers.find(({ question }) => question.id === change.questionId);
+		const further = lever ? furtherAnswers(lever, change.to, search, indexes) : [];
+		for (const to of further.slice(0, mostLarger)) {
+			const larger = judgedAgain(
+				changes.map((one) => (one === change ? { ...one, to } : one)),
+				search,
+			);
+			if (larger && larger.fits.length > 0) return [larger];
+		}
+		return [];
+	});
+}
+
+/** Answers that ask for still less than the one found enough, the nearest first; none where a part is chosen anew. */
+function furtherAnswers(
+	{ question, value }: Lever,
+	to: AnswerValue | null,
+	search: Search,
+	indexes: readonly number[],
+): readonly AnswerValue[] {
+	if (value === null || to === null || Array.isArray(to)) return [];
+	if (typeof to === "number")
+		return Array.from({ length: to }, (_, index) => to - 1 - index).filter(
+			(count) => question.expected(count, search.context) === null,
+		);
+	const { facts } = search.judgement.build;
+	const all = smallerAnswers(question, value, facts, search.context, pricesOf(search, indexes));
+	const at = all.findIndex((other) => JSON.stringify(other) === JSON.stringify(to));
+	return at < 0 ? [] : all.slice(at + 1);
+}
+
+function pricesOf({ judgement: { market } }: Search, indexes: readonly number[]): readonly Money[] {
+	return indexes.flatMap((index) => {
+		const board = market.parts.board[index];
+		return (board && partPrice(board)?.price) ?? [];
+	});
 }
 
 /** Whether for each part to be chosen anew the market has one that would do. */
@@ -318,9 +375,14 @@ function isOtherPart({ question, value }: Lever): boolean {
 function smallestAnswer(
 	lever: Lever,
 	given: Given,
-	{ judgement: { market }, answers, context }: Search,
+	search: Search,
 	indexes: readonly number[],
 ): AnswerValue | undefined {
+	const {
+		judgement: { market },
+		answers,
+		context,
+	} = search;
 	const { question, value } = lever;
 	const buildWith = (other: AnswerValue) =>
 		foldAnswers(withGiven(answers, new Map([...given, [lever, { status: "answered", value: other }]])), context);
@@ -340,10 +402,7 @@ function smallestAnswer(
 		// Of lists as long the one that brings most boards back.
 		return counted.toSorted((one, other) => other.count - one.count)[0]?.list;
 	}
-	const prices = indexes.flatMap((index) => {
-		const board = market.parts.board[index];
-		return (board && partPrice(board)?.price) ?? [];
-	});
+	const prices = pricesOf(search, indexes);
 	return smallerAnswers(question, value, buildWith(value).facts, context, prices).find((other) => isEnough(other));
 }
 
@@ -395,7 +454,7 @@ function judgedAgain(changes: readonly AnswerChange[], search: Search): Repair |
 		(changed) => judge(judgement.market, foldAnswers(changed, context)).boards,
 	);
 	const verdictsAt = (index: number) => tried.map((boards) => boards[index]?.verdict);
-	const ids = judgement.boards.map(({ board }, index) => ({ id: board.id, verdicts: verdictsAt(index) }));
+	const ids = judgement.boards.map(({ board }, index) => ({ id: board.id, index, verdicts: verdictsAt(index) }));
 	const fits = ids.filter(({ verdicts }) => verdicts.includes("fits"));
 	const open = ids.filter(({ verdicts }) => !verdicts.includes("fits") && verdicts.includes("cannot-tell"));
 	if (fits.length + open.length === 0) return null;
@@ -403,7 +462,29 @@ function judgedAgain(changes: readonly AnswerChange[], search: Search): Repair |
 		.flatMap(({ questionId }) => levers.filter(({ question }) => question.id === questionId))
 		.map(({ question }) => firmnessOfQuestion(question, judgement.build.facts))
 		.reduce((one, other) => (compareFirmness(one, other) < 0 ? other : one), "planned");
-	return { changes, fits: fits.map(({ id }) => id), cannotTell: open.map(({ id }) => id), firmness };
+	return {
+		changes,
+		fits: fits.map(({ id }) => id),
+		cannotTell: open.map(({ id }) => id),
+		leavesNothing: changes.some(({ questionId }) => isMoneyQuestion(questionId))
+			? fits.flatMap(({ index }) => leavesNothingOf(tried.flatMap((boards) => boards[index] ?? [])))
+			: [],
+		firmness,
+	};
+}
+
+const isMoneyQuestion = (questionId: string) => ["about/budget", "about/money-in-all"].includes(questionId);
+
+/** What a board makes one buy besides with too little left for it, where that is so in every way it was judged. */
+function leavesNothingOf(judged: Judgement["boards"]): Repair["leavesNothing"] {
+	const tight = judged.map(({ findings }) =>
+		findings.find(({ ruleId, messageId }) => ruleId === "fit/forced-extras" && messageId === "tight"),
+	);
+	const [first] = judged;
+	const extras = tight[0]?.data["extras"];
+	return first && Array.isArray(extras) && tight.every((one) => one !== undefined)
+		? [{ boardId: first.board.id, extras: extras.map(String) }]
+		: [];
 }
 
 /**

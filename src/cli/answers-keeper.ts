@@ -1,4 +1,3 @@
-import { newWalkFile } from "../files/saved-walks.ts";
 import { lockWalk, type WalkLock } from "../files/walk-lock.ts";
 import { UnwritableFile, writeFile } from "../files/write-file.ts";
 import { ownCommand } from "./own-command.ts";
@@ -9,13 +8,12 @@ export class AnswersKeeper {
 	private lock: WalkLock | null = null;
 	private failed = false;
 	private saved = false;
-	private readonly folder: string | null;
-	private readonly today: string;
+	private readonly newFile: () => string | null;
 
-	constructor(path: string | null, folder: string | null, today: string) {
+	/** @param newFile a name that no file has yet, for answers that have no file; null where there is no place for them */
+	constructor(path: string | null, newFile: () => string | null) {
 		this.path = path;
-		this.folder = folder;
-		this.today = today;
+		this.newFile = newFile;
 	}
 
 	/** Takes a file; if another program has it, answers go into a new file. Returns that program's process number. */
@@ -45,11 +43,14 @@ export class AnswersKeeper {
 
 	/** Writes the walk; returns what to say if it could not be kept, once. */
 	save(walk: object): string | null {
-		if (this.path === null && this.folder !== null) this.hold(newWalkFile(this.folder, this.today));
-		if (this.path === null) return this.fail("there is no home folder to put them in");
+		const isNew = this.path === null;
+		const file = this.path ?? this.newFile();
+		if (file === null) return this.fail("there is no home folder to put them in");
+		if (isNew && this.hold(file) !== null) return this.fail(`another window has just taken ${file}`);
 		try {
-			writeFile(this.path, `${JSON.stringify(walk, null, "\t")}\n`, {
-				replace: true,
+			writeFile(file, `${JSON.stringify(walk, null, "\t")}\n`, {
+				// Another program may have taken the name just now.
+				replace: !isNew,
 				ownerOnly: true,
 				makeFolder: true,
 			});
@@ -57,6 +58,7 @@ export class AnswersKeeper {
 			return null;
 		} catch (error) {
 			if (!(error instanceof UnwritableFile)) throw error;
+			if (isNew) this.beginNew();
 			return this.fail(`${error.path}: ${error.reason}`);
 		}
 	}

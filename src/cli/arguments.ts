@@ -1,94 +1,16 @@
 import { parseArgs } from "node:util";
 import { nearestWords } from "../maths/nearest-word.ts";
+import {
+	type CommandName,
+	commandNames,
+	commandTable,
+	isCommand,
+	mostOperands,
+	usagesOf,
+	walkEntry,
+} from "./command-table.ts";
 import { CommandError, exitCodes } from "./exit-codes.ts";
-
-/** The flags, the value each takes, and what it does; help and checks derive from this. */
-export const flags = {
-	answers: { value: "FILE", help: "take answers from this file; the walk goes on in it" },
-	parts: {
-		value: "FOLDER",
-		help: "boards and parts from this folder or file alone, instead of your own and the demonstration",
-	},
-	"with-demo": { value: null, help: "the demonstration's parts too, beside your own or those of --parts" },
-	"sound-only": { value: null, help: "of a faulty parts file or table take the sound parts, and tell the others" },
-	to: {
-		value: "FILE",
-		help: "write to this file: .txt, .json; a sheet also .html, .md, .csv; pictures .svg; - prints it",
-	},
-	replace: { value: null, help: "replace the file if it is there; with own import and told, also what is stated" },
-	name: { value: "NAME", help: "with read: the part; with read list: the processor to look for; with coach: yours" },
-	board: { value: "ID", help: "with read list --keep: your board whose list it is; with sheet: the board drawn" },
-	paper: { value: "SIZE", help: "with sheet --to FILE.html: a board at true size on sheets of a4 or letter" },
-	keep: { value: null, help: "with read: keep what was read among your own parts" },
-	kind: { value: "KIND", help: "with own: the kind of part, such as board" },
-	map: { value: '"COLUMN=FACT,..."', help: "with own import: the fact a column gives; COLUMN= leaves it out" },
-	yes: { value: null, help: "with own import: take the table as it was understood" },
-	price: { value: "PRICE", help: 'with own offer: what is asked, such as "129.90 EUR"' },
-	condition: { value: "WORD", help: "with own offer: new, opened or used; new if not said" },
-	seen: { value: "DATE", help: "with own offer: the day it was seen, today if not said" },
-	seller: { value: "NAME", help: "with own offer: who sells it" },
-	until: { value: "DATE", help: "with own offer: the last day it can go back" },
-	from: { value: "START", help: "with merge: the walk that both came from" },
-	width: { value: "COLUMNS", help: "with price-line: how wide the picture is, 60 if not said" },
-	by: { value: "WHO", help: "with told: who said it" },
-	quote: { value: '"..."', help: "with told: the answer as it came" },
-	language: { value: "en|de", help: "with ask: the language of the message, en if not said" },
-	json: { value: null, help: "print JSON" },
-	plain: { value: null, help: "ask line by line; for screen readers and simple terminals" },
-	"no-color": { value: null, help: "use no colour" },
-	ascii: { value: null, help: "use ASCII characters only" },
-	help: { value: null, help: "print this help" },
-	version: { value: null, help: "print the version" },
-} as const;
-export type FlagName = keyof typeof flags;
-
-export const commandNames = [
-	"shortlist",
-	"price-line",
-	"sheet",
-	"plan",
-	"power",
-	"what-if",
-	"like",
-	"coach",
-	"merge",
-	"compare",
-	"walks",
-	"ask",
-	"told",
-	"read",
-	"own",
-	"check",
-	"schema",
-	"why",
-	"sources",
-	"help",
-] as const;
-export type CommandName = (typeof commandNames)[number];
-
-/** Words a command takes behind its name. */
-const mostOperands: Readonly<Record<CommandName, number>> = {
-	shortlist: 0,
-	"price-line": 0,
-	sheet: 0,
-	plan: 1,
-	power: 1,
-	"what-if": 1,
-	like: 2,
-	coach: 1,
-	merge: 2,
-	compare: 2,
-	walks: 3,
-	ask: 1,
-	told: 3,
-	read: 2,
-	own: 4,
-	check: 1,
-	schema: 1,
-	why: 1,
-	sources: 0,
-	help: 1,
-};
+import { type FlagName, flags, flagsForAll } from "./flags.ts";
 
 export interface Arguments {
 	readonly command: CommandName | null;
@@ -111,6 +33,7 @@ export interface Arguments {
 	readonly quote?: string;
 	readonly language?: string;
 	readonly by?: string;
+	readonly record?: string;
 	readonly withDemo: boolean;
 	readonly soundOnly: boolean;
 	readonly replace: boolean;
@@ -120,6 +43,9 @@ export interface Arguments {
 	readonly plain: boolean;
 	readonly noColour: boolean;
 	readonly ascii: boolean;
+	readonly noInput: boolean;
+	/** Lengths in inches too, beside the millimetres. */
+	readonly inches: boolean;
 	readonly help: boolean;
 	readonly version: boolean;
 }
@@ -127,7 +53,8 @@ export interface Arguments {
 /**
  * Reads a command line.
  *
- * @throws CommandError with code 64 for an unknown command or flag (with near ones), a missing or an unwanted value
+ * @throws CommandError with code 64 for an unknown command or flag (with near ones), a flag that the command does not read,
+ *   a missing or an unwanted value
  */
 export function readArguments(argv: readonly string[]): Arguments {
 	const { values, positionals, tokens } = parseArgs({
@@ -151,14 +78,18 @@ export function readArguments(argv: readonly string[]): Arguments {
 	const help = values["help"] === true || values["h"] === true;
 	if (first !== undefined && !isCommand(first) && !help)
 		throw new CommandError(exitCodes.usage, `There is no command "${first}".${nearWords(first, commandNames)}`);
-	if (first !== undefined && isCommand(first) && !help && operands.length > mostOperands[first])
+	const command = first !== undefined && isCommand(first) ? first : null;
+	const most = command === null ? 0 : mostOperands(commandTable[command]);
+	if (command !== null && !help && operands.length > most)
 		throw new CommandError(
 			exitCodes.usage,
-			`${first} takes ${wordsBehind(mostOperands[first])} behind it, and "${operands.at(-1)}" is one too many.`,
+			`${command} takes ${wordsBehind(most)} behind it, and "${operands.at(-1)}" is one too many.`,
 		);
+	const version = values["version"] === true || values["V"] === true;
+	if (!help && !version) refuseUnread(command, operands[0], Object.keys(values) as FlagName[]);
 	const text = (name: FlagName) => (typeof values[name] === "string" ? { [name]: values[name] } : {});
 	return {
-		command: first !== undefined && isCommand(first) ? first : null,
+		command,
 		operands,
 		...text("answers"),
 		...text("parts"),
@@ -178,6 +109,7 @@ export function readArguments(argv: readonly string[]): Arguments {
 		...text("quote"),
 		...text("language"),
 		...text("by"),
+		...text("record"),
 		withDemo: values["with-demo"] === true,
 		soundOnly: values["sound-only"] === true,
 		replace: values["replace"] === true,
@@ -187,8 +119,10 @@ export function readArguments(argv: readonly string[]): Arguments {
 		plain: values["plain"] === true,
 		noColour: values["no-color"] === true,
 		ascii: values["ascii"] === true,
+		noInput: values["no-input"] === true,
+		inches: values["inches"] === true,
 		help,
-		version: values["version"] === true || values["V"] === true,
+		version,
 	};
 }
 
@@ -196,8 +130,34 @@ function wordsBehind(most: number): string {
 	return most === 0 ? "no word" : most === 1 ? "one word" : `at most ${most} words`;
 }
 
-function isCommand(word: string): word is CommandName {
-	return (commandNames as readonly string[]).includes(word);
+/** A flag that a command does not read would be taken for something it does. */
+function refuseUnread(command: CommandName | null, word: string | undefined, given: readonly FlagName[]): void {
+	const entry = command === null ? walkEntry : commandTable[command];
+	const usages = usagesOf(entry, command === null ? undefined : word);
+	const read = new Set<FlagName>([...flagsForAll, ...usages.flatMap((usage) => usage.flags)]);
+	const unread = given.find((name) => !read.has(name));
+	if (unread === undefined) return;
+	const takers = takersOf(unread);
+	const isWordOfIts = usages.length === 1 && "words" in entry.usage && word !== undefined;
+	const name = command === null ? "The walk" : isWordOfIts ? `${command} ${word}` : command;
+	const instead =
+		takers.length > 0 && takers.length <= 3
+			? `; ${takers.join(" and ")} ${takers.length > 1 ? "do" : "does"}.`
+			: `. See: boardwalk ${command === null ? "" : `${command} `}--help`;
+	throw new CommandError(exitCodes.usage, `${name} does not take --${unread}${instead}`);
+}
+
+/** Commands that read a flag, with their next word where only that one does. */
+function takersOf(flag: FlagName): readonly string[] {
+	const reads = ({ flags: read }: { readonly flags: readonly FlagName[] }) => read.includes(flag);
+	const ofCommands = commandNames.flatMap((name) => {
+		const { usage } = commandTable[name];
+		if (!("words" in usage)) return reads(usage) ? [name] : [];
+		const words = Object.entries(usage.words);
+		const takers = words.filter(([, one]) => reads(one));
+		return takers.length === words.length ? [name] : takers.map(([word]) => `${name} ${word}`);
+	});
+	return usagesOf(walkEntry, undefined).some(reads) ? ["the walk", ...ofCommands] : ofCommands;
 }
 
 function checkFlag(name: string, rawName: string, value: string | undefined): void {

@@ -1,4 +1,5 @@
 import { noParts } from "../files/own-parts.ts";
+import { newFileBeside } from "../files/saved-walks.ts";
 import type { Answers } from "../parts/answers-file.ts";
 import type { PartsFile } from "../parts/market.ts";
 import { partKindNames, partKinds } from "../parts/part-kinds.ts";
@@ -59,6 +60,20 @@ export function coachedBy(name: string | null, state: WalkState): WalkState {
 		place: name === null ? { at: "coach-name" } : { at: "coach" },
 		returnTo: name === null ? [{ at: "coach" }] : [],
 	};
+}
+
+/**
+ * Where a helper's answers go if they cannot go into the file handed over: a new one beside it, to be given back. It is the
+ * builder's walk, so it does not lie among the helper's own; but rather there than nowhere.
+ */
+export function helpersNewFile(handedOver: string, amongOwn: () => string | null): string | null {
+	return newFileBeside(handedOver) ?? amongOwn();
+}
+
+/** Said of a walk that comes out of a sheet, which is never written into. */
+export function sheetWords(newFile: string | null): string {
+	const where = newFile === null ? "a new file." : `a new file: ${newFile}`;
+	return `This walk comes out of a sheet. The sheet stays as it is, and what you answer goes into ${where}`;
 }
 
 /** Where answers and suggestions lie, and what the builder does with them. */

@@ -16,7 +16,6 @@ import { blockLines } from "../screens/block-lines.ts";
 import type { Screen } from "../screens/screen.ts";
 import { screenOf } from "../screens/screen-of.ts";
 import { viewWalk } from "../screens/walk-view.ts";
-import { adviceJson } from "../sheet/advice-json.ts";
 import { readWords } from "../sheet/read-words.ts";
 import { ownersPage, ruleBook, severityWords } from "../sheet/rule-book.ts";
 import { sourceWords } from "../sheet/source-words.ts";
@@ -24,6 +23,7 @@ import { wrapText } from "../sheet/wrap-text.ts";
 import { savedWalk, takeUpWalk } from "../walk/saved-walk.ts";
 import type { BoardPage } from "../walk/walk-event.ts";
 import { startWalk, type WalkContext, type WalkState } from "../walk/walk-state.ts";
+import { adviceText } from "./advice-text.ts";
 import { type Arguments, nearWords } from "./arguments.ts";
 import { demoMarket } from "./demo-market.ts";
 import { CommandError, exitCodes } from "./exit-codes.ts";
@@ -40,11 +40,6 @@ export function shortlist(args: Arguments, streams: Streams): void {
 	const market = loadMarket(args, streams);
 	const { state, context } = loadAnswersOf(args, market, streams);
 	streams.out(args.json ? adviceText(context, state) : shortlistText(context, state));
-}
-
-function adviceText(context: WalkContext, state: WalkState): string {
-	const view = viewWalk(context, state);
-	return `${JSON.stringify(adviceJson(view.judgement(), view.advice(), view.state.answers, view.context), null, "\t")}\n`;
 }
 
 function shortlistText(context: WalkContext, state: WalkState): string {

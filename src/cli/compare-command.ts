@@ -32,7 +32,7 @@ export function compare(args: Arguments, streams: Streams): void {
 				sections,
 				last: "",
 			});
-		throw new CommandError(exitCodes.usage, "This is written as .txt or .json; the file's name must end so.");
+		throw new CommandError(exitCodes.usage, "The result is written as .txt or .json; the file's name must end so.");
 	});
 }
 

@@ -1,16 +1,22 @@
 import { isTooSmall, smallest } from "../screens/arrange.ts";
 import { type Face, faceFor, type PageSize, pressKey } from "../screens/face.ts";
-import { wrapText } from "../screens/wrap-lines.ts";
+import type { Screen } from "../screens/screen.ts";
+import type { WalkEvent } from "../walk/walk-event.ts";
 import type { Arguments } from "./arguments.ts";
 import { type ExitCode, exitCodes } from "./exit-codes.ts";
 import { type Keyboard, openKeyboard, type Pressed } from "./keyboard.ts";
 import type { Streams } from "./streams.ts";
 import { type Helper, openSession, type WalkSession } from "./walk-session.ts";
 
-const enterScreen = "\u001b[?1049h\u001b[2J\u001b[H\u001b[?2004h";
+/**
+ * Rows are laid out here, so that the terminal breaks none: one that counts joined signs one by one would push the top row away.
+ */
+const enterScreen = "\u001b[?1049h\u001b[2J\u001b[H\u001b[?2004h\u001b[?7l";
 /** After this long it is clear that the program was not put to sleep, or that it is awake again. */
 const notStoppedMs = 100;
-const leaveScreen = "\u001b[?2004l\u001b[?25h\u001b[?1049l";
+/** A wait that is noticed as one (own convention). */
+const noticeableMs = 250;
+const leaveScreen = "\u001b[?7h\u001b[?2004l\u001b[?25h\u001b[?1049l";
 
 /**
  * The walk, drawn. Keys go in, screens come out; the terminal is put back on every way out: left, Ctrl-C, signals, a
@@ -27,7 +33,7 @@ export async function drawnWalk(
 	const { startDrawing } = await import("../ui/draw.tsx");
 	const code = await new Stage(session, terminal, startDrawing).run();
 	// On the normal screen, where lines break at words.
-	streams.out(wrapText(session.result(), Math.min(78, terminal.stream.columns || 78)).join("\n"));
+	streams.out(session.result(Math.min(78, terminal.stream.columns || 78)));
 	streams.err(session.farewell());
 	return code;
 }
@@ -41,6 +47,8 @@ class Stage {
 	private page: PageSize = { textRows: 1, lastScroll: 0 };
 	/** The screen whose problem has been read: it is not said again while it stays. */
 	private saidOnce: ReturnType<WalkSession["screen"]> = null;
+	/** How long the last step took to work out, in ms. */
+	private lastStepMs = 0;
 	private keyboard: Keyboard | null = null;
 	private drawing: Drawing | null = null;
 	private onScreen = false;
@@ -163,8 +171,7 @@ class Stage {
 		this.face = face;
 		if (event) {
 			if (isLookedInto(screen.id)) this.leftAt.set(screen.id, face);
-			this.session.dispatch(event);
-			const next = this.session.screen();
+			const next = this.after(event, screen);
 			if (!next) {
 				this.finish(this.session.exitCode());
 				return;
@@ -175,6 +182,24 @@ class Stage {
 		}
 		this.draw();
 		if (event?.type === "show-sources") this.readSources();
+	}
+
+	/**
+	 * The screen after an event. Where the step before took long, this one will too: then it is said before the work begins,
+	 * since nothing can be drawn while it goes on.
+	 */
+	private after(event: WalkEvent, screen: Screen): Screen | null {
+		if (this.lastStepMs > noticeableMs && this.face)
+			this.drawing?.show(screen, this.face, this.usesAscii(), "Working it out ...");
+		const begun = performance.now();
+		this.session.dispatch(event);
+		const next = this.session.screen();
+		this.lastStepMs = performance.now() - begun;
+		return next;
+	}
+
+	private usesAscii(): boolean {
+		return this.ascii || this.session.state().settings.characters === "ascii";
 	}
 
 	private faceOn(screen: NonNullable<ReturnType<WalkSession["screen"]>>): Face {
@@ -195,9 +220,8 @@ class Stage {
 		const screen = this.session.screen();
 		if (!screen || !this.drawing) return;
 		this.face = this.faceOn(screen);
-		const ascii = this.ascii || this.session.state().settings.characters === "ascii";
 		const fresh = this.saidOnce === screen ? { ...screen, problem: null } : screen;
-		this.page = this.drawing.show(fresh, this.face, ascii);
+		this.page = this.drawing.show(fresh, this.face, this.usesAscii());
 	}
 
 	/** Draws all anew: what stood there before may have been broken up by the terminal. */

@@ -64,7 +64,7 @@ export function like(args: Arguments, streams: Streams): void {
 				sections: words,
 				last: "",
 			});
-		throw new CommandError(exitCodes.usage, "This is written as .txt or .json; the file's name must end so.");
+		throw new CommandError(exitCodes.usage, "The result is written as .txt or .json; the file's name must end so.");
 	});
 }
 

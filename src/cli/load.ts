@@ -120,7 +120,7 @@ export function loadWalk(
 }
 
 /** The walk that --answers names; it must be there. */
-export function loadAnswersOf({ answers, parts }: Arguments, market: Market, streams: Streams) {
+export function loadAnswersOf({ answers, parts, inches }: Arguments, market: Market, streams: Streams) {
 	if (answers === undefined)
 		throw new CommandError(exitCodes.usage, "This needs --answers FILE: the file that a walk wrote.");
 	const taken = loadWalk(answers, { market }, streams);
@@ -132,7 +132,11 @@ export function loadAnswersOf({ answers, parts }: Arguments, market: Market, str
 	});
 	return {
 		...taken,
-		state: { ...taken.state, ownParts },
+		state: {
+			...taken.state,
+			ownParts,
+			settings: { ...taken.state.settings, lengths: inches ? ("with-inches" as const) : ("mm" as const) },
+		},
 		context: { market, asOf: taken.file.asOf } satisfies WalkContext,
 	};
 }

@@ -1,9 +1,8 @@
 import packageFacts from "../../package.json" with { type: "json" };
 import { type Arguments, readArguments } from "./arguments.ts";
 import { CommandError, type ExitCode, exitCodes } from "./exit-codes.ts";
-import { helpText } from "./help.ts";
+import { commandHelp, helpText } from "./help.ts";
 import { processStreams, type Streams } from "./streams.ts";
-import { prepareForDrawing, terminalFacts } from "./terminal.ts";
 import type { Helper } from "./walk-session.ts";
 
 /**
@@ -30,7 +29,8 @@ export async function main(argv: readonly string[]): Promise<void> {
 async function run(argv: readonly string[], streams: Streams): Promise<ExitCode> {
 	const args = readArguments(argv);
 	if (args.help || args.command === "help") {
-		streams.out(helpText());
+		const about = args.command === "help" ? args.operands[0] : args.command;
+		streams.out(about === undefined || about === null ? helpText() : commandHelp(about));
 		return exitCodes.ok;
 	}
 	if (args.version) {
@@ -40,7 +40,20 @@ async function run(argv: readonly string[], streams: Streams): Promise<ExitCode>
 	return args.command === null ? walk(args, streams) : command(args, streams);
 }
 
-async function command(args: Arguments, streams: Streams): Promise<ExitCode> {
+/** What is printed, with inches behind the millimetres; where that stands already, nothing changes. */
+async function withInchesOut(streams: Streams): Promise<Streams> {
+	const { withInches } = await import("../sheet/inches.ts");
+	return { ...streams, out: (text) => streams.out(withInches(text)) };
+}
+
+/** Carries out one command. */
+export async function command(args: Arguments, processed: Streams): Promise<ExitCode> {
+	const streams = args.inches && !args.json ? await withInchesOut(processed) : processed;
+	// A shell waits for it when it starts.
+	if (args.command === "completion") {
+		streams.out((await import("./completion.ts")).completion(args));
+		return exitCodes.ok;
+	}
 	// Loaded only now, so that --help stays quick.
 	const commands = await import("./commands.ts");
 	switch (args.command) {
@@ -88,6 +101,14 @@ async function command(args: Arguments, streams: Streams): Promise<ExitCode> {
 		case "own":
 			(await import("./own-parts-command.ts")).own(args, streams, today());
 			return exitCodes.ok;
+		case "replay":
+			(await import("./replay-command.ts")).replay(args, streams);
+			return exitCodes.ok;
+		case "words":
+			(await import("./words-command.ts")).words(args, streams);
+			return exitCodes.ok;
+		case "doctor":
+			return (await import("./doctor-command.ts")).doctor(args, streams);
 		case "check":
 			commands.check(args, streams);
 			break;
@@ -107,32 +128,28 @@ async function command(args: Arguments, streams: Streams): Promise<ExitCode> {
 /**
  * The walk: drawn where there is a terminal for it, else line by line; without any terminal to ask in, a sample.
  */
-async function walk(args: Arguments, streams: Streams, helper: Helper | null = null): Promise<ExitCode> {
-	const wishesPlain = args.plain || isOn(process.env["ACCESSIBLE"]) || process.env["INK_SCREEN_READER"] === "true";
-	if (!wishesPlain && !process.stdin.isTTY) {
+export async function walk(args: Arguments, streams: Streams, helper: Helper | null = null): Promise<ExitCode> {
+	// Loaded only now, as all that follows, so that --help stays quick.
+	const { walkFace } = await import("./walk-face.ts");
+	const { keptSettings } = await import("./kept-settings.ts");
+	const chosen = walkFace(args, () => keptSettings().settings, process.env);
+	if (chosen.face === "page") {
 		if (helper) return (await import("./coach-command.ts")).coachPage(args, streams, today(), helper);
 		const commands = await import("./commands.ts");
+		if (args.noInput && args.answers === undefined)
+			throw new CommandError(exitCodes.usage, "Without asking, this needs --answers FILE: the file that a walk wrote.");
 		if (args.answers !== undefined || args.parts !== undefined) commands.shortlist(args, streams);
 		else commands.sampleShortlist(streams);
 		return exitCodes.ok;
 	}
-	const { keptSettings } = await import("./kept-settings.ts");
-	const { settings } = keptSettings();
-	const facts = terminalFacts(
-		{ noColour: args.noColour || settings.colour === "never", ascii: args.ascii || settings.characters === "ascii" },
-		process.env,
-	);
-	if (wishesPlain || settings.face === "line-by-line" || facts.stream === null) {
+	if (chosen.face === "line-by-line") {
 		const { plainWalk } = await import("./plain-walk.ts");
 		return plainWalk(args, streams, today(), helper);
 	}
-	prepareForDrawing(facts, process.env);
+	const { prepareForDrawing } = await import("./terminal.ts");
+	prepareForDrawing(chosen.terminal, process.env);
 	const { drawnWalk } = await import("./drawn-walk.ts");
-	return drawnWalk(args, streams, today(), { stream: facts.stream, ascii: facts.ascii }, helper);
-}
-
-function isOn(value: string | undefined): boolean {
-	return value !== undefined && value !== "" && value !== "0" && value !== "false";
+	return drawnWalk(args, streams, today(), chosen.terminal, helper);
 }
 
 /** Today where this person is, as an ISO date; the only place that looks at the clock. */

@@ -1,5 +1,5 @@
 import { keepWalkAt } from "../files/walk-copies.ts";
-import { answersFile } from "../parts/answers-file.ts";
+import { answersFile, mostSuggestions } from "../parts/answers-file.ts";
 import { checkJson } from "../parts/check-json.ts";
 import { mergeWords } from "../sheet/merge-words.ts";
 import { marketOf } from "../walk/market-of.ts";
@@ -31,6 +31,12 @@ export function merge(args: Arguments, streams: Streams): void {
 	const { walks, names, market } = twoWalks(args, streams, example, args.from);
 	const start = args.from === undefined ? null : loadWalk(args.from, { market }, { ...streams, err: () => {} }).file;
 	const merged = mergeWalks(walks.one, walks.other, start);
+	const suggestions = merged.walk.suggestions?.length ?? 0;
+	if (suggestions > mostSuggestions)
+		throw new CommandError(
+			exitCodes.badData,
+			`Merged, the two have ${suggestions} suggestions, and a walk holds ${mostSuggestions} at most. Nothing was written.`,
+		);
 	const { faults } = checkJson(answersFile, JSON.parse(JSON.stringify(merged.walk)));
 	if (faults.length > 0)
 		throw new CommandError(

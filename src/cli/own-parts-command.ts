@@ -55,10 +55,13 @@ export function own(
 	const [name = "list", ...words] = args.operands;
 	const action = Object.hasOwn(actions, name) ? actions[name] : undefined;
 	if (!action)
-		throw new CommandError(exitCodes.usage, `There is no own ${name}.${nearWords(name, Object.keys(actions))}`);
+		throw new CommandError(
+			exitCodes.usage,
+			`There is no command "own ${name}".${nearWords(name, Object.keys(actions))}`,
+		);
 	const wanted = action.words === "" ? [] : action.words.split(" ");
 	if (words.length !== wanted.length)
-		throw new CommandError(exitCodes.usage, `It is: boardwalk own ${[name, ...wanted].join(" ")}`);
+		throw new CommandError(exitCodes.usage, `The command is: boardwalk own ${[name, ...wanted].join(" ")}`);
 	if (folder === null) throw new CommandError(exitCodes.noInput, "There is no home folder to keep your parts in.");
 	action.run({ args, streams, folder, today });
 }

@@ -16,20 +16,24 @@ export async function plainWalk(
 	helper: Helper | null = null,
 ): Promise<ExitCode> {
 	const session = openSession(args, streams, today, helper);
-	const lines = lineReader(streams);
+	// With --json the result alone goes to standard output.
+	const asking = args.json ? process.stderr : process.stdout;
+	const write = args.json ? streams.err : streams.out;
+	const lines = lineReader(write, asking);
 	try {
 		await runPlainWalk({
 			screen: session.screen,
 			dispatch: session.dispatch,
-			write: streams.out,
+			write,
 			readLine: lines.next,
 			moreComes: lines.moreComes,
-			width: Math.min(widest, process.stdout.columns || widest),
+			width: Math.min(widest, asking.columns || widest),
 		});
 	} finally {
 		lines.close();
 		session.close();
 	}
+	if (args.json) streams.out(session.result(widest));
 	streams.err(session.farewell());
 	return lines.interrupted() ? exitCodes.interrupted : session.exitCode();
 }
@@ -38,11 +42,11 @@ export async function plainWalk(
 const pasteMs = 150;
 
 /** Lines from standard input, one at a time; Ctrl-C ends the input and is remembered. */
-function lineReader({ out }: Streams) {
+function lineReader(out: Streams["out"], output: NodeJS.WriteStream) {
 	const reader = createInterface({
 		input: process.stdin,
-		output: process.stdout,
-		terminal: Boolean(process.stdin.isTTY && process.stdout.isTTY),
+		output,
+		terminal: Boolean(process.stdin.isTTY && output.isTTY),
 	});
 	const waiting: string[] = [];
 	let wanted: ((line: string | null) => void) | null = null;

@@ -44,20 +44,25 @@ export async function read(
 				? `Read what? One of: ${subjects.join(", ")}. Such as: boardwalk read board page.txt`
 				: `There is nothing to read a "${subject}" by: it is one of ${subjects.join(", ")}.${nearWords(subject, subjects)}`,
 		);
-	const text = await textAt(path, streams);
+	const text = await textAt(path, args, streams);
 	if (args.keep && folder === null)
 		throw new CommandError(exitCodes.noInput, "There is no home folder to keep your parts in.");
 	if (subject === "list") readList(text, args, streams, today, folder);
 	else readPart(subject as ReadKind, text, args, streams, today, folder);
 }
 
-async function textAt(path: string, { err }: Streams): Promise<string> {
+async function textAt(path: string, { noInput }: Arguments, { err }: Streams): Promise<string> {
 	try {
 		if (path !== "-") {
 			const text = readForeignText(path);
 			if (text.length > mostPageBytes) throw tooLong(path);
 			return text;
 		}
+		if (process.stdin.isTTY && noInput)
+			throw new CommandError(
+				exitCodes.usage,
+				"Without asking, read needs a FILE behind it, or the text on standard input.",
+			);
 		if (process.stdin.isTTY) err("Paste the text of the page, then press Enter until two lines are empty.\n");
 		return await standardInputText(process.stdin);
 	} catch (error) {

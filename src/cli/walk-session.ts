@@ -1,11 +1,12 @@
-import { resolve } from "node:path";
-import { dataFolder, walksFolder } from "../files/own-folders.ts";
+import { join, resolve } from "node:path";
+import { dataFolder, settingsFolder, walksFolder } from "../files/own-folders.ts";
 import { readWalk } from "../files/read-answers.ts";
-import { type KeptWalks, keptWalks } from "../files/saved-walks.ts";
+import { type KeptWalks, keptWalks, newWalkFile } from "../files/saved-walks.ts";
 import type { AnswersFile, OwnPart } from "../parts/answers-file.ts";
 import type { Screen } from "../screens/screen.ts";
 import { screenOf } from "../screens/screen-of.ts";
 import { viewWalk } from "../screens/walk-view.ts";
+import { wrapText } from "../screens/wrap-lines.ts";
 import { paperBoardSvg } from "../sheet/paper-board-svg.ts";
 import { waitingWords } from "../sheet/suggestion-words.ts";
 import type { WalksChange } from "../walk/kept-walk-places.ts";
@@ -13,16 +14,19 @@ import { savedWalk, summaryWords } from "../walk/saved-walk.ts";
 import { update } from "../walk/update.ts";
 import type { WalkEffect, WalkEvent } from "../walk/walk-event.ts";
 import { startWalk, type WalkContext, type WalkState } from "../walk/walk-state.ts";
+import { adviceText } from "./advice-text.ts";
 import { AnswersKeeper } from "./answers-keeper.ts";
 import type { Arguments } from "./arguments.ts";
 import { changeWalks } from "./change-walks.ts";
-import { coachedBy, helpersFarewell, marketOfFile } from "./coached-walk.ts";
+import { coachedBy, helpersFarewell, helpersNewFile, marketOfFile, sheetWords } from "./coached-walk.ts";
+import { exampleWalk, exampleWords } from "./example-walk.ts";
 import { CommandError, type ExitCode, exitCodes } from "./exit-codes.ts";
 import { keptSettings } from "./kept-settings.ts";
 import { isThere, loadWalk, reading } from "./load.ts";
 import { drawnBoard } from "./paper-board-command.ts";
 import type { Streams } from "./streams.ts";
 import { walkMarket } from "./walk-market.ts";
+import { walkRecorder } from "./walk-recorder.ts";
 import { endingOf, writeResult, writeSheet } from "./write-sheet.ts";
 
 /**
@@ -34,8 +38,8 @@ export interface WalkSession {
 	readonly state: () => WalkState;
 	readonly dispatch: (event: WalkEvent) => void;
 	readonly exitCode: () => ExitCode;
-	/** The result in short, for a walk that came as far; else empty. */
-	readonly result: () => string;
+	/** The result of a walk that came as far, in short or with --json as advice@1; else empty. */
+	readonly result: (width: number) => string;
 	/** What to print once the walk is left: where answers and sheets lie. */
 	readonly farewell: () => string;
 	/** Lets go of the walk's file; to be called on every way out. */
@@ -57,6 +61,7 @@ export function openSession(
 	today: string,
 	helper: Helper | null = null,
 ): WalkSession {
+	const recorder = walkRecorder(args, helper);
 	const parts = helper
 		? marketOfFile(args, streams)
 		: walkMarket(args, streams, dataFolder(process.env, process.platform));
@@ -72,7 +77,10 @@ export function openSession(
 		...kept.setAside.map((path) => `A damaged walk was set aside: ${path}`),
 		...kept.newer.map((path) => `A newer boardwalk wrote this walk, so it is left as it is: ${path}`),
 	];
-	const keeper = new AnswersKeeper(args.answers ?? null, folder, today);
+	const amongOwn = () => (folder === null ? null : newWalkFile(folder, today));
+	const handed = helper ? args.answers : undefined;
+	const newFile = () => (handed === undefined ? amongOwn() : helpersNewFile(handed, amongOwn));
+	const keeper = new AnswersKeeper(args.answers ?? null, newFile);
 	let state: WalkState = { ...startWalk(), kept: start.kept };
 	/** With which boards the answers of somebody else were given. */
 	let marketThen: AnswersFile["market"] | null = null;
@@ -80,15 +88,23 @@ export function openSession(
 	let leftWith: WalkState | null = null;
 	let shown: { readonly state: WalkState; readonly screen: Screen | null } | null = null;
 	const written: string[] = [];
+	/** The person's own walk, while the example is looked at. */
+	let beforeExample: { readonly state: WalkState; readonly context: WalkContext } | null = null;
 	/** The walk as it was handed over; a helper who only looks leaves the file alone. */
 	let handedOver: AnswersFile | null = null;
 	if (args.answers !== undefined && (helper || isThere(args.answers))) takeUp(args.answers);
 	else if (args.answers !== undefined) keeper.hold(args.answers);
-	state = { ...state, saved: kept.walks, settings: settings.settings, notice: words.join(" ") || null };
+	state = {
+		...state,
+		saved: kept.walks,
+		settings: { ...settings.settings, ...(args.inches ? { lengths: "with-inches" as const } : {}) },
+		notice: words.join(" ") || null,
+	};
 	if (helper) {
 		handedOver = fileNow();
 		state = coachedBy(helper.name, state);
 	}
+	recorder.begin(fileNow());
 
 	function walksNow(open: string | null = null): KeptWalks {
 		if (folder === null) return noWalks;
@@ -106,6 +122,7 @@ export function openSession(
 	}
 
 	function takeUp(file: string): void {
+		beforeExample = null;
 		const { checked, inSheet } = reading(() => readWalk(file));
 		const { answers } = checked.value ?? { answers: {} };
 		const { market, kept: own } = parts.now(answers);
@@ -115,7 +132,7 @@ export function openSession(
 		words.push(...warnings);
 		if (inSheet) {
 			keeper.beginNew();
-			words.push("This walk comes out of a sheet. What you answer goes into a new file, and the sheet stays as it is.");
+			words.push(sheetWords(helper ? newFile() : null));
 		} else {
 			const holder = keeper.hold(file);
 			if (holder !== null)
@@ -158,9 +175,11 @@ export function openSession(
 	}
 
 	function dispatch(event: WalkEvent): void {
+		recorder.record(event);
 		const [next, effects] = update(context, state, event);
 		state = next;
 		for (const effect of effects) carryOut(effect);
+		if (state.place.at === "settings") state = { ...state, files: filesNow() };
 	}
 
 	function carryOut(effect: WalkEffect): void {
@@ -174,14 +193,31 @@ export function openSession(
 				break;
 			}
 			case "leave":
-				code = effect.finished ? exitCodes.ok : exitCodes.leftEarly;
-				leftWith = effect.finished ? state : null;
+				// Who leaves out of the example has not come to a shortlist of their own.
+				finished(effect.finished && beforeExample === null);
 				break;
 			case "write-sheet":
 				dispatch(sheetWritten(effect.to, effect.orNext));
 				break;
 			case "open":
 				dispatch(opened(effect.file));
+				break;
+			case "look-at-example": {
+				beforeExample = { state, context };
+				const { state: made, context: then } = exampleWalk();
+				context = then;
+				state = { ...made, saved: state.saved, settings: state.settings };
+				recorder.begin(fileNow());
+				dispatch({ type: "shortlist" });
+				dispatch({ type: "tell", words: exampleWords });
+				break;
+			}
+			case "leave-example":
+				if (!beforeExample) break;
+				context = beforeExample.context;
+				state = { ...beforeExample.state, settings: state.settings, notice: "You are back in your own walk." };
+				beforeExample = null;
+				recorder.begin(fileNow());
 				break;
 			case "change-walks":
 				walksChanged(effect.change);
@@ -198,6 +234,24 @@ export function openSession(
 				break;
 			}
 		}
+	}
+
+	function finished(cameToShortlist: boolean): void {
+		code = cameToShortlist ? exitCodes.ok : exitCodes.leftEarly;
+		leftWith = cameToShortlist ? state : null;
+	}
+
+	/** What lies where, for the settings screen. */
+	function filesNow(): WalkState["files"] {
+		const path = keeper.file();
+		const settingsIn = settingsFolder(process.env, process.platform);
+		const partsIn = dataFolder(process.env, process.platform);
+		return [
+			...(path === null ? [] : [["This walk", resolve(path)] as const]),
+			...(folder === null ? [] : [["Walks", folder] as const]),
+			...(partsIn === null ? [] : [["Your own parts", join(partsIn, "parts.json")] as const]),
+			...(settingsIn === null ? [] : [["Settings", join(settingsIn, "settings.json")] as const]),
+		];
 	}
 
 	function walksChanged(change: WalksChange): void {
@@ -250,6 +304,7 @@ export function openSession(
 			if (!(error instanceof CommandError)) throw error;
 			return { type: "tell", words: error.message };
 		}
+		recorder.begin(fileNow());
 		dispatch({ type: "next" });
 		return {
 			type: "tell",
@@ -262,19 +317,22 @@ export function openSession(
 		state: () => state,
 		dispatch,
 		exitCode: () => code,
-		result: () =>
-			code === exitCodes.ok && leftWith !== null && helper === null
-				? viewWalk(context, leftWith)
-						.sheet()
-						.inShort.map(
-							(line) => `${line}
-`,
-						)
-						.join("")
-				: "",
+		result: (width) => {
+			if (code !== exitCodes.ok || leftWith === null || helper !== null) return "";
+			if (args.json) return adviceText(context, leftWith);
+			const { inShort } = viewWalk(context, leftWith).sheet();
+			return inShort.flatMap((line) => wrapText(line, width).map((part) => `${part}\n`)).join("");
+		},
 		farewell: () =>
-			[...written.map((path) => `The sheet: ${path}\n`), helper ? helpersFarewell(keeper) : keeper.farewell()].join(""),
-		close: () => keeper.close(),
+			[
+				...written.map((path) => `The ${endingOf(path) === ".svg" ? "drawing" : "sheet"}: ${path}\n`),
+				helper ? helpersFarewell(keeper) : keeper.farewell(),
+				recorder.farewell(),
+			].join(""),
+		close: () => {
+			recorder.close();
+			keeper.close();
+		},
 	};
 }
 

@@ -42,10 +42,13 @@ export function walks(
 	const [word = "list", ...words] = args.operands;
 	const action = Object.hasOwn(actions, word) ? actions[word] : undefined;
 	if (!action)
-		throw new CommandError(exitCodes.usage, `There is no walks ${word}.${nearWords(word, Object.keys(actions))}`);
+		throw new CommandError(
+			exitCodes.usage,
+			`There is no command "walks ${word}".${nearWords(word, Object.keys(actions))}`,
+		);
 	const wanted = action.words === "" ? [] : action.words.split(" ");
 	if (words.length !== wanted.length)
-		throw new CommandError(exitCodes.usage, `It is: boardwalk walks ${[word, ...wanted].join(" ")}`);
+		throw new CommandError(exitCodes.usage, `The command is: boardwalk walks ${[word, ...wanted].join(" ")}`);
 	if (folder === null) throw new CommandError(exitCodes.noInput, "There is no home folder to keep walks in.");
 	action.run({ args, streams, today, folder });
 }

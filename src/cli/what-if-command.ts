@@ -63,7 +63,7 @@ export function whatIf(args: Arguments, streams: Streams): void {
 				sections: whatIfWords(result, context),
 				last: "",
 			});
-		throw new CommandError(exitCodes.usage, "This is written as .txt or .json; the file's name must end so.");
+		throw new CommandError(exitCodes.usage, "The result is written as .txt or .json; the file's name must end so.");
 	});
 }
 

@@ -69,7 +69,7 @@ type Facts = FactsUnder<never, (typeof reads)[number]>;
 export const connections = defineCriterion({
 	id: "connections",
 	formerly: ["spare-sockets"],
-	name: "enough connections",
+	name: "spare sockets and network",
 	asks: "How much would a missing socket or a slow network bother you?",
 	why: "Sockets at the back cannot be added later without a hub, a card or an adapter.",
 	ends: {
@@ -81,7 +81,7 @@ export const connections = defineCriterion({
 	madeOf: [spareSockets, wired, fiveWired, fasterWired],
 	source: "own-convention",
 	grounds:
-		"No socket spare is half the value, two nearly all, four all. A wired socket of 1 Gb/s serves most, 2.5 all but those with faster gear. Sockets count 70 of 100, since they are missed more often.",
+		"No spare socket is half the value, two nearly all, four all. A wired socket of 1 Gb/s serves most, 2.5 all but those with faster gear. Sockets count 70 of 100, since they are missed more often.",
 	reads,
 	measure(facts): Measure | null {
 		// Who has said neither what to plug in nor how fast the network is has given nothing to weigh.

@@ -80,7 +80,7 @@ export const fullSpeed = defineCriterion({
 	],
 	source: "own-convention",
 	grounds:
-		"Each fast part counts alike. A graphics card at half its lanes counts 0.95; a drive or card at half its speed 0.7, from nine tenths on 1; memory at four fifths of its rate 0.7, from 95 percent on 1.",
+		"Each fast part counts alike. A graphics card at half its lanes counts 0.95; a drive or card at half its speed 0.7, from nine tenths on 1; memory at four fifths of its rate 0.7, from 95 per cent on 1.",
 	reads,
 	measure(facts): Measure | null {
 		const things = (facts["plan.things"] ?? []).flatMap((thing) => partOf(thing, facts) ?? []);

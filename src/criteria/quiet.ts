@@ -5,7 +5,7 @@ export const quiet = defineCriterion({
 	id: "quiet",
 	name: "quiet",
 	asks: "How much would a small whining fan bother you?",
-	why: "Few boards have a small fan, and those cannot be swapped for a quiet one. Fan plugs that slow any fan keep the rest quiet. What you hear most is the cooler on the processor.",
+	why: "Few boards have a small fan, and those cannot be swapped for a quiet one. Fan headers (rows of pins) that slow any fan keep the rest quiet. What you hear most is the cooler on the processor.",
 	ends: {
 		worst: "a small fan on the board whines all day",
 		best: "the board has no fan of its own, and can slow every other",
@@ -18,7 +18,7 @@ export const quiet = defineCriterion({
 	],
 	source: "own-convention",
 	grounds:
-		"A fan on the board is heard all the time and counts whole; a fan plug that cannot slow every fan counts half.",
+		"A fan on the board is heard all the time and counts whole; a fan header that cannot slow every fan counts half.",
 	reads: ["board.chipsetFan", "board.headers.fans"],
 	measure({ "board.chipsetFan": chipsetFan, "board.headers.fans": headers }): Measure {
 		const stubborn = headers?.some(({ use, control }) => use === "case" && control && control.length < 2);
@@ -37,9 +37,9 @@ export const quiet = defineCriterion({
 	says: ({ low, high }) => {
 		if (low >= 1) return "it has a small fan of its own, which is heard all day";
 		if (high >= 1) return "whether it has a small fan of its own is not known";
-		if (high === 0) return "it has no fan of its own, and its fan plugs can slow every fan";
+		if (high === 0) return "it has no fan of its own, and its fan headers can slow every fan";
 		return low === high
-			? "some of its fan plugs cannot slow every kind of fan"
-			: "how its fan plugs slow fans is not known";
+			? "some of its fan headers cannot slow every kind of fan"
+			: "how its fan headers slow fans is not known";
 	},
 });

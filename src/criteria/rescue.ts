@@ -22,11 +22,11 @@ const smallHelpCounts = 0.2;
  */
 export const rescue = defineCriterion({
 	id: "rescue",
-	name: "ease of building and of starting",
+	name: "help at the first start",
 	asks: "How much would a silent, failed first start bother you?",
 	why: "A display says what is wrong. New firmware goes in without a processor. A reset button saves opening the case. Each saves hours, and parts that are fitted already save minutes.",
 	ends: {
-		worst: "nothing tells you why it stays dark",
+		worst: "nothing tells you why the computer stays dark",
 		best: "the board says what is wrong, updates itself and resets from outside",
 	},
 	unit: "aids",

@@ -49,6 +49,22 @@ export const room = defineCriterion({
 		if (low !== high) return "how much of what you mean to add finds a place is not known";
 		if (low === 1) return "the drives, cards and memory you mean to add later find a place";
 		if (low === 0) return "none of the drives, cards and memory you mean to add later finds a place";
-		return `${Math.round(low * 100)} percent of the drives, cards and memory you mean to add later find a place`;
+		return `${partWords(low)} of the drives, cards and memory you mean to add later find a place`;
 	},
 });
+
+/** Shares as they are told; what lies between is told by the nearest. */
+const toldShares: readonly (readonly [share: number, words: string])[] = [
+	[0.1, "few"],
+	[1 / 4, "about a quarter"],
+	[1 / 3, "about a third"],
+	[1 / 2, "about half"],
+	[2 / 3, "about two thirds"],
+	[3 / 4, "about three quarters"],
+	[0.9, "nearly all"],
+];
+
+function partWords(share: number): string {
+	const distance = ([told]: readonly [number, string]) => Math.abs(told - share);
+	return toldShares.reduce((best, one) => (distance(one) < distance(best) ? one : best))[1];
+}

@@ -8,7 +8,7 @@ const furthestK = 60;
 export const steadyPower = defineCriterion({
 	id: "steady-power",
 	formerly: ["stage-load"],
-	name: "cool power for hours",
+	name: "steady power for hours",
 	asks: "How much would a slowdown in long, heavy work bother you?",
 	why: "The power stages beside the socket feed the processor. When they get too hot, the board holds the processor back, and parts that stay hot for years wear out.",
 	ends: {

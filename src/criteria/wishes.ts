@@ -19,7 +19,7 @@ const weights = { must: 2, "would-like": 1 } as const;
  */
 export const wishes = defineCriterion({
 	id: "wishes",
-	name: "meeting your small wishes",
+	name: "your small wishes",
 	asks: "How much would giving up your small wishes bother you?",
 	why: "Wishes that are no must still make one board nicer to have than another.",
 	ends: { worst: "none of your small wishes is met", best: "all your small wishes are met" },
@@ -31,7 +31,7 @@ export const wishes = defineCriterion({
 	],
 	source: "own-convention",
 	grounds:
-		"The first wishes met please most; the last one is often forgotten. A must counts as two; one that takes boards out is not counted.",
+		"The first wishes met mean most; the last one is often forgotten. A must counts as two; one that takes boards out is not counted.",
 	reads: [
 		"wish.features/wireless",
 		"board.wireless.builtIn",
@@ -69,7 +69,7 @@ export const wishes = defineCriterion({
 		add(
 			soundUses.includes("optical") ? "would-like" : null,
 			"board.sound.optical",
-			"the light cable for sound",
+			"the optical cable for sound",
 			facts["board.sound.optical"],
 		);
 		add(
@@ -90,13 +90,13 @@ export const wishes = defineCriterion({
 		add(
 			facts["wish.features/error-correction"] === "would-like" && canCorrect ? "would-like" : null,
 			"board.memory.errorCorrection",
-			"memory that finds its errors",
+			"error-correcting memory",
 			facts["board.memory.errorCorrection"],
 		);
 		add(
 			facts.clockPlan === "maybe" ? "would-like" : null,
 			"board.raises.processorClock",
-			"raising the processor's speed",
+			"raising the processor's clock",
 			facts["board.raises.processorClock"],
 		);
 		if (wished.length === 0) return null;

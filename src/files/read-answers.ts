@@ -4,6 +4,7 @@ import { answersInHtml } from "../parts/answers-in-html.ts";
 import { answersOfToday, newestAnswersVersion } from "../parts/answers-versions.ts";
 import { type Checked, checkJson } from "../parts/check-json.ts";
 import { schemaVersion } from "../parts/schema-version.ts";
+import { withTodaysIds } from "../walk/saved-question-ids.ts";
 import { NewerFile } from "./newer-file.ts";
 import { BrokenJson, parseJson, readJson, readJsonText } from "./read-json.ts";
 import { UnreadableFile } from "./read-text.ts";
@@ -31,7 +32,8 @@ export function readAnswers(path: string): Checked<AnswersFile> {
 /** As readAnswers, and whether the answers stand inside a sheet. */
 export function readWalk(path: string): WalkRead {
 	const { json, inSheet } = answersAt(path);
-	return { checked: checkJson(answersFile, json), inSheet };
+	const checked = checkJson(answersFile, json);
+	return { checked: checked.value ? { ...checked, value: withTodaysIds(checked.value) } : checked, inSheet };
 }
 
 /**

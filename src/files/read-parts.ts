@@ -1,6 +1,7 @@
 import { readdirSync, statSync } from "node:fs";
 import { basename, join, resolve } from "node:path";
 import type { Fault } from "../parts/check-json.ts";
+import { cleanLine } from "../parts/clean-text.ts";
 import { makeMarket } from "../parts/make-market.ts";
 import type { Market, PartsFile } from "../parts/market.ts";
 import { BrokenJson, readJson } from "./read-json.ts";
@@ -37,14 +38,25 @@ export function readParts(path: string, more: readonly PartsFile[] = [], soundOn
 		if (faults.length > 0) faulty.push({ file, faults });
 		if (parts && (soundOnly || faults.length === 0)) sound.push(parts);
 	}
-	// The name alone: a path is long, and says more than the paper should.
-	const { market, clashes } = makeMarket(basename(resolve(path)) || path, [...sound, ...more]);
+	const { market, clashes } = makeMarket(marketName(path), [...sound, ...more]);
 	const empty = files.length === 0 ? [`${path}: there is no .json file in this folder, so the market is empty.`] : [];
 	return {
 		market,
 		faulty,
 		warnings: [...empty, ...clashes.map(({ kind, id }) => `${kind} "${id}" is given twice; the first one counts.`)],
 	};
+}
+
+/** Longest name of a market that an answers file may hold, in UTF-16 units; see parts/answers-file. */
+const longestName = 200;
+
+/** The name alone: a path is long, and says more than the paper should. A folder may be called anything, letters that no line may hold too. */
+function marketName(path: string): string {
+	return (
+		cleanLine(basename(resolve(path)))
+			.slice(0, longestName)
+			.trim() || "parts"
+	);
 }
 
 function partsOrReason(file: string): SoundParts {

@@ -1,5 +1,5 @@
-import { existsSync, readdirSync, statSync } from "node:fs";
-import { join } from "node:path";
+import { accessSync, constants, existsSync, readdirSync, statSync } from "node:fs";
+import { basename, dirname, extname, join, resolve } from "node:path";
 import type { AnswersFile } from "../parts/answers-file.ts";
 import { cleanLine } from "../parts/clean-text.ts";
 import { NewerFile } from "./newer-file.ts";
@@ -38,6 +38,24 @@ export function newWalkFile(folder: string, asOf: string): string {
 }
 
 /**
+ * A file name that nothing has yet, beside a file and called after it: mias.json beside mias.html, else mias-2.json. Null
+ * where the folder cannot be written.
+ */
+export function newFileBeside(file: string): string | null {
+	const folder = dirname(resolve(file));
+	try {
+		accessSync(folder, constants.W_OK);
+	} catch {
+		return null;
+	}
+	const stem = basename(file, extname(file));
+	for (let number = 1; ; number++) {
+		const path = join(folder, `${stem}${number > 1 ? `-${number}` : ""}.json`);
+		if (!existsSync(path)) return path;
+	}
+}
+
+/**
  * Looks through the folder; `wordsOf` tells a walk in a few words. A file that cannot be used is renamed, so that it is
  * kept and does not stand in the way; one of a newer program stays.
  */
@@ -70,7 +88,8 @@ export function nameOf({ name }: AnswersFile): string | null {
 	return cleanLine(name ?? "") || null;
 }
 
-function namesIn(folder: string): readonly string[] {
+/** Names of the files in the folder that may be walks. */
+export function namesIn(folder: string): readonly string[] {
 	try {
 		return readdirSync(folder)
 			.filter((name) => name.endsWith(".json"))
@@ -80,7 +99,8 @@ function namesIn(folder: string): readonly string[] {
 	}
 }
 
-function soundWalk(file: string): AnswersFile | "damaged" | "newer" | "unreadable" | "sheet" {
+/** The walk in a file, or why there is none. */
+export function soundWalk(file: string): AnswersFile | "damaged" | "newer" | "unreadable" | "sheet" {
 	try {
 		const { checked, inSheet } = readWalk(file);
 		return inSheet ? "sheet" : (checked.value ?? "damaged");

@@ -54,11 +54,12 @@ function open(folder: string): Conf<Record<string, unknown>> {
 }
 
 /** Values that no setting can have count as the default. */
-function readSettings(stored: Readonly<Record<string, unknown>>): WalkSettings {
+export function readSettings(stored: Readonly<Record<string, unknown>>): WalkSettings {
 	return {
 		colour: stored["colour"] === "never" ? "never" : defaultSettings.colour,
 		characters: stored["characters"] === "ascii" ? "ascii" : defaultSettings.characters,
 		face: stored["face"] === "line-by-line" ? "line-by-line" : defaultSettings.face,
+		lengths: stored["lengths"] === "with-inches" ? "with-inches" : defaultSettings.lengths,
 		...(typeof stored["helperName"] === "string" ? { helperName: stored["helperName"] } : {}),
 	};
 }

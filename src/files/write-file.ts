@@ -1,5 +1,18 @@
 import { randomBytes } from "node:crypto";
-import { closeSync, fsyncSync, linkSync, mkdirSync, openSync, renameSync, rmSync, writeSync } from "node:fs";
+import {
+	accessSync,
+	closeSync,
+	constants,
+	fchmodSync,
+	fsyncSync,
+	linkSync,
+	lstatSync,
+	mkdirSync,
+	openSync,
+	renameSync,
+	rmSync,
+	writeSync,
+} from "node:fs";
 import { dirname, resolve } from "node:path";
 import { reasonOf } from "./read-text.ts";
 
@@ -28,21 +41,24 @@ export interface WriteOptions {
 }
 
 /**
- * Writes a file whole or not at all: into a new file beside it, flushed to the disk, then put in place in one step.
+ * Writes a file whole or not at all: into a new file beside it, flushed to the disk, then put in place in one step. A
+ * file that is replaced keeps who may read and write it.
  *
  * @returns the full path
- * @throws UnwritableFile; `exists` tells that a file is there and was kept
+ * @throws UnwritableFile, also for a file that may only be read; `exists` tells that a file is there and was kept
  */
 export function writeFile(path: string, text: string, { replace, ownerOnly, makeFolder }: WriteOptions): string {
 	const target = resolve(path);
 	const beside = `${target}.${randomBytes(6).toString("hex")}.tmp`;
 	let made = false;
 	try {
+		const modeBefore = replace ? writableMode(target) : null;
 		if (makeFolder) mkdirSync(dirname(target), { recursive: true, mode: ownerOnly ? 0o700 : 0o777 });
 		// "wx" follows no link and overwrites nothing.
 		const file = openSync(beside, "wx", ownerOnly ? 0o600 : 0o666);
 		made = true;
 		try {
+			if (modeBefore !== null) keepMode(file, modeBefore);
 			writeWhole(file, Buffer.from(text, "utf8"));
 			fsyncSync(file);
 		} finally {
@@ -52,10 +68,35 @@ export function writeFile(path: string, text: string, { replace, ownerOnly, make
 		else putInPlace(beside, target);
 		return target;
 	} catch (error) {
+		if (error instanceof UnwritableFile) throw error;
 		const exists = (error as { code?: string }).code === "EEXIST";
 		throw new UnwritableFile(target, reasonOf(error), exists);
 	} finally {
 		if (made) rmSync(beside, { force: true });
+	}
+}
+
+/**
+ * Who may read and write the file that is to be replaced; null where there is none. Renaming would get round a file's own
+ * protection, so that is looked at here.
+ *
+ * @throws UnwritableFile for a file that nobody or not this user may write
+ */
+function writableMode(target: string): number | null {
+	const found = lstatSync(target, { throwIfNoEntry: false });
+	if (!found?.isFile()) return null;
+	const isProtected = (found.mode & 0o222) === 0;
+	if (isProtected) throw new UnwritableFile(target, "it is protected against writing");
+	accessSync(target, constants.W_OK);
+	return found.mode & 0o777;
+}
+
+/** Some file systems, such as those of USB sticks, know no modes. */
+function keepMode(file: number, mode: number): void {
+	try {
+		fchmodSync(file, mode);
+	} catch (error) {
+		if (!["EPERM", "ENOTSUP", "EOPNOTSUPP", "ENOSYS"].includes((error as { code?: string }).code ?? "")) throw error;
 	}
 }
 

@@ -49,6 +49,8 @@ export const suggestion = z.strictObject({
 	rival: z.literal(true).optional(),
 });
 export type Suggestion = z.infer<typeof suggestion>;
+/** A file holds no more suggestions than this. */
+export const mostSuggestions = 500;
 
 export type OwnPart = { [K in PartKind]: { readonly kind: K; readonly part: PartOf<K> } }[PartKind];
 
@@ -68,7 +70,7 @@ export const answersFile = z.strictObject({
 	market: z.strictObject({ version: line(200), fingerprint: line(80) }),
 	answers: z.record(line(80), answer),
 	parts: z.array(ownPart).max(500),
-	suggestions: z.array(suggestion).max(500).optional(),
+	suggestions: z.array(suggestion).max(mostSuggestions).optional(),
 });
 export type AnswersFile = z.infer<typeof answersFile>;
 export type Answers = Readonly<Record<string, Answer>>;

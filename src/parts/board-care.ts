@@ -11,9 +11,12 @@ const firmwareRelease = z.strictObject({
 });
 
 const supportRow = z.strictObject({
-	processor: fact(line(), { title: "Processor as listed", whereToFind: "The board's processor support list." }),
+	processor: fact(line(), {
+		title: "Processor as listed",
+		whereToFind: "The board's processor list, on its maker's support page.",
+	}),
 	fromVersion: fact(line(40).optional(), {
-		title: "Since firmware",
+		title: "From firmware",
 		whereToFind: "The list's column; the first version if it names none.",
 	}),
 	note: fact(line(200).optional(), { title: "Note beside it", whereToFind: "The list's column of notes or remarks." }),
@@ -37,13 +40,13 @@ export const boardCare = {
 					whereToFind: `${page} or pictures: four small lights, or two digits.`,
 				}),
 				resetAtBack: fact(z.boolean().optional(), {
-					title: "Button at the back that resets the settings",
+					title: "Button at the back to reset the settings",
 					whereToFind: `${page}, back panel.`,
 				}),
 				startButton: fact(z.boolean().optional(), { title: "Start button on the board", whereToFind: "Pictures." }),
 				secondFirmware: fact(z.boolean().optional(), { title: "Second firmware chip", whereToFind: page }),
 				backPlateFixed: fact(z.boolean().optional(), {
-					title: "Shield of the back sockets already fitted",
+					title: "Shield at the back already fitted",
 					whereToFind: "Pictures.",
 				}),
 			})
@@ -69,7 +72,7 @@ export const boardCare = {
 	supportList: fact(
 		z
 			.strictObject({
-				readOn: fact(date().optional(), { title: "Support list read on", whereToFind: "The day you read the list." }),
+				readOn: fact(date().optional(), { title: "Processor list read on", whereToFind: "The day you read the list." }),
 				partial: fact(z.boolean().optional(), {
 					title: "Only some rows noted",
 					whereToFind: "Say yes where only the processors you looked for are noted, not the whole list.",
@@ -80,7 +83,7 @@ export const boardCare = {
 				}),
 			})
 			.optional(),
-		{ title: "Processor support list", whereToFind: `${page}, support, processor list.` },
+		{ title: "Processor list", whereToFind: `${page}, support, processor list.` },
 	),
 	listsPublished: fact(
 		z

@@ -35,7 +35,10 @@ const cardSlot = z.strictObject({
 
 const m2Socket = z.strictObject({
 	name: connectorName,
-	key: fact(z.enum(["B", "M", "E"]).optional(), { title: "Key", whereToFind: `${page}; E is for wireless cards.` }),
+	key: fact(z.enum(["B", "M", "E"]).optional(), {
+		title: "Key (notch)",
+		whereToFind: `${page}; E is for wireless cards.`,
+	}),
 	lengthsMm: fact(z.array(count(16, 110)).max(8).optional(), {
 		title: "Drive lengths it can hold",
 		unit: "mm",
@@ -73,7 +76,7 @@ const drivePort = z.strictObject({
 
 const rearUsb = z.strictObject({
 	plug: fact(z.enum(["A", "C"]), {
-		title: "Shape",
+		title: "Shape of the plug",
 		whereToFind: "Pictures of the back: A is flat, C is small and oval.",
 	}),
 	gbps: fact(amount(0.012, 200).optional(), {

@@ -25,7 +25,7 @@ const condition = z.strictObject({
 	),
 	connector: named("Connector"),
 	wiredLanes: fact(count(0, 16).optional(), { title: "Lanes it then has", whereToFind: footnotes }),
-	generation: fact(count(1, 7).optional(), { title: "Generation it then has", whereToFind: footnotes }),
+	generation: fact(count(1, 7).optional(), { title: "PCI Express generation it then has", whereToFind: footnotes }),
 	dead: fact(z.boolean().optional(), { title: "Does not work then", whereToFind: footnotes }),
 });
 

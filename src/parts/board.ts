@@ -15,7 +15,7 @@ const boardMemory = z.strictObject({
 		title: "Memory type",
 		whereToFind: `${page}, "memory": DDR4 and DDR5 do not interchange.`,
 	}),
-	form: fact(z.enum(memoryForms).optional(), { title: "Module form", whereToFind: `${page}, "memory".` }),
+	form: fact(z.enum(memoryForms).optional(), { title: "Module shape (form)", whereToFind: `${page}, "memory".` }),
 	slots: fact(count(0, 32).optional(), {
 		title: "Memory slots",
 		whereToFind: `${page}, "memory": 2 x DIMM, 4 x DIMM.`,
@@ -28,7 +28,7 @@ const boardMemory = z.strictObject({
 		whereToFind: `${page} or the memory list.`,
 	}),
 	rates: fact(z.array(memoryRate).max(24).optional(), {
-		title: "Rates by modules a channel",
+		title: "Memory rates by modules a channel",
 		whereToFind: "The manual or the memory list: rates with one and with two modules a channel.",
 	}),
 	highestMtPerS: fact(count(400, 20000).optional(), {
@@ -64,7 +64,10 @@ export const board = z.strictObject({
 					title: "Lanes from chipset to processor",
 					whereToFind: "The chipset maker's page.",
 				}),
-				generation: fact(count(1, 7), { title: "Generation of that link", whereToFind: "The chipset maker's page." }),
+				generation: fact(count(1, 7), {
+					title: "PCI Express generation of that link",
+					whereToFind: "The chipset maker's page.",
+				}),
 			})
 			.optional(),
 		{ title: "Link from chipset to processor", whereToFind: "The chipset maker's page." },
@@ -82,7 +85,7 @@ export const board = z.strictObject({
 				}),
 			})
 			.optional(),
-		{ title: "What can be raised", whereToFind: "The chipset maker's page." },
+		{ title: "Speeds that can be raised", whereToFind: "The chipset maker's page." },
 	),
 	form: fact(z.enum(boardForms).optional(), {
 		title: "Board size (form)",
@@ -124,12 +127,12 @@ export const board = z.strictObject({
 					whereToFind: "Measure on the manual's drawing.",
 				}),
 				ownBackPlate: fact(z.boolean().optional(), {
-					title: "Comes with its own cooler back plate or brackets",
+					title: "Has its own cooler plate or brackets",
 					whereToFind: "Pictures of the board and of its back.",
 				}),
 			})
 			.optional(),
-		{ title: "Distances", whereToFind: "The manual's drawing." },
+		{ title: "Distances from the socket", whereToFind: "The manual's drawing." },
 	),
 	memory: fact(boardMemory.optional(), { title: "Memory", whereToFind: `${page}, "memory".` }),
 	...boardConnectors,

@@ -30,7 +30,7 @@ export const pcCase = z.strictObject({
 		whereToFind: "The case itself.",
 	}),
 	backCutOuts: fact(z.boolean().optional(), {
-		title: "Cut-outs for boards with plugs on the back",
+		title: "Cut-outs for plugs on the board's back",
 		whereToFind: `${page}: said where it is so.`,
 	}),
 	backCutOutPatterns: fact(z.array(line(60)).max(12).optional(), {
@@ -67,16 +67,22 @@ export const pcCase = z.strictObject({
 		unit: "mm",
 		whereToFind: `${page}, "CPU cooler clearance".`,
 	}),
-	cardSlots: fact(count(0, 14).optional(), { title: "Card slots", whereToFind: `${page}, "expansion slots".` }),
-	uprightSlots: fact(count(0, 6).optional(), { title: "Upright card slots", whereToFind: `${page}, "vertical".` }),
+	cardSlots: fact(count(0, 14).optional(), {
+		title: "Card openings at the back",
+		whereToFind: `${page}, "expansion slots".`,
+	}),
+	uprightSlots: fact(count(0, 6).optional(), {
+		title: "Openings for an upright card",
+		whereToFind: `${page}, "vertical".`,
+	}),
 	supplyForms: fact(z.array(z.enum(supplyForms)).max(5).optional(), {
-		title: "Supply forms",
+		title: "Supply shapes (forms)",
 		whereToFind: `${page}, "power supply".`,
 	}),
 	supplyMaxLengthMm: fact(amount(50, 400).optional(), { title: "Longest supply", unit: "mm", whereToFind: page }),
 	supplyIncludedW: fact(amount(0, 3000).optional(), { title: "Supply in the case", unit: "W", whereToFind: page }),
 	frontOpen: fact(z.enum(["mesh", "slits", "solid"]).optional(), {
-		title: "Front",
+		title: "Front (open or closed)",
 		whereToFind: "Pictures or the case.",
 	}),
 	fanPlaces: fact(
@@ -100,7 +106,7 @@ export const pcCase = z.strictObject({
 					place: fact(z.enum(casePlaces), { title: "Place", whereToFind: page }),
 					lengthsMm: fact(z.array(count(80, 600)).max(8), { title: "Lengths", unit: "mm", whereToFind: page }),
 					maxThicknessMm: fact(amount(10, 150).optional(), {
-						title: "Room for radiator and fans",
+						title: "Room for radiator with its fans",
 						unit: "mm",
 						whereToFind: page,
 					}),
@@ -124,7 +130,7 @@ export const pcCase = z.strictObject({
 			)
 			.max(8)
 			.optional(),
-		{ title: "Front plugs", whereToFind: "The loose ends of the case's cables." },
+		{ title: "Plugs of the front", whereToFind: "The loose ends of the case's cables." },
 	),
 	frontSockets: fact(z.array(line(40)).max(24).optional(), {
 		title: "Sockets at the front",
@@ -140,7 +146,7 @@ export const pcCase = z.strictObject({
 		{ title: "Drive places", whereToFind: `${page}, "drive bays".` },
 	),
 	hubUsesUsb2: fact(z.boolean().optional(), {
-		title: "Its fan or lighting hub takes a 9-pin USB header",
+		title: "Its hub takes a 9-pin USB header",
 		whereToFind: "The hub's cables.",
 	}),
 });

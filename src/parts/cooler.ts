@@ -6,7 +6,7 @@ const page = "The cooler maker's page";
 
 export const cooler = z.strictObject({
 	...partBasics,
-	kind: fact(z.enum(["air", "liquid"]).optional(), { title: "Kind", whereToFind: page }),
+	kind: fact(z.enum(["air", "liquid"]).optional(), { title: "Kind (air or liquid)", whereToFind: page }),
 	kits: fact(
 		z
 			.array(
@@ -20,17 +20,17 @@ export const cooler = z.strictObject({
 		{ title: "Mounting kits", whereToFind: `${page}, "compatibility" or "sockets".` },
 	),
 	needsBoardBackPlate: fact(z.boolean().optional(), {
-		title: "Uses the board's own back plate or brackets",
+		title: "Uses the board's own plate or brackets",
 		whereToFind: "Its manual, first pages.",
 	}),
 	heightMm: fact(amount(15, 400).optional(), { title: "Height", unit: "mm", whereToFind: `${page}, "dimensions".` }),
 	overMemoryMm: fact(amount(0, 200).optional(), {
-		title: "From socket's centre toward the memory",
+		title: "From socket's centre towards memory",
 		unit: "mm",
 		whereToFind: "Its drawing.",
 	}),
 	overSlotMm: fact(amount(0, 200).optional(), {
-		title: "From socket's centre toward the first slot",
+		title: "From socket's centre towards first slot",
 		unit: "mm",
 		whereToFind: "Its drawing.",
 	}),

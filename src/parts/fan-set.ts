@@ -8,8 +8,12 @@ export const fanSet = z.strictObject({
 	...partBasics,
 	sizeMm: fact(count(40, 300).optional(), { title: "Size", unit: "mm", whereToFind: label }),
 	count: fact(count(1, 20).optional(), { title: "Fans in the set", whereToFind: "The box." }),
-	amps: fact(amount(0.01, 5).optional(), { title: "Current a fan", unit: "A", whereToFind: label }),
-	startAmps: fact(amount(0.01, 8).optional(), { title: "Current at start a fan", unit: "A", whereToFind: label }),
+	amps: fact(amount(0.01, 5).optional(), { title: "Current of one fan", unit: "A", whereToFind: label }),
+	startAmps: fact(amount(0.01, 8).optional(), {
+		title: "Current of one fan at its start",
+		unit: "A",
+		whereToFind: label,
+	}),
 	plug: fact(z.enum(["3-pin", "4-pin"]).optional(), { title: "Plug", whereToFind: "Count its holes." }),
 	lightVolts: fact(z.union([z.literal(5), z.literal(12)]).optional(), {
 		title: "Voltage of its lights",

@@ -31,7 +31,7 @@ export const graphicsCard = z.strictObject({
 		title: "Power plugs",
 		whereToFind: `${page}, or look at the card; the plug is never to be guessed from its watts.`,
 	}),
-	watts: fact(amount(5, 1500).optional(), { title: "Board power", unit: "W", whereToFind: page }),
+	watts: fact(amount(5, 1500).optional(), { title: "Watts (board power)", unit: "W", whereToFind: page }),
 	supplyAdvisedW: fact(amount(100, 3000).optional(), { title: "Supply advised", unit: "W", whereToFind: page }),
 	pictureSockets: fact(z.array(z.enum(pictureSockets)).max(8).optional(), {
 		title: "Picture sockets",

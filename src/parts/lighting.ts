@@ -9,7 +9,7 @@ export const lighting = z.strictObject({
 		unit: "V",
 		whereToFind: "Printed on the strip; 5 V in a 12 V header is destroyed.",
 	}),
-	lights: fact(count(1, 5000).optional(), { title: "Lights", whereToFind: "The box." }),
+	lights: fact(count(1, 5000).optional(), { title: "How many lights", whereToFind: "The box." }),
 	amps: fact(amount(0.01, 50).optional(), { title: "Current at full white", unit: "A", whereToFind: "The box." }),
 	plug: fact(z.enum(["5 V three-pin", "12 V four-pin", "maker's own"]).optional(), {
 		title: "Plug",

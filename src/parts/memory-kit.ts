@@ -9,7 +9,7 @@ export const memoryKit = z.strictObject({
 	...partBasics,
 	type: fact(z.enum(memoryTypes).optional(), { title: "Memory type", whereToFind: `${label}: DDR4, DDR5.` }),
 	form: fact(z.enum(memoryForms).optional(), {
-		title: "Module form",
+		title: "Module shape (form)",
 		whereToFind: `${label}: DIMM is long, SO-DIMM is for laptops.`,
 	}),
 	modules: fact(count(1, 32).optional(), { title: "Modules", whereToFind: 'The pack: "2 x 16 GB" is two modules.' }),
@@ -24,7 +24,7 @@ export const memoryKit = z.strictObject({
 		unit: "MT/s",
 		whereToFind: "The maker's page, JEDEC or default rate.",
 	}),
-	ranks: fact(count(1, 8).optional(), { title: "Ranks a module", whereToFind: `${label}: 1Rx8, 2Rx8.` }),
+	ranks: fact(count(1, 8).optional(), { title: "Ranks a module (1R, 2R)", whereToFind: `${label}: 1Rx8, 2Rx8.` }),
 	errorCorrection: fact(z.enum(["none", "on-chip", "full"]).optional(), {
 		title: "Error correction",
 		whereToFind: `${label}: ECC is full; every DDR5 chip has on-chip correction, which is not the same.`,

@@ -9,6 +9,6 @@ export const memoryRate = z.strictObject({
 		title: "Modules a channel",
 		whereToFind: "The table's 1 DPC, 2 DPC columns.",
 	}),
-	ranks: fact(count(1, 8).optional(), { title: "Ranks a module", whereToFind: "The table's 1R, 2R rows." }),
-	mtPerS: fact(count(400, 20000), { title: "Rate", unit: "MT/s", whereToFind: "The table's figures." }),
+	ranks: fact(count(1, 8).optional(), { title: "Ranks a module (1R, 2R)", whereToFind: "The table's 1R, 2R rows." }),
+	mtPerS: fact(count(400, 20000), { title: "Memory rate", unit: "MT/s", whereToFind: "The table's figures." }),
 });

@@ -9,7 +9,7 @@ const servedGeneration = z.strictObject({
 	served: fact(z.enum(["yes", "from firmware", "no"]), { title: "Works", whereToFind: table }),
 	startsFrom: fact(line(40).optional(), {
 		title: "Firmware it starts with",
-		whereToFind: "The board's processor support list.",
+		whereToFind: "The board's processor list, on its maker's support page.",
 	}),
 	safeFrom: fact(line(40).optional(), {
 		title: "Firmware that protects it",
@@ -24,13 +24,16 @@ export const platform = z.strictObject({
 	invented: partBasics.invented,
 	socket: fact(line(40), { title: "Socket", whereToFind: table }),
 	chipset: fact(line(60), { title: "Chipset", whereToFind: table }),
-	generations: fact(z.array(servedGeneration).min(1).max(40), { title: "Generations", whereToFind: table }),
+	generations: fact(z.array(servedGeneration).min(1).max(40), { title: "Processor generations", whereToFind: table }),
 	dropsOlderFrom: fact(
 		z
 			.array(
 				z.strictObject({
-					generation: fact(line(60), { title: "Generation dropped", whereToFind: table }),
-					version: fact(line(40), { title: "From firmware", whereToFind: "The board's firmware notes." }),
+					generation: fact(line(60), { title: "Processor generation dropped", whereToFind: table }),
+					version: fact(line(40), {
+						title: "Dropped from this firmware on",
+						whereToFind: "The board's firmware notes.",
+					}),
 				}),
 			)
 			.max(40)
@@ -44,7 +47,7 @@ export const platform = z.strictObject({
 				memoryRate: fact(z.boolean().optional(), { title: "Memory rate can be raised", whereToFind: table }),
 			})
 			.optional(),
-		{ title: "What can be raised", whereToFind: table },
+		{ title: "Speeds that can be raised", whereToFind: table },
 	),
 	evidence: partBasics.evidence,
 });

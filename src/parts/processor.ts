@@ -16,11 +16,11 @@ export const processor = z.strictObject({
 		whereToFind: `${page}, "socket" or "package"; it is also printed on the processor's box.`,
 	}),
 	generation: fact(line(60).optional(), {
-		title: "Generation",
+		title: "Generation by name",
 		whereToFind: `${page}, "generation", "series" or "code name".`,
 	}),
 	series: fact(line(60).optional(), {
-		title: "Series",
+		title: "Series by name",
 		whereToFind: `${page}; boards' footnotes name the series when slots work differently with some processors.`,
 	}),
 	cores: fact(count(1, 512).optional(), { title: "Cores", whereToFind: `${page}, "cores".` }),

@@ -72,7 +72,7 @@ export const sheetFile = z.object({
 	suggestions: z.array(
 		z.object({ label: z.string(), text: z.string(), by: z.string(), state: z.enum(["open", "taken", "left"]) }),
 	),
-	told: z.array(z.object({ boardName: z.string(), text: z.string() })),
+	told: z.array(z.object({ boardName: z.string(), text: z.string(), isListed: z.boolean() })),
 	sources: texts,
 	/** The walk it was made of; null where there was none. */
 	answersFile: answersFile.nullable(),

@@ -7,13 +7,17 @@ const cables = 'The cables of the supply, or its maker\'s page, "connectors"';
 
 export const supply = z.strictObject({
 	...partBasics,
-	watts: fact(amount(20, 3000).optional(), { title: "Rating", unit: "W", whereToFind: "The label on its side." }),
+	watts: fact(amount(20, 3000).optional(), {
+		title: "Watts on the label",
+		unit: "W",
+		whereToFind: "The label on its side.",
+	}),
 	twelveVoltA: fact(amount(1, 300).optional(), {
 		title: "Current at 12 V",
 		unit: "A",
-		whereToFind: "The label on its side; several 12 V rails are not simply added up.",
+		whereToFind: "The label on its side; several 12 V rails are not added up.",
 	}),
-	form: fact(z.enum(supplyForms).optional(), { title: "Form", whereToFind: "The maker's page." }),
+	form: fact(z.enum(supplyForms).optional(), { title: "Shape (form)", whereToFind: "The maker's page." }),
 	lengthMm: fact(amount(50, 400).optional(), { title: "Length", unit: "mm", whereToFind: "The maker's page." }),
 	mainPlug: fact(z.enum(["24-pin", "20+4-pin", "20-pin", "10-pin 12 V only"]).optional(), {
 		title: "Main plug",

@@ -13,12 +13,22 @@ interface Told {
 
 /** The evidence of a fact that somebody told. */
 export function toldEvidence(by: string, date: string, quote: string | null): Evidence {
-	return { standing: "stated", ...(quote === null ? {} : { quote }), where: begin + by, date, by };
+	return { standing: "stated", ...(quote === null ? {} : { quote }), where: toldWhere(by), date, by };
+}
+
+/** Where a figure comes from that somebody told: "told by Ada". */
+export function toldWhere(by: string): string {
+	return begin + by;
+}
+
+/** Whether what is noted of where a figure comes from says that somebody told it. */
+export function isTold(where: string | undefined): boolean {
+	return where?.startsWith(begin) ?? false;
 }
 
 /** Who told a fact; null where it was read somewhere, or nothing was noted. */
 export function toldOf(evidence: Evidence | undefined): Told | null {
-	if (!evidence?.where?.startsWith(begin)) return null;
+	if (evidence?.where === undefined || !isTold(evidence.where)) return null;
 	return { by: evidence.where.slice(begin.length), on: evidence.date ?? null, quote: evidence.quote ?? null };
 }
 

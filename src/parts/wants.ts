@@ -102,7 +102,7 @@ export interface Wants {
 	/** The fastest the wired network outside the computer gets: of router and line, in Gb/s. */
 	readonly routerGbps: number | null;
 	readonly clockPlan: ClockPlan | null;
-	/** Helps the board must have. */
+	/** Aids the board must have. */
 	readonly rescueMusts: readonly RescueAid[] | null;
 	/** Fans beside the one on the processor. */
 	readonly caseFans: number | null;
@@ -168,7 +168,7 @@ export const wantTitles: Readonly<Record<keyof Wants, string>> = {
 	rearDevices: "USB things at the back",
 	routerGbps: "speed of the wired network, Gb/s",
 	clockPlan: "plan to raise the processor's clock",
-	rescueMusts: "helps the board must have",
+	rescueMusts: "aids the board must have",
 	caseFans: "fans in the case",
 	lights: "lights by their plug",
 	soundUses: "ways to listen and record",

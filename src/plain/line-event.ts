@@ -1,3 +1,4 @@
+import { explainsWords, wordMark } from "../screens/marked-words.ts";
 import type { Screen } from "../screens/screen.ts";
 
 type WalkEvent = Screen["choices"][number]["event"];
@@ -6,6 +7,7 @@ type WalkEvent = Screen["choices"][number]["event"];
 export type LineMeaning =
 	| { readonly kind: "event"; readonly event: WalkEvent }
 	| { readonly kind: "help" }
+	| { readonly kind: "words" }
 	| { readonly kind: "problem"; readonly words: string };
 
 const commands: Readonly<Record<string, WalkEvent>> = {
@@ -27,6 +29,7 @@ export function lineMeaning(screen: Screen, line: string): LineMeaning {
 	const typed = line.trim();
 	const word = typed.toLowerCase();
 	if (word === "?" || word === "help") return { kind: "help" };
+	if (word === wordMark && explainsWords(screen)) return { kind: "words" };
 	const command = Object.hasOwn(commands, word) ? commands[word] : undefined;
 	if (command) return { kind: "event", event: command };
 	const byWords = choiceByWords(screen, word);

@@ -1,4 +1,5 @@
 import { blockLines } from "../screens/block-lines.ts";
+import { wordBlocks } from "../screens/marked-words.ts";
 import type { Screen } from "../screens/screen.ts";
 import { wrapText } from "../screens/wrap-lines.ts";
 import { lineMeaning } from "./line-event.ts";
@@ -42,6 +43,7 @@ export async function runPlainWalk(face: PlainFace): Promise<void> {
 			face.dispatch(meaning.event);
 			screen = face.screen();
 		} else if (meaning.kind === "problem") face.write(`\n${wrapText(meaning.words, face.width).join("\n")}\n`);
+		else if (meaning.kind === "words") face.write(`\n${blockLines(wordBlocks(screen), face.width).join("\n")}\n`);
 		else face.write(`${helpText(screen, face.width)}\n`);
 	}
 }

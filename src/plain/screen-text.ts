@@ -1,5 +1,6 @@
 import { markWords } from "../screens/arrange.ts";
 import { blockLines } from "../screens/block-lines.ts";
+import { wordsMarked } from "../screens/marked-words.ts";
 import type { Block, Choice, Screen } from "../screens/screen.ts";
 import { wrapText } from "../screens/wrap-lines.ts";
 
@@ -52,7 +53,8 @@ function choiceMark({ key }: Choice, index: number, byKey: boolean): string {
 }
 
 /** The prompt line: what can be typed now. */
-export function promptText({ choices, typing, enter, help }: Screen, width: number): string {
+export function promptText(screen: Screen, width: number): string {
+	const { choices, typing, enter, help } = screen;
 	const canMark = choices.some(({ mark }) => mark);
 	const canRepeat = choices.some(({ mark }) => (mark?.most ?? 1) > 1);
 	const all = choices.length === 1 ? "1" : `1 to ${choices.length}`;
@@ -66,6 +68,7 @@ export function promptText({ choices, typing, enter, help }: Screen, width: numb
 		...(enter ? [`Enter: ${enter.words}`] : []),
 		"b: back",
 		...(help.length > 0 ? ["?: why, and where to find it"] : []),
+		...(wordsMarked(screen).length > 0 ? ["*: words explained"] : []),
 		"r: review",
 		"m: more",
 		"s: save and leave",

@@ -23,7 +23,7 @@ export function importanceQuestion(
 		hint: `From "${criterion.ends.worst}" to "${criterion.ends.best}"`,
 		why: criterion.why,
 		whereToFind: "In yourself: picture the worst case on a bad day, and how you would feel.",
-		changes: `How much ${criterion.name} counts in the score. It takes no board out.`,
+		changes: `Your answer sets how much weight the score gives to ${criterion.name}. It takes no board out.`,
 		notSure: "It is counted like the others, and the sheet says that you were not sure.",
 		options: () => importanceTiers.map((value) => ({ value, ...words[value] })),
 		expected: (value) =>

@@ -21,7 +21,7 @@ const groups: { readonly [K in PickedKind]?: (part: never) => string } = {
 	},
 	memory: ({ type }: MemoryKit) => type ?? "Type not known",
 	cooler: ({ kind }: Cooler) =>
-		kind === "liquid" ? "With pump and hoses" : kind === "air" ? "Metal and a fan" : "Kind not known",
+		kind === "liquid" ? "Liquid: a pump and hoses" : kind === "air" ? "Air: metal and a fan" : "Kind not known",
 	drive: ({ shape }: Drive) => (shape === "M.2" ? "Sticks (M.2)" : shape ? `Drives of ${shape}` : "Shape not known"),
 };
 

@@ -6,10 +6,10 @@ export function smallWishes({ wishes, addInCards, soundUses, colourTaste, clockP
 	const hasCard = addInCards?.some(({ use }) => use === "wireless network") ?? false;
 	return [
 		...((wireless === "would-like" || wireless === "must") && !hasCard ? ["wireless"] : []),
-		...(soundUses?.includes("optical") ? ["a light cable for sound"] : []),
+		...(soundUses?.includes("optical") ? ["an optical cable for sound"] : []),
 		...(soundUses?.includes("surround") ? ["sockets for five speakers"] : []),
 		...(colourTaste === "dark" || colourTaste === "light" ? [`a ${colourTaste} board`] : []),
-		...(wishes["features/error-correction"] === "would-like" ? ["memory that finds its errors"] : []),
-		...(clockPlan === "maybe" ? ["raising the processor's speed one day"] : []),
+		...(wishes["features/error-correction"] === "would-like" ? ["error-correcting memory"] : []),
+		...(clockPlan === "maybe" ? ["raising the processor's clock one day"] : []),
 	];
 }

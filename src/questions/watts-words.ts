@@ -25,7 +25,7 @@ function warmWords({ sessionLength }: BuildFacts): string {
 	const [low, high] = [warmUpMinutes.high, warmUpMinutes.low].map((constant) =>
 		Math.round(100 * warmedUp(sessionMinutes.minutes, constant)),
 	);
-	return ` In ${sessionMinutes.minutes} minutes the board's power stages get only ${low} to ${high} percent as far above the air as in hours.`;
+	return ` Work that ends after ${sessionMinutes.minutes} minutes warms the parts that feed the processor only ${low} to ${high} per cent as much as work for hours.`;
 }
 
 function rangeWords({ low, high }: Interval): string {

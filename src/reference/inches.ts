@@ -2,3 +2,8 @@
 export function mmOfInches(inches: number): number {
 	return Math.round(inches * 25.4 * 1e6) / 1e6;
 }
+
+/** Millimetres in inches, unrounded. */
+export function inchesOfMm(mm: number): number {
+	return mm / 25.4;
+}

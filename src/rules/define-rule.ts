@@ -6,6 +6,8 @@ import type { MessageData, Outcome, Severity } from "./outcome.ts";
 export interface Need {
 	readonly messageId: string;
 	readonly data: MessageData;
+	/** Needs, by message id, of which this one says enough as long as the answer that they hang on is open. */
+	readonly standsFor?: readonly string[];
 }
 
 export interface RuleWords {

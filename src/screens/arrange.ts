@@ -1,7 +1,8 @@
 import { type Measure, wrapText } from "../sheet/wrap-text.ts";
 import { blockLines } from "./block-lines.ts";
-import { type Face, inField, shownChoices } from "./face.ts";
+import { type Face, inField, isOpen, shownChoices } from "./face.ts";
 import { keymap } from "./keys.ts";
+import { wordBlocks, wordMark, wordsMarked } from "./marked-words.ts";
 import type { Block, Choice, Screen } from "./screen.ts";
 import { graphemesOf } from "./text-field.ts";
 
@@ -71,8 +72,8 @@ export const smallest: ScreenSize = { columns: 40, rows: 12 };
 const markColumns = 2;
 /** On fewer rows, empty rows and the less needed keys of the footer give way to text. */
 const airFrom = 18;
-/** Long text leaves the list at least this part of the window. */
-const leastForChoices = 0.4;
+/** Long text leaves the list at least this part of the window; text of more than two windows is there to be read. */
+const leastForChoices = { usual: 0.4, besideMuchText: 0.25 };
 
 /** Whether a terminal is too small for a screen; then one is told so, and keys rest. */
 export function isTooSmall({ columns, rows }: ScreenSize): boolean {
@@ -84,14 +85,15 @@ export function arrange(screen: Screen, face: Face, size: ScreenSize, measure: M
 	if (isTooSmall(size)) return tooSmall(size, measure);
 	const air = size.rows < airFrom ? 0 : 1;
 	const footer = footerLines(screen, face, size, measure);
-	const isWide = size.columns >= sideFrom && !face.helpOpen;
-	const sources = face.helpOpen ? [] : screen.sources;
+	const covered = isOpen(face);
+	const isWide = size.columns >= sideFrom && !covered;
+	const sources = covered ? [] : screen.sources;
 	const sideColumns = sources.length > 0 && size.columns >= wideSideFrom ? wideSideColumns : narrowSideColumns;
 	const sourcesBeside =
 		isWide &&
 		sources.length > 0 &&
 		blockLines([...screen.side, ...sources], sideColumns, measure).length <= size.rows - 1 - air - footer.length;
-	const hasSide = screen.side.length > 0 && !face.helpOpen;
+	const hasSide = screen.side.length > 0 && !covered;
 	const beside = isWide && (hasSide || sourcesBeside);
 	const width = beside ? size.columns - sideColumns - gap : size.columns;
 	const wrap = (text: string) => wrapText(text, width, { measure, breakWords: true });
@@ -103,18 +105,18 @@ export function arrange(screen: Screen, face: Face, size: ScreenSize, measure: M
 	const sideAbove = hasSide && !beside ? cutLines(blockLines(screen.side, width, measure), 4, sideGoesOn) : [];
 	const ownText = [...sideAbove, ...(sideAbove.length > 0 ? [""] : []), ...blockLines(screen.body, width, measure)]
 		.length;
-	const fullText = face.helpOpen
-		? blockLines(helpBlocks(screen), width, measure)
+	const fullText = covered
+		? blockLines(face.wordsOpen ? wordBlocks(screen) : helpBlocks(screen), width, measure)
 		: [
 				...sideAbove,
 				...(sideAbove.length > 0 ? [""] : []),
 				// What is longer than the column beside it stands below the text, where it can be read on.
 				...blockLines([...screen.body, ...(sourcesBeside ? [] : sources)], width, measure),
 			];
-	const fieldRows = screen.typing && !face.helpOpen ? 1 : 0;
+	const fieldRows = screen.typing && !covered ? 1 : 0;
 	const above = 1 + title.length + message.length + air;
 	const room = size.rows - 1 - above - fieldRows - air - footer.length;
-	const shown = face.helpOpen ? [] : shownChoices(screen, face);
+	const shown = covered ? [] : shownChoices(screen, face);
 	const row = Math.min(face.row, shown.length - 1);
 	const drawnAs = (choice: Choice, index: number, withDetail: boolean) => {
 		const heading = choice.group !== undefined && choice.group !== shown[index - 1]?.group ? choice.group : null;
@@ -129,7 +131,7 @@ export function arrange(screen: Screen, face: Face, size: ScreenSize, measure: M
 	const choiceRows = Math.min(
 		rowsOf(drawn),
 		Math.max(
-			Math.ceil(space * leastForChoices),
+			Math.ceil(space * (fullText.length > 2 * space ? leastForChoices.besideMuchText : leastForChoices.usual)),
 			space - fullText.length,
 			Math.min(space, (drawn[row]?.headingLines ?? 0) + (drawn[row]?.labelLines ?? 0)),
 		),
@@ -338,7 +340,7 @@ function helpBlocks(screen: Screen): readonly Block[] {
 
 /** The keys that matter now; on a low terminal one line of those needed most. */
 function footerLines(screen: Screen, face: Face, size: ScreenSize, measure: Measure): string[] {
-	if (face.helpOpen) return ["? or Esc close   Up/Down read on"];
+	if (isOpen(face)) return [`${face.wordsOpen ? wordMark : "?"} or Esc close   Up/Down read on`];
 	const isEmpty = face.field.text.trim() === "";
 	const isPage = screen.typing?.kind === "page";
 	const wanted = isPage ? "paste, then Enter" : "type, then Enter";
@@ -354,7 +356,12 @@ function footerLines(screen: Screen, face: Face, size: ScreenSize, measure: Meas
 	const move = only ? (more.length > 0 ? "Down pick a line" : `Down ${only.label.toLowerCase()}`) : "Up/Down move";
 	const typing = screen.typing?.kind === "words" ? ["type to find"] : [];
 	const all = [move, ...space, enter, ...typing, "Esc back", "? help", "Tab more"];
-	if (size.rows >= airFrom) return joinedPieces(all, size.columns, measure);
+	if (size.rows >= airFrom) {
+		const lines = joinedPieces(all, size.columns, measure);
+		const withWords = joinedPieces([...all, `${wordMark} words`], size.columns, measure);
+		// The mark itself is the key, so that no row of text is given up for saying so.
+		return wordsMarked(screen).length > 0 && withWords.length === lines.length ? withWords : lines;
+	}
 	// On a narrow line what Enter does is enough.
 	const few = [enter.replace("Space or ", ""), "Esc back", "? help", "Tab more"].join("  ");
 	return [cutTo(few, size.columns, measure)];

@@ -63,7 +63,7 @@ export function askShopScreen(
 			...toldPaths(board).map(
 				(path): Choice => ({ label: `Take back: ${shortTitle(path)}`, event: { type: "take-back", path } }),
 			),
-			{ label: "What to find out", event: { type: "find-out" } },
+			{ label: "What could still change the shortlist", event: { type: "find-out" } },
 			{ label: "To the shortlist", event: { type: "shortlist" } },
 		],
 		enter: { words: "go back to where you were", event: { type: "back" } },

@@ -30,7 +30,7 @@ export function boardScreen(view: WalkView, boardId: string): Screen {
 	// Before the first answer there is no shortlist to go back to.
 	const first: Choice =
 		Object.keys(view.state.answers).length === 0
-			? { label: "Start the walk, so that it can be held against your computer", event: { type: "go-on" } }
+			? { label: "Start the walk, to see whether it suits you", event: { type: "go-on" } }
 			: { label: "Back to the shortlist", event: { type: "shortlist" } };
 	return plainScreen(view, {
 		id: `board:${board.id}`,

@@ -54,7 +54,7 @@ export function boardsLeftBlocks(view: WalkView): readonly Block[] {
 /** What fell out in a line a reason. */
 export function fellOutLines(judgement: Judgement): readonly Block[] {
 	const groups = onlyInventedBoards(judgement) ? [] : fellOut(judgement);
-	return groups.length === 0 ? [text("Nothing has fallen out.")] : [list(groups.map(fellOutLine))];
+	return groups.length === 0 ? [text("No board has been taken out.")] : [list(groups.map(fellOutLine))];
 }
 
 function fellOutLine({ ruleId, boards }: FellOut): string {

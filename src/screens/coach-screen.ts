@@ -3,7 +3,7 @@ import { worthsWhenAsked } from "../choose/next-question.ts";
 import { whatIf } from "../choose/what-if.ts";
 import { questionById } from "../questions/all-questions.ts";
 import { findOutWords } from "../sheet/find-out-words.ts";
-import { giverWords, proposedWords } from "../sheet/suggestion-words.ts";
+import { becameWords, giverWords, proposedWords } from "../sheet/suggestion-words.ts";
 import { whatIfWords } from "../sheet/what-if-words.ts";
 import { namelessHelper } from "../walk/helper-name.ts";
 import {
@@ -46,7 +46,7 @@ export function coachScreen(view: WalkView): Screen {
 		title: "What I would check myself",
 		body: [
 			text(leftWords(view.judgement())),
-			...(open.length === 0 ? [text("Nothing that bears on the shortlist is open.")] : []),
+			...(open.length === 0 ? [text("Nothing that is open could change the shortlist.")] : []),
 			...(told.length > 0
 				? [heading("Open, by what it could change"), list(told.map(({ words }) => `${words.what}: ${words.changes}`))]
 				: []),
@@ -65,6 +65,7 @@ export function coachScreen(view: WalkView): Screen {
 						list(mine.map((one) => `${labelOf(one.questionId)}: ${proposedWords(one.questionId, one, view.context)}.`)),
 					]
 				: []),
+			...becameBlocks(view),
 			heading("How it goes"),
 			text("What is open you answer at once. Where the builder has answered, you suggest another answer."),
 		],
@@ -79,12 +80,12 @@ export function coachScreen(view: WalkView): Screen {
 				}),
 			),
 			...(open.some(({ questionId }) => questionId === null)
-				? [{ label: "Find out about boards and parts", event: { type: "find-out" } as const }]
+				? [{ label: "What could still change the shortlist", event: { type: "find-out" } as const }]
 				: []),
 			...(theirs.length > 0
 				? [
 						{
-							label: `Look through what is answered: ${theirs.length}`,
+							label: `All answers: ${theirs.length}`,
 							detail: "Suggest another answer where you know better",
 							event: { type: "review" } as const,
 						},
@@ -92,10 +93,23 @@ export function coachScreen(view: WalkView): Screen {
 				: []),
 			{ label: "The shortlist so far", event: { type: "shortlist" } },
 			sourcesChoice(view.state),
-			{ label: by === namelessHelper ? "Tell my name" : "Change my name", event: { type: "coach-name" } },
+			{ label: by === namelessHelper ? "Give my name" : "Change my name", event: { type: "coach-name" } },
 			{ label: "Save and leave", event: { type: "leave" } },
 		],
 	});
+}
+
+/** What the builder made of the helper's suggestions, what was suggested last first. */
+function becameBlocks(view: WalkView): readonly Block[] {
+	const { suggestions, by } = view.state;
+	const decided = suggestions.filter((one) => one.state !== "open" && !one.rival && one.by === by).toReversed();
+	const more = decided.length - mostTold;
+	if (decided.length === 0) return [];
+	return [
+		heading("What became of your suggestions"),
+		list(decided.slice(0, mostTold).map((one) => becameWords(one, view.context))),
+		...(more > 0 ? [text(`And ${more} more, in the menu under All suggestions.`)] : []),
+	];
 }
 
 /** All that is open, what could change most first, with its words; a question has its id. */
@@ -255,9 +269,9 @@ export function coachMenuScreen(view: WalkView): Screen {
 			...(view.state.suggestions.length > 0
 				? [{ label: "All suggestions", event: { type: "suggestions" } as const }]
 				: []),
-			{ label: "Boards left, and why others fell out", event: { type: "fell-out" } },
+			{ label: "Boards left, and boards taken out", event: { type: "fell-out" } },
 			{ label: "The shortlist so far", event: { type: "shortlist" } },
-			{ label: "What to find out, and what it could change", event: { type: "find-out" } },
+			{ label: "What could still change the shortlist", event: { type: "find-out" } },
 			{ label: "What if one answer were another?", detail: "Try it; nothing is kept", event: { type: "what-if" } },
 			{ label: "The sheet for shop and bench", event: { type: "sheet" } },
 			{ label: "Parts of this walk", event: { type: "own-parts" } },

@@ -1,6 +1,7 @@
 import { cleanLine } from "../parts/clean-text.ts";
 import type { WalkEvent } from "../walk/walk-event.ts";
 import type { Key } from "./keys.ts";
+import { explainsWords, wordMark } from "./marked-words.ts";
 import type { Choice, Screen } from "./screen.ts";
 import { editField, emptyField, type TextField, typeInto } from "./text-field.ts";
 
@@ -14,6 +15,8 @@ export interface Face {
 	readonly scroll: number;
 	readonly field: TextField;
 	readonly helpOpen: boolean;
+	/** What the marked words mean stands in place of the text. Never together with the help. */
+	readonly wordsOpen: boolean;
 }
 
 /** What a key press comes to: the face, and perhaps an event for the walk. */
@@ -29,11 +32,16 @@ export interface Press {
 export function faceFor(screen: Screen): Face {
 	const chosen = screen.choices.findIndex(({ chosen: given, mark }) => given || (mark?.count ?? 0) > 0);
 	const row = isTypedAnswer(screen) ? inField : Math.max(0, chosen);
-	return { screenId: screen.id, row, scroll: 0, field: emptyField, helpOpen: false };
+	return { screenId: screen.id, row, scroll: 0, field: emptyField, helpOpen: false, wordsOpen: false };
 }
 
 /** The row of a mark that stands in the field and on no line. */
 export const inField = -1;
+
+/** Whether help or explained words stand in place of the screen's own text and list. */
+export function isOpen({ helpOpen, wordsOpen }: Face): boolean {
+	return helpOpen || wordsOpen;
+}
 
 function isTypedAnswer({ typing }: Screen): boolean {
 	return typing?.kind === "value" || typing?.kind === "page";
@@ -78,13 +86,15 @@ export function pressKey(screen: Screen, before: Face, key: Key, page: PageSize)
 	const keep = (changed: Partial<Face>): Press => ({ face: { ...face, ...changed }, event: null });
 	const send = (event: WalkEvent): Press => ({ face, event });
 	// Also from a field, of which nothing is lost, and from the help, which they then stand in place of.
-	if (key.name === "sources") return { face: { ...face, helpOpen: false, scroll: 0 }, event: { type: "show-sources" } };
+	const closed = { helpOpen: false, wordsOpen: false, scroll: 0 };
+	if (key.name === "sources") return { face: { ...face, ...closed }, event: { type: "show-sources" } };
 	if (key.name === "help" || (key.name === "text" && key.text === "?"))
-		return keep({ helpOpen: !face.helpOpen, scroll: 0 });
-	if (face.helpOpen && (key.name === "escape" || key.name === "enter")) return keep({ helpOpen: false, scroll: 0 });
+		return keep({ ...closed, helpOpen: !face.helpOpen });
+	if (key.name === "text" && key.text === wordMark && explainsWords(screen))
+		return keep({ ...closed, wordsOpen: !face.wordsOpen });
+	if (isOpen(face) && (key.name === "escape" || key.name === "enter")) return keep(closed);
 	// What lies under the open help hears no key.
-	if (face.helpOpen && key.name !== "tab" && key.name !== "back-tab")
-		return keep({ scroll: scrolled(face, key, page) });
+	if (isOpen(face) && key.name !== "tab" && key.name !== "back-tab") return keep({ scroll: scrolled(face, key, page) });
 	switch (key.name) {
 		case "page-down":
 		case "page-up": {

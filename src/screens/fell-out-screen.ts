@@ -13,10 +13,10 @@ export function fellOutScreen(view: WalkView): Screen {
 	const fallen = judgement.boards.filter(({ verdict }) => verdict === "does-not-fit");
 	return plainScreen(view, {
 		id: "fell-out",
-		title: "Boards left, and why others fell out",
+		title: "Boards left, and boards taken out",
 		body: [
 			text(leftWords(judgement)),
-			...(fallen.length > 0 ? [heading("What fell out, and why"), ...fellOutLines(judgement)] : []),
+			...(fallen.length > 0 ? [heading("What was taken out, and why"), ...fellOutLines(judgement)] : []),
 		],
 		choices: [...left, ...fallen].map(choiceOf),
 		typing: { kind: "words", words: "or some letters of a name" },
@@ -31,7 +31,7 @@ function choiceOf({ board, verdict, dependsOn, failedRuleIds }: BoardJudgement):
 		labels.length > 4 ? `${labels.slice(0, 3).join(", ")} and ${labels.length - 3} more` : labels.join(", ");
 	return {
 		label: board.name,
-		detail: verdict === "does-not-fit" ? `Fell out: ${rules}` : verdictWords({ verdict, dependsOn }),
+		detail: verdict === "does-not-fit" ? `Taken out by: ${rules}` : verdictWords({ verdict, dependsOn }),
 		event: { type: "board", boardId: board.id },
 	};
 }

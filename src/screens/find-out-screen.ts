@@ -34,9 +34,9 @@ export function findOutScreen(view: WalkView): Screen {
 		list(some.map(({ what, changes, how }) => [`${what}:`, changes, how].filter(Boolean).join(" ")));
 	return plainScreen(view, {
 		id: "find-out",
-		title: "What to find out, and what it could change",
+		title: "What could still change the shortlist",
 		body: [
-			...(open.length === 0 ? [text("Nothing that bears on the shortlist is open.")] : []),
+			...(open.length === 0 ? [text("Nothing that is open could change the shortlist.")] : []),
 			...(couldChange.length > 0
 				? [
 						heading("Could change your shortlist"),

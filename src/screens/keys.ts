@@ -40,7 +40,7 @@ export interface KeyLine {
 /** Every key that does something. The help on each screen and the table in README.md are made from this. */
 export const keymap: readonly KeyLine[] = [
 	{ keys: "Up, Down", does: "move in the list; they stop at its ends", when: "lists" },
-	{ keys: "Home, End", does: "first, last line of the list", when: "lists" },
+	{ keys: "Home, End", does: "to the first line of the list, to the last", when: "lists" },
 	{ keys: "1 to 9", does: "move to that line; it is not chosen yet", when: "lists" },
 	{
 		keys: "Space",
@@ -62,12 +62,13 @@ export const keymap: readonly KeyLine[] = [
 		when: "text",
 	},
 	{ keys: "?", does: "why we ask and where to find it; the same key closes it", when: "always" },
+	{ keys: "*", does: "what the words marked * on this screen mean; the same key closes it", when: "always" },
 	{ keys: "Tab", does: "more: all answers, boards left, shortlist, settings, leave", when: "always" },
 	{ keys: "letters", does: "find a line by its words, or write in a field", when: "typing" },
 	{ keys: "Ctrl+Left, Ctrl+Right", does: "in a field: a word back, a word on", when: "typing" },
 	{ keys: "Ctrl+W, Ctrl+U, Ctrl+K", does: "in a field: delete a word, to the start, to the end", when: "typing" },
 	{ keys: "Ctrl+T", does: "show numbers and sources; the same keys hide them", when: "always" },
 	{ keys: "Ctrl+C", does: "leave at once; the answers are kept", when: "always" },
-	{ keys: "Ctrl+Z", does: "put the program to sleep; fg wakes it", when: "always" },
+	{ keys: "Ctrl+Z", does: "put the program to sleep; type fg to wake it", when: "always" },
 	{ keys: "Ctrl+L", does: "draw the screen again", when: "always" },
 ];

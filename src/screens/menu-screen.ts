@@ -1,5 +1,6 @@
 import type { Place } from "../walk/walk-state.ts";
 import { leftWords } from "./boards-left.ts";
+import { exampleChoice } from "./example-choice.ts";
 import { plainScreen } from "./plain-screen.ts";
 import { type Screen, text } from "./screen.ts";
 import { goOnWords } from "./short-walk-words.ts";
@@ -20,18 +21,19 @@ export function menuScreen(view: WalkView): Screen {
 		isMenu: true,
 		choices: [
 			{ label: "Back to where I was", event: { type: "back" } },
+			...exampleChoice(view.state),
 			{ label: "All my answers", detail: "See them, and change any of them", event: { type: "review" } },
 			...suggestionsChoice(view.state.suggestions),
-			{ label: "Boards left, and why others fell out", event: { type: "fell-out" } },
+			{ label: "Boards left, and boards taken out", event: { type: "fell-out" } },
 			{ label: "The shortlist so far", event: { type: "shortlist" } },
 			...(onTheWay.includes(view.state.returnTo[0]?.at ?? "start")
 				? []
 				: [
-						{ label: "What to find out, and what it could change", event: { type: "find-out" as const } },
+						{ label: "What could still change the shortlist", event: { type: "find-out" as const } },
 						{ label: "What more money buys", event: { type: "price-line" as const } },
 					]),
 			{
-				label: "What if I had answered otherwise?",
+				label: "What if one answer were another?",
 				detail: "Try another answer; nothing is kept",
 				event: { type: "what-if" },
 			},
@@ -50,6 +52,7 @@ export function menuScreen(view: WalkView): Screen {
 				event: { type: "saved-walks" },
 			},
 			sourcesChoice(view.state),
+			{ label: "Words explained", event: { type: "glossary" } },
 			{ label: "Settings", event: { type: "settings" } },
 			{ label: "Save and leave", event: { type: "leave" } },
 		],

@@ -17,6 +17,7 @@ export function reviewScreen(view: WalkView): Screen {
 	const { coaching } = view.state;
 	return plainScreen(view, {
 		id: "review",
+		...(coaching ? { place: `Helping, as ${view.state.by}` } : {}),
 		title: coaching ? "All answers" : "All your answers",
 		body: [
 			text(

@@ -1,3 +1,4 @@
+import { withInches } from "../sheet/inches.ts";
 import { answersTried } from "../walk/update.ts";
 import type { WalkContext, WalkState } from "../walk/walk-state.ts";
 import { askShopScreen, theyAnsweredScreen } from "./ask-shop-screen.ts";
@@ -7,10 +8,13 @@ import { boardPowerScreen } from "./board-power-screen.ts";
 import { boardScreen } from "./board-screen.ts";
 import { coachMenuScreen, coachNameScreen, coachQuestionScreen, coachScreen, coachWhyScreen } from "./coach-screen.ts";
 import { describeScreen } from "./describe-screen.ts";
+import { examplePlace } from "./example-choice.ts";
 import { factFormScreen } from "./fact-form-screen.ts";
 import { fellOutScreen } from "./fell-out-screen.ts";
 import { findOutScreen } from "./find-out-screen.ts";
+import { glossaryScreen } from "./glossary-screen.ts";
 import { likeScreen } from "./like-screen.ts";
+import { mapWords } from "./map-words.ts";
 import { menuScreen } from "./menu-screen.ts";
 import { newPartScreen, ownPartScreen, ownPartsScreen } from "./own-parts-screen.ts";
 import { doubtScreen, leaveFormScreen, partFormScreen, unreadScreen } from "./part-form-screen.ts";
@@ -22,6 +26,7 @@ import { reviewScreen } from "./review-screen.ts";
 import { keptWalkScreen, nameWalkScreen, savedWalksScreen, takeWalkScreen } from "./saved-walks-screen.ts";
 import type { Screen } from "./screen.ts";
 import { settingsScreen } from "./settings-screen.ts";
+import { sheetPageScreen } from "./sheet-page-screen.ts";
 import { sheetScreen } from "./sheet-screen.ts";
 import { shortlistScreen } from "./shortlist-screen.ts";
 import { sourceBlocks } from "./source-blocks.ts";
@@ -34,8 +39,10 @@ import { whatIfAnswerScreen, whatIfQuestionScreen, whatIfScreen } from "./what-i
 /** The screen for where a walk is, or null when it has been left. */
 export function screenOf(context: WalkContext, state: WalkState): Screen | null {
 	const view = viewWalk(context, state);
-	const screen = screenFor(context, view);
-	return screen && state.showsSources ? { ...screen, sources: sourceBlocks(view) } : screen;
+	const made = screenFor(context, view);
+	const screen = made && state.isExample ? { ...made, place: examplePlace(made.place) } : made;
+	const whole = screen && state.showsSources ? { ...screen, sources: sourceBlocks(view) } : screen;
+	return whole && state.settings.lengths === "with-inches" ? mapWords(whole, withInches) : whole;
 }
 
 function screenFor(context: WalkContext, view: WalkView): Screen | null {
@@ -81,7 +88,7 @@ function screenFor(context: WalkContext, view: WalkView): Screen | null {
 		case "like":
 			return likeScreen(view, place);
 		case "sheet":
-			return sheetScreen(view);
+			return place.page === "all" ? sheetPageScreen(view) : sheetScreen(view);
 		case "menu":
 			return state.coaching ? coachMenuScreen(view) : menuScreen(view);
 		case "saved-walks":
@@ -94,6 +101,8 @@ function screenFor(context: WalkContext, view: WalkView): Screen | null {
 			return takeWalkScreen(view);
 		case "settings":
 			return settingsScreen(view);
+		case "glossary":
+			return glossaryScreen(view);
 		case "own-parts":
 			return ownPartsScreen(view);
 		case "new-part":

@@ -21,16 +21,18 @@ export function sheetScreen(view: WalkView): Screen {
 		isMenu: true,
 		choices: [
 			{
-				label: "Write it as board-sheet.html, to print or to read on a telephone",
+				label: "Write it as board-sheet.html",
+				detail: "A page to print, or to read on a phone",
 				event: { type: "write-sheet", to: "board-sheet.html", orNext: true },
 			},
 			{ label: "Write it as board-sheet.md", event: { type: "write-sheet", to: "board-sheet.md", orNext: true } },
 			{
-				label: "Draw the board at true size, as board.svg",
+				label: "Draw the board at true size: board.svg",
 				detail: "On paper it goes into the case before you buy; for checking only",
 				event: { type: "write-sheet", to: "board.svg", orNext: true },
 			},
 			{ label: "Write it as board-sheet.txt", event: { type: "write-sheet", to: "board-sheet.txt", orNext: true } },
+			{ label: "Read it here", detail: "Nothing is written", event: { type: "sheet", page: "all" } },
 			{ label: "Back to the shortlist", event: { type: "shortlist" } },
 			{ label: "Leave", event: { type: "leave" } },
 		],

@@ -1,5 +1,6 @@
 import type { SheetBoard, SheetOfAll } from "../sheet/sheet.ts";
 import { leftWords, nothingLeft } from "./boards-left.ts";
+import { exampleChoice } from "./example-choice.ts";
 import { nothingFits } from "./nothing-fits-screen.ts";
 import { plainScreen } from "./plain-screen.ts";
 import { type Block, type Choice, heading, pairs, type Screen, text } from "./screen.ts";
@@ -38,18 +39,19 @@ export function shortlistScreen(view: WalkView): Screen {
 		choices: [
 			...(nothing?.choices ?? []),
 			...(goOn !== null ? [{ label: goOn, event: { type: "go-on" as const } }] : []),
+			...exampleChoice(view.state),
 			{ label: "Make the sheet for the shop", event: { type: "sheet" } },
 			...open,
 			...(shortlist.length > 0
 				? [
-						{ label: "What to find out, and what it could change", event: { type: "find-out" as const } },
+						{ label: "What could still change the shortlist", event: { type: "find-out" as const } },
 						{ label: "What more money buys", event: { type: "price-line" as const } },
-						{ label: "What if I had answered otherwise?", event: { type: "what-if" as const } },
+						{ label: "What if one answer were another?", event: { type: "what-if" as const } },
 					]
 				: []),
 			{ label: "Paste a board's page", event: { type: "paste-part", what: "board" } },
 			{ label: "Type in a board from its page", event: { type: "describe-board" } },
-			{ label: "See each board, and why some fell out", event: { type: "fell-out" } },
+			{ label: "Boards left, and boards taken out", event: { type: "fell-out" } },
 			{ label: "Change an answer", event: { type: "review" } },
 			{ label: "Leave", event: { type: "leave" } },
 		],

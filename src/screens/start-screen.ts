@@ -10,18 +10,18 @@ import type { WalkView } from "./walk-view.ts";
 
 /** What this is, what to have at hand, how long it takes. */
 export function startScreen(view: WalkView): Screen {
-	const asked = askedQuestions(view.judgement().build);
+	const asked = askedQuestions(view.build());
 	const dealtWith = asked.filter(({ id }) => view.state.answers[id]).length;
 	const [newest] = view.state.saved;
 	const boards = view.market.parts.board;
 	const invented = boards.some((board) => board.invented);
 	return plainScreen(view, {
 		id: "start",
-		title: "Let's find the right board for your computer",
+		title: "Find the right board for your computer",
 		body: [
 			...waitingWords(view.state.suggestions).map(text),
 			text(
-				`You answer questions: at most ${mostAsked} on the short walk, ${allQuestions.length} at most on the long one. You leave with a shortlist, and a sheet to take to the shop. The short walk takes about a quarter of an hour. You can stop at any time and go on later.`,
+				`About a quarter of an hour: at most ${mostAsked} questions on the short walk, ${allQuestions.length} on the long one. You leave with a shortlist, and a sheet for the shop. Stop at any time, and go on later.`,
 			),
 			text("Good to have at hand, as far as you have them:"),
 			list([
@@ -33,7 +33,7 @@ export function startScreen(view: WalkView): Screen {
 			...(invented
 				? [
 						text(
-							`The ${boards.length} boards shown here are invented, to try the walk with. For a real board, paste the text of its page.`,
+							`The ${boards.length} boards here are invented, to try the walk with. For a real one, paste the text of its page.`,
 						),
 					]
 				: []),
@@ -54,7 +54,16 @@ export function startScreen(view: WalkView): Screen {
 				: []),
 			{ label: dealtWith > 0 ? "Go on" : newest ? "Start a new walk" : "Start", event: { type: "next" } },
 			...suggestionsChoice(view.state.suggestions),
-			...(dealtWith > 0 ? [{ label: "See all answers", event: { type: "review" as const } }] : []),
+			...(dealtWith === 0 && !view.state.isExample && !view.state.coaching
+				? [
+						{
+							label: "Look at a made-up person's result first",
+							detail: "Look round and try things; nothing is kept",
+							event: { type: "look-at-example" as const },
+						},
+					]
+				: []),
+			...(dealtWith > 0 ? [{ label: "All my answers", event: { type: "review" as const } }] : []),
 			...(view.state.saved.length > 1 || (newest && dealtWith > 0)
 				? [{ label: "Open another walk", event: { type: "saved-walks" as const } }]
 				: []),

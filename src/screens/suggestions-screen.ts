@@ -68,7 +68,7 @@ function decidedScreen(view: WalkView, decided: readonly Suggestion[]): Screen {
 	const ids = [...new Set(decided.map(({ questionId }) => questionId))].filter((id) => questionById(id));
 	return plainScreen(view, {
 		id: "suggestions-decided",
-		title: "What was suggested, and what became of it",
+		title: "Suggestions, and what became of them",
 		body: [
 			...(decided.length > 0
 				? [

@@ -38,7 +38,7 @@ export function tierEndScreen(view: WalkView, tier: Tier): Screen {
 	);
 	const end = short ? shortWalkEndWords(short, judgement.counts.all - judgement.counts.doesNotFit) : [];
 	const askRest: Choice = {
-		label: `Be asked the others too: ${short?.open.length}`,
+		label: `Ask me the others too: ${short?.open.length}`,
 		event: { type: "change", questionId: "about/walk-length" },
 	};
 	return plainScreen(view, {
@@ -52,7 +52,7 @@ export function tierEndScreen(view: WalkView, tier: Tier): Screen {
 			...(nothing
 				? [text("That is no dead end: the shortlist shows which answers to change, and what each brings back.")]
 				: []),
-			...(onlyInventedBoards(judgement) ? [] : [heading("What fell out, and why"), ...fellOutLines(judgement)]),
+			...(onlyInventedBoards(judgement) ? [] : [heading("What was taken out, and why"), ...fellOutLines(judgement)]),
 			...(unsure.length > 0
 				? [heading("Not sure yet"), list(unsure.map(({ label, howToFindOut }) => `${label}. ${howToFindOut}`))]
 				: []),
@@ -60,7 +60,7 @@ export function tierEndScreen(view: WalkView, tier: Tier): Screen {
 		choices: [
 			{ label: following(tier, short), event: { type: "next" } },
 			...(end.length > 0 && (short?.open.length ?? 0) > 0 ? [askRest] : []),
-			{ label: "See each board", event: { type: "fell-out" } },
+			{ label: "Boards left, and boards taken out", event: { type: "fell-out" } },
 			{ label: "Change an answer", event: { type: "review" } },
 		],
 		enter: { words: "go on", event: { type: "next" } },

@@ -1,9 +1,11 @@
 import { type Advice, advise } from "../choose/advise.ts";
 import { type Judgement, judge } from "../choose/judge.ts";
 import type { Answers, OwnPart } from "../parts/answers-file.ts";
+import type { Build } from "../parts/build.ts";
 import type { Market } from "../parts/market.ts";
 import type { QuestionContext } from "../questions/define-question.ts";
 import { foldAnswers } from "../questions/fold-answers.ts";
+import { withInchesInside } from "../sheet/inches.ts";
 import { makeSheet } from "../sheet/make-sheet.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import { marketOf } from "../walk/market-of.ts";
@@ -14,6 +16,8 @@ export interface WalkView {
 	readonly context: QuestionContext;
 	readonly state: WalkState;
 	readonly market: Market;
+	/** What the answers come to; no board is looked at for it, so that the first screen need not wait. */
+	build(): Build;
 	judgement(): Judgement;
 	/** The judgement before the last answer, or null. */
 	judgementBefore(): Judgement | null;
@@ -35,11 +39,15 @@ export function viewWalk(walk: WalkContext, state: WalkState): WalkView {
 		context,
 		state,
 		market,
+		build: once(() => foldAnswers(state.answers, context)),
 		judgement,
 		judgementBefore: once(() => (state.answersBefore ? judged(state.answersBefore) : null)),
 		judgementWith: judged,
 		advice,
-		sheet: once(() => makeSheet(judgement(), advice(), state.answers, context, state)),
+		sheet: once(() => {
+			const sheet = makeSheet(judgement(), advice(), state.answers, context, state);
+			return state.settings.lengths === "with-inches" ? withInchesInside(sheet) : sheet;
+		}),
 	};
 }
 

@@ -14,7 +14,7 @@ export function whatIfScreen(view: WalkView): Screen {
 	const { build } = view.judgement();
 	return plainScreen(view, {
 		id: "what-if",
-		title: "What if you had answered otherwise?",
+		title: "What if one answer were another?",
 		body: [text("Pick a question to try another answer. Nothing is kept until you say so.")],
 		choices: allQuestions
 			.filter((question) => isAsked(question, build))

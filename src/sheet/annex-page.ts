@@ -37,11 +37,12 @@ export function annexPage(sheet: Sheet): readonly DocumentBlock[] {
 			sheet.partsDisagree.map(({ text, advice }) => item(advice ? `${text} ${advice}` : text)),
 		),
 		...sectionOf("What others said", [
-			...sheet.told.map(({ boardName, text }) => item(text, { label: boardName })),
+			...toldItems(sheet, true),
 			...sheet.suggestions.map(({ label, text, by, state }) =>
 				item(`Suggested by ${by}: ${text}. ${stateWords[state]}`, { label }),
 			),
 		]),
+		...sectionOf("Told of boards not on the list", toldItems(sheet, false)),
 		...sectionOf("Your answers", answersBlocks(sheet)),
 		...sectionOf("Sources", [
 			...sheet.sources.map((text) => item(text)),
@@ -63,6 +64,12 @@ const stateWords: Readonly<Record<Sheet["suggestions"][number]["state"], string>
 /** From what and when it was made. */
 export function madeWords({ asOf, market, hasInventedParts }: Sheet): string {
 	return `Made with boardwalk on ${asOf}, from: ${market}.${hasInventedParts ? " Boards marked as invented cannot be bought." : ""}`;
+}
+
+function toldItems({ told }: Sheet, ofListed: boolean): readonly DocumentBlock[] {
+	return told
+		.filter(({ isListed }) => isListed === ofListed)
+		.map(({ boardName, text }) => item(text, { label: boardName }));
 }
 
 /** So few open things without effect are told one by one. */

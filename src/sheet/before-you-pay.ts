@@ -3,7 +3,10 @@ import { ownershipOf } from "../choose/firmness.ts";
 import type { Judgement } from "../choose/judge.ts";
 import type { Board } from "../parts/board.ts";
 import type { BuildFacts } from "../parts/build.ts";
+import type { Evidence } from "../parts/form-draft.ts";
+import { partPrice } from "../parts/part-price.ts";
 import { partWords } from "../parts/part-words.ts";
+import { toldOf, toldWords } from "../parts/told-evidence.ts";
 import type { QuestionContext } from "../questions/define-question.ts";
 import { partKindsOfBuild } from "../questions/owned-parts.ts";
 import { findingAdvice, findingWords } from "../rules/finding-words.ts";
@@ -25,9 +28,26 @@ export function beforeYouPay(
 		...twinWords(ids, market.parts.board),
 		"See what is in the box: the shield for the back, screws for M.2 drives, drive cables, aerials.",
 		"Ask until when the board can go back. That day must lie after the day you build, on: ____________",
+		...backWords(listed, asOf),
 		...returnWords(build.facts),
 		...(listed.length > 0 ? [`Look at today's prices: ${noted(listed, asOf)}`] : []),
 	];
+}
+
+/** Until when these boards can go back, where an offer at the price shown says so, and who told it. */
+function backWords(boards: readonly Board[], asOf: string): readonly string[] {
+	const said = boards.flatMap((board) => {
+		const asked = partPrice(board)?.price;
+		const days = (board.offers ?? []).flatMap(({ price, returnableUntil = "" }) =>
+			price.minor === asked?.minor && price.currency === asked.currency && returnableUntil > asOf
+				? returnableUntil
+				: [],
+		);
+		const day = days.toSorted().at(-1);
+		const told = toldOf((board.evidence as Readonly<Record<string, Evidence>> | undefined)?.["offers"]);
+		return day === undefined ? [] : [`${board.name} until ${day}${told ? ` (${toldWords(told)})` : ""}`];
+	});
+	return said.length > 0 ? [`So much is noted of that: ${said.join("; ")}. Have the day written on the bill.`] : [];
 }
 
 /** How old the prices of these boards are. */

@@ -35,6 +35,7 @@ export function benchSteps(bench: BenchFacts): {
 } {
 	const measure = bench.board ? measurePlan(bench.board, bench.facts) : null;
 	const isStopped = bench.buildFindings.some(({ finding }) => finding.verdict === "does-not-fit");
+	const firmware = firmwareSteps(bench.findings);
 	const steps: readonly Step[] = [
 		...(isStopped
 			? [
@@ -81,8 +82,12 @@ export function benchSteps(bench: BenchFacts): {
 			label: "On a stick",
 			text: "The board's network driver and its firmware file: a fresh system may find no network.",
 		},
-		...firmwareSteps(bench.findings),
-		{ label: "First start", text: firstStartText(bench.buildFindings), carries: ["dark-first-start"] },
+		...firmware,
+		{
+			label: "First start",
+			text: firstStartText(bench.buildFindings, firmware.length > 0),
+			carries: ["dark-first-start"],
+		},
 		{
 			label: "Then",
 			text: "If setup shows all memory and drives, switch on the memory profile, not before.",
@@ -156,21 +161,63 @@ function lightSteps(measure: PlanMeasure | null): readonly Step[] {
 	];
 }
 
-/** Into which socket the screen's cable goes, by name. */
-function screenText({ board, facts: { graphicsCard } }: BenchFacts): string {
+/** Into which socket the screen's cable goes, by name, and where a plain one does not do. */
+function screenText(bench: BenchFacts): string {
+	const {
+		board,
+		facts: { graphicsCard },
+	} = bench;
 	if (graphicsCard.state === "have")
-		return `Into the ${graphicsCard.part.name}, not into the board: the board's own sockets stay dark.`;
+		return `Into the ${graphicsCard.part.name}, not into the board: the board's own sockets stay dark.${activeWords(ofCard(bench))}`;
 	const sockets = boardPictureSockets(board?.pictureSockets, board?.rearUsb);
 	const onBoard =
 		sockets.length > 0
 			? `Into ${[...new Set(sockets)].join(" or ")} at the back of the board.`
 			: "Into the board's back.";
-	if (graphicsCard.state === "none") return onBoard;
+	if (graphicsCard.state === "none") return `${onBoard}${activeWords(ofBoard(bench))}`;
 	return "With a graphics card into the card, not into the board. Without one into the board's back.";
 }
 
-/** Firmware first, where the processor needs a newer one to start or to be safe. */
+/** From which socket of the card to which plug of a screen only an active adapter brings a picture, as the plan says. */
+function ofCard({ buildFindings }: BenchFacts): readonly string[] {
+	const found = buildFindings.find(({ finding }) => finding.ruleId === "build/screens-on-card")?.finding;
+	return found?.messageId === "active" ? namesIn(found, "adapters") : [];
+}
+
+/** The same of the board's own sockets. */
+function ofBoard({ findings }: BenchFacts): readonly string[] {
+	const found = findings.find(({ ruleId }) => ruleId === "fit/picture");
+	if (found?.messageId === "vga") return namesIn(found, "socket").map((socket) => `${socket} to VGA`);
+	return found?.messageId === "otherShape" ? namesIn(found, "active") : [];
+}
+
+function namesIn({ data }: Finding, key: string): readonly string[] {
+	const value = data[key];
+	return Array.isArray(value) ? value.map(String) : value === undefined ? [] : [String(value)];
+}
+
+function activeWords(adapters: readonly string[]): string {
+	return adapters.length === 0 ? "" : ` Use an active adapter for ${listed(adapters)}: with a plain one it stays dark.`;
+}
+
+/**
+ * Firmware first, where the processor needs a newer one to start or to be safe. An update takes power, so the mains come on
+ * before it, with nobody's hands inside.
+ */
 function firmwareSteps(findings: readonly Finding[]): readonly Step[] {
+	const steps = updatesIn(findings);
+	return steps.length === 0
+		? []
+		: [
+				{
+					label: "Mains on",
+					text: "Hands out of the case. Mains plug in, then the switch at the back of the supply to I. Before hands go in again: switch to 0, mains plug out.",
+				},
+				...steps,
+			];
+}
+
+function updatesIn(findings: readonly Finding[]): readonly Step[] {
 	return findings
 		.filter(({ ruleId, verdict, severity }) => ruleId === "fit/generation" && verdict === "fits" && severity)
 		.flatMap((finding): Step[] => {
@@ -180,9 +227,11 @@ function firmwareSteps(findings: readonly Finding[]): readonly Step[] {
 }
 
 /** How long the screen may stay dark with this memory; plain, before any memory profile. */
-function firstStartText(buildFindings: readonly BuildFinding[]): string {
+function firstStartText(buildFindings: readonly BuildFinding[], hasMains: boolean): string {
 	const found = buildFindings.find(({ finding, certain }) => certain && finding.ruleId === "build/first-start");
-	const on = "Mains plug in, the switch at the back of the supply to I, then the power button.";
+	const on = hasMains
+		? "With the mains on as before, the power button."
+		: "Mains plug in, the switch at the back of the supply to I, then the power button.";
 	const plain =
 		"No memory profile yet. Switch off at once if it smells, smokes, sparks or leaks, or if no fan of the cooler turns.";
 	return found

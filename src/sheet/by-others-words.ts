@@ -1,6 +1,7 @@
 import type { Advice } from "../choose/advise.ts";
 import type { Judgement } from "../choose/judge.ts";
 import type { Suggestion } from "../parts/answers-file.ts";
+import type { Board } from "../parts/board.ts";
 import { questionById } from "../questions/all-questions.ts";
 import type { QuestionContext } from "../questions/define-question.ts";
 import { judgedOf } from "./judged-board.ts";
@@ -21,10 +22,11 @@ export function suggestionsOf(
 	}));
 }
 
-/** Facts of the boards listed that somebody said, such as the shop. */
+/** Facts of boards that somebody said, such as the shop: of those listed first, then of all others. */
 export function toldOf(judgement: Judgement, { shortlist }: Pick<Advice, "shortlist">): readonly SheetTold[] {
-	return shortlist.flatMap(({ boardId }) => {
-		const board = judgedOf(boardId, judgement)?.board;
-		return board ? toldLines(board).map((text) => ({ boardName: board.name, text })) : [];
-	});
+	const listed = shortlist.flatMap(({ boardId }) => judgedOf(boardId, judgement)?.board ?? []);
+	const others = judgement.boards.map(({ board }) => board).filter(({ id }) => !listed.some((one) => one.id === id));
+	const toldIn = (boards: readonly Board[], isListed: boolean) =>
+		boards.flatMap((board) => toldLines(board).map((text) => ({ boardName: board.name, text, isListed })));
+	return [...toldIn(listed, true), ...toldIn(others, false)];
 }

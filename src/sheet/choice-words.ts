@@ -10,7 +10,7 @@ const nameOf = (criterionId: string): string => criterionById(criterionId)?.name
 /** So many sums stand in one sentence. */
 const sumsASentence = 2;
 
-/** Where the points of a board come from, in whole points that add up: "28 of 33 for cool power for hours, ...". */
+/** Where the points of a board come from, in whole points that add up: "28 of 33 for steady power for hours, ...". */
 export function pointsWords({ parts }: Pick<Score, "parts">): string {
 	const most = wholeParts(parts.map(({ weight }) => 100 * weight));
 	const exact = parts.map(({ weight, value }) => 100 * weight * value.mid);
@@ -54,8 +54,8 @@ export function leadWords(
 	const first =
 		group.length > 1
 			? [
-					`Too close to call between ${few(group)}: any of these will do.`,
-					`${name} stands first because it costs least of them.`,
+					`Too close to call between ${few(group)}: by points alone any of these will do.`,
+					`${name} stands first because it costs least of them. Before you choose, look at which processor and parts each of them suits.`,
 				]
 			: [standingWords(nearest, boardName)];
 	return [...first, ...reasonsWords(nearest, boardName), ...turnWords(nearest, boardName), ...restsOnWords(restsOn)];
@@ -66,12 +66,12 @@ function few(names: readonly string[]): string {
 	return names.length > 5 ? `${names.slice(0, 4).join(", ")} and ${names.length - 4} more` : listed(names);
 }
 
-/** "X is likely ahead of Y: it has more points in 84 of 100 ways the open things can turn out." */
+/** "X is likely ahead of Y, the next. It has more points in 84 of 100 ways the open things can turn out." */
 function standingWords({ boardId, otherId, ahead, sureness }: Comparison, boardName: (id: string) => string): string {
 	const [name, other] = [boardName(boardId), boardName(otherId)];
 	if (!ahead || sureness === "too-close") return `${name} and ${other} are too close to call.`;
 	const often = ahead.share >= 1 ? "all" : `${ofHundred(ahead.share)} of 100`;
-	return `${name} is ${surenessWords[sureness]} ${other}, the next: it has more points in ${often} tries with weights and unknown facts drawn by lot.`;
+	return `${name} is ${surenessWords[sureness]} ${other}, the next. It has more points in ${often} tries with weights and unknown facts drawn by lot.`;
 }
 
 /** Why the one with more points has them, with whole points that add up to the gap. */
@@ -94,7 +94,7 @@ export function reasonsWords(
 	const plus = listed(pluses.map((id) => `${nameOf(id)} (${whole[at(id)]} more)`));
 	return [
 		`${boardName(ahead)} has ${total} ${total === 1 ? "point" : "points"} more than ${boardName(behind)}, mainly for ${plus}.`,
-		...(minus ? [`It is weaker in ${nameOf(minus)} (${-(whole[at(minus)] ?? 0)} fewer).`] : []),
+		...(minus ? [`For ${nameOf(minus)} it has ${-(whole[at(minus)] ?? 0)} fewer.`] : []),
 		...(rest === 0 ? [] : [`All else together makes ${Math.abs(rest)} ${rest > 0 ? "more" : "fewer"}.`]),
 	];
 }
@@ -104,13 +104,13 @@ export const neverFirst = "However you weigh what matters to you, another board 
 
 /** The change of one importance that would turn the two round, where a person might have said so. */
 function turnWords({ boardId, otherId, gap, turns }: Comparison, boardName: (id: string) => string): readonly string[] {
-	if (!turns) return ["No change in what one thing counts would turn these two round."];
+	if (!turns) return ["No change in how much one thing counts would turn the order of these two."];
 	const other = boardName(gap < 0 ? boardId : otherId);
 	const [now, at] = [Math.round(100 * turns.now), Math.round(100 * turns.at)];
 	// A change too small to say in whole points is told by the word "too close" already.
 	if (now === at) return [];
 	return [
-		`${other} would have more if ${nameOf(turns.criterionId)} counted for ${at > now ? "more" : "less"} than ${at} of 100; now it counts for ${now}.`,
+		`${other} would have more if ${nameOf(turns.criterionId)} counted for ${at > now ? "more" : "less"} than ${at} of 100; now that is ${now}.`,
 	];
 }
 

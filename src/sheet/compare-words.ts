@@ -114,7 +114,7 @@ function onOneWords(side: Side, result: WalksCompared, names: SideNames): readon
 		.map(({ boardId }) => {
 			const there = judgedIn(otherSide, boardId, result);
 			const rule = there?.stoppedBy ? (ruleById(there.stoppedBy)?.label ?? there.stoppedBy) : null;
-			const why = !there ? "does not know it" : rule === null ? "puts others before it" : `loses it by "${rule}"`;
+			const why = !there ? "does not know it" : rule === null ? "puts others before it" : `takes it out by "${rule}"`;
 			return `${nameOn(side, boardId, result)} is on the shortlist of ${names[side]}; ${names[otherSide]} ${why}.`;
 		});
 }

@@ -67,7 +67,7 @@ const specials: Readonly<Record<string, (facts: BuildFacts) => string | null>> =
 	"fit/picture": ({ graphicsCard }) => (graphicsCard.state === "none" ? "a picture without a graphics card" : null),
 	"features/rescue-musts": ({ rescueMusts }) =>
 		rescueMusts && rescueMusts.length > 0
-			? `${counted(rescueMusts.length, "help")} for the day it does not start`
+			? `${counted(rescueMusts.length, "aid")} for the day it does not start`
 			: null,
 	"features/raise-clock": () => "a processor that runs faster than its maker set",
 };

@@ -99,7 +99,7 @@ function pointsOf(worth: number): string {
 	return points === 1 ? "1 point" : `${points} points`;
 }
 
-/** "It passes Polka only if this is 50 A or more." */
+/** "It passes Polka only if the answer is 50 A or more." */
 export function overtakesWords(
 	{ path, criterionId, passes, turn, otherId }: OvertakesIf & { readonly otherId: string },
 	boardName: (id: string) => string,
@@ -110,14 +110,16 @@ export function overtakesWords(
 	if (turn.kind !== "one of" && turn.measure) {
 		const criterion = criterionById(criterionId);
 		const value = turn.kind === "at least" ? Math.ceil(turn.value) : Math.floor(turn.value);
-		const shows = `it shows ${value} ${criterion?.unit ?? ""} or ${turn.kind === "at least" ? "more" : "less"}`;
+		const shows = `the answer shows ${value} ${criterion?.unit ?? ""} or ${turn.kind === "at least" ? "more" : "less"}`;
 		return passes ? `It passes ${other} only if ${shows}.` : `It falls behind ${other} if ${shows}.`;
 	}
 	const told =
 		turn.kind === "one of"
 			? listedOr(turn.values.map((value) => (value === true ? "yes" : value === false ? "no" : `${value}${unit}`)))
 			: `${turn.value}${unit} or ${turn.kind === "at least" ? "more" : "less"}`;
-	return passes ? `It passes ${other} only if this is ${told}.` : `It falls behind ${other} if this is ${told}.`;
+	return passes
+		? `It passes ${other} only if the answer is ${told}.`
+		: `It falls behind ${other} if the answer is ${told}.`;
 }
 
 function listedOr(values: readonly string[]): string {

@@ -49,7 +49,9 @@ export function likeWords(result: LikeThisBut, judgement: Judgement): readonly W
 				...(isLeft ? [] : [`${name} itself does not fit your answers, so no points are compared.`]),
 				shortWords(found.length + more, direction),
 				...(more > 0
-					? [`Here are the ${found.length} ${isLeft ? "for which you give up the fewest points" : "with most points"}.`]
+					? [
+							`Here are the ${found.length} ${isLeft ? "for which you give up the fewest points" : "with the most points"}.`,
+						]
 					: []),
 				...leftOutWords(leftOut.length, direction),
 			],
@@ -198,10 +200,10 @@ function fallenWords({ nearestFallen, direction }: LikeThisBut, judgement: Judge
 	const labels = failedRuleIds.map((id) => titleInSentence(ruleById(id)?.label ?? id));
 	return [
 		{
-			heading: "The nearest of those that fell out",
+			heading: "The nearest of those taken out",
 			lines: [
 				`${nameOf(boardId, judgement)} ${gainWords(nearestFallen, direction)}.`,
-				`It fell out: ${few(labels)}.`,
+				`It was taken out by: ${few(labels)}.`,
 				...(finding ? [findingWords(finding)] : []),
 			],
 		},

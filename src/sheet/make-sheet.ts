@@ -81,7 +81,7 @@ export function makeSheet(
 		forWhom: forWhomWords(name, build.facts, answers, context),
 		inShort: inShort(judgement, advice, shortlist),
 		partsDisagree: [...advice.buildFindings].sort(byWeight).map(({ finding, certain }) => ({
-			text: certain ? findingWords(finding) : `It may be that: ${findingWords(finding)}`,
+			text: certain ? findingWords(finding) : `One way it can turn out: ${findingWords(finding)}`,
 			isStopped: finding.verdict === "does-not-fit",
 			advice: adviceWords(finding, build.facts),
 		})),

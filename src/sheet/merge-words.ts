@@ -33,13 +33,13 @@ export function mergeWords(merged: WalksMerged, names: SideNames, context: Quest
 		{ heading: "In short", lines: inShort(merged, names) },
 		{ heading: "For you to decide", lines: all("conflict").map(both) },
 		{
-			heading: "Still to be decided, from a merge before",
+			heading: "Still to be decided, from an earlier merge",
 			lines: all("open").map((one) => `${questionLabel(one.questionId)}.`),
 		},
 		{ heading: `Taken from ${names.one}`, lines: from("one") },
 		{ heading: `Taken from ${names.other}`, lines: from("other") },
 		{
-			heading: "Decided before, so it stays",
+			heading: "Decided earlier, so it stays",
 			lines: all("decided").map((one) => {
 				const answer = one.from === "one" ? one.one : one.other;
 				return `${questionLabel(one.questionId)}: ${answerSaid(one.questionId, answer, context)}${byWords(answer)}.`;

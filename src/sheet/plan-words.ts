@@ -47,13 +47,13 @@ export function planWords(measure: PlanMeasure): readonly PlanSection[] {
 	].filter(({ lines }) => lines.length > 0);
 }
 
-/** "Dart in M2_1: 4 lanes of generation 4, 7 GB/s, all it can use." */
+/** "Dart in M2_1: 4 lanes of PCI Express 4, 7 GB/s, all it can use." */
 function placedWords(placed: PlacedDevice): string {
 	const { device, connector, link, extra } = placed;
 	const width =
 		link.lanes === null
 			? ""
-			: `${lanesWords(link.lanes, device.lanes)}${link.generation === null ? "" : ` of generation ${link.generation}`}`;
+			: `${lanesWords(link.lanes, device.lanes)}${link.generation === null ? "" : ` of PCI Express ${link.generation}`}`;
 	const speed =
 		link.gbytesPerS === null || (device.gbytesPerS ?? 1) < littleGbytesPerS
 			? ""
@@ -282,7 +282,7 @@ function uplinkWords({ uplink, problem }: PlanMeasure): readonly string[] {
 	if (carries === null) return [`${use} ${count}; what the link carries is not known.`];
 	if (wanted > carries)
 		return [`${use} ${count}, so ${isAlone ? "it would be slowed" : "they would slow each other down"}.`];
-	return [`${use} ${count}${unrated.length > 0 ? "" : ", and that is carried"}.`];
+	return [`${use} ${count}${unrated.length > 0 ? "" : ", and the link carries that"}.`];
 }
 
 function laterWords({ later: { wanted, fewest, most } }: PlanMeasure): readonly string[] {

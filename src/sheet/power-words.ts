@@ -3,6 +3,7 @@ import type { Board } from "../parts/board.ts";
 import type { BuildFacts, Have, World } from "../parts/build.ts";
 import { canonicalSocket } from "../parts/canonical-name.ts";
 import type { Processor } from "../parts/processor.ts";
+import { isTold } from "../parts/told-evidence.ts";
 import { type Activity, type SessionLength, type Wants, wantTitles } from "../parts/wants.ts";
 import type { Boost } from "../power/boost-of-processor.ts";
 import { fullLoadWatts, type UseOfProcessor } from "../power/counted-watts.ts";
@@ -86,7 +87,7 @@ export function powerSentence(steady: SteadyPower, sessionLength?: SessionLength
 		case "tight": {
 			if (hotSpotC.high <= comfortableC) return `Feeds ${feeding}, with ${spareDegrees(spareK)} to spare.${peak}`;
 			if (hotSpotC.low <= comfortableC)
-				return `Feeds ${feeding} without holding back, but may get hot: it may have ${spareDegrees(exactly(spareK.high))} to spare or lack ${bareDegrees(-spareK.low)}.${peak}`;
+				return `Feeds ${feeding} without holding the processor back, but may get hot. It may have ${spareDegrees(exactly(spareK.high))} to spare or lack ${bareDegrees(-spareK.low)}.${peak}`;
 			const past = spareK.high > -1 ? "" : `at least ${spareDegrees(exactly(-spareK.high))} `;
 			const far = hotSpotC.high >= holdingBackC ? " It may hold the processor back." : "";
 			return `Gets hot feeding ${feeding}: ${past}past the comfortable line.${far}${peak}`;
@@ -100,7 +101,7 @@ export function powerSentence(steady: SteadyPower, sessionLength?: SessionLength
 			const lack = isFar ? "be far past the comfortable line" : `lack ${bareDegrees(-spareK.low)}`;
 			const may = `it may have ${spareDegrees(exactly(spareK.high))} to spare or ${lack}`;
 			return isCounted(steady)
-				? `Feeding ${feeding}, ${may}: nobody can tell.${peak}`
+				? `Feeding ${feeding}, ${may}. Nobody can tell which.${peak}`
 				: `Nobody has counted its stages, so the range is wide. ${capital(may)}.${peak}`;
 		}
 	}
@@ -124,7 +125,10 @@ export function powerWords(told: PowerTold): readonly PowerSection[] {
 		{ heading: "How warm it gets", lines: warmWords(steady, inputs.use) },
 		{ heading: "What would tell more", lines: narrowing.flatMap(narrowingWords) },
 		{ heading: "What counts", lines: countedWords(steady, inputs.use) },
-		{ heading: "A published test", lines: measuredWords(steady, inputs) },
+		{
+			heading: isTold(steady.measured?.test.where) ? "A measurement that was told" : "A published test",
+			lines: measuredWords(steady, inputs),
+		},
 		{ heading: "What to look for in a published test", lines: testWords(steady) },
 		{ heading: "What was assumed", lines: assumedWords(steady.assumptions) },
 		{ heading: "One stage, term by term", lines: termWords(steady) },
@@ -138,6 +142,7 @@ const headingsInShort = new Set([
 	"How warm it gets",
 	"What would tell more",
 	"A published test",
+	"A measurement that was told",
 	"What to look for in a published test",
 ]);
 
@@ -324,6 +329,8 @@ function measuredWords({ measured, hotSpotC }: SteadyPower, { delivery }: PowerI
 	if (!measured) return [];
 	const { test, estimateC, agrees } = measured;
 	const others = (delivery.measurements?.length ?? 1) - 1;
+	const wasTold = isTold(test.where);
+	const [noun, nouns] = wasTold ? ["measurement", "measurements"] : ["test", "tests"];
 	const long =
 		test.minutes === undefined
 			? "How long it ran is not told"
@@ -331,16 +338,18 @@ function measuredWords({ measured, hotSpotC }: SteadyPower, { delivery }: PowerI
 	const air = test.airflow ? `, ${airWords[test.airflow]}` : "";
 	const read = [test.where, test.date].filter((words) => words !== undefined);
 	return [
-		`It saw ${roundToTenth(test.stageC)} degrees C at ${roundToTenth(test.loadW)} W${test.measuredAt ? ` (${test.measuredAt})` : ""}.`,
+		`${wasTold ? "The power stages had" : "It saw"} ${roundToTenth(test.stageC)} degrees C at ${roundToTenth(test.loadW)} W${test.measuredAt ? ` (${test.measuredAt})` : ""}.`,
 		`${long}, in a room of ${roundToTenth(test.airC)} degrees C${air}.`,
-		...(read.length > 0 ? [`Read in: ${read.join(", ")}.`] : []),
+		...(read.length === 0 ? [] : [wasTold ? `${capital(read.join(" on "))}.` : `Read in: ${read.join(", ")}.`]),
 		...(others > 0
-			? [`${others} more ${others === 1 ? "test is" : "tests are"} noted. This one is nearest to what counts here.`]
+			? [
+					`${others} more ${others === 1 ? `${noun} is` : `${nouns} are`} noted. This one is nearest to what counts here.`,
+				]
 			: []),
-		`Without any test the estimate for your build is ${celsiusWords(estimateC)}. With it: ${celsiusWords(hotSpotC)}.`,
+		`Without any ${noun} the estimate for your build is ${celsiusWords(estimateC)}. With it: ${celsiusWords(hotSpotC)}.`,
 		agrees
-			? "A test counts before the estimate. Here both can be right."
-			: "A test counts before the estimate. Here the two disagree, so the test is taken as right.",
+			? `A ${noun} counts before the estimate. Here both can be right.`
+			: `A ${noun} counts before the estimate. Here the two disagree, so the ${noun} is taken as right.`,
 	];
 }
 
@@ -410,7 +419,7 @@ function termWords(steady: SteadyPower): readonly string[] {
 function rippleWords({ coilA, leftAtOutput }: SteadyPower["ripple"]): readonly string[] {
 	const coil = `The current in one coil goes up and down by ${figureRange(coilA)} A.`;
 	if (leftAtOutput === null) return [coil];
-	return [`${coil} At the output at most ${figure(Math.max(1, 100 * leftAtOutput.high))} percent of that is left.`];
+	return [`${coil} At the output at most ${figure(Math.max(1, 100 * leftAtOutput.high))} per cent of that is left.`];
 }
 
 function oneStageWords(end: string, { amps, working, watts }: StageLosses): readonly string[] {

@@ -22,7 +22,7 @@ export function priceLineWords(line: PriceLine): readonly PriceLineSection[] {
 		{ heading: "On the line, the cheapest first", lines: line.hull.map((point) => pointWords(point, line)) },
 		...line.steps.map((step) => stepSection(step, line)),
 		{
-			heading: "Beaten by none, but off the line",
+			heading: "Off the line, but no board beats them",
 			lines: shortList(line.below, (point) => pointWords(point, line)),
 		},
 		{ heading: "Can be passed over", lines: shortList(line.beaten, (one) => beatenWords(one, line)) },
@@ -39,7 +39,7 @@ export function priceLineInShort(line: PriceLine): readonly string[] {
 	return [
 		first === last
 			? `${nameOf(first)} stands alone: of the boards compared, no dearer one has more points.`
-			: `The line starts at ${nameOf(first)}, ${sumWords(first, line)}. It ends at ${nameOf(last)}, ${sumWords(last, line)}.`,
+			: `On the line each further point costs least. It starts at ${nameOf(first)}, ${sumWords(first, line)}. It ends at ${nameOf(last)}, ${sumWords(last, line)}.`,
 		...(line.hull.length > 2 ? [`Between them it goes by ${listed(line.hull.slice(1, -1).map(nameOf))}.`] : []),
 		...(others > 0 ? [`${others} more ${others === 1 ? "board lies" : "boards lie"} off the line.`] : []),
 	];
@@ -55,7 +55,7 @@ function shortWords(line: PriceLine): readonly string[] {
 		...(line.points.some(({ isSure }) => isSure) ? [] : ["None of these boards is sure to fit yet."]),
 		"A point has no price of its own. Only you can say what one is worth to you.",
 		...(line.allForce.length > 0
-			? [`Every board compared makes you buy this too, at a price not known: ${line.allForce.join(", ")}.`]
+			? [`Every board compared makes you buy more, at a price not known: ${line.allForce.join(", ")}.`]
 			: []),
 		...(line.leavesOut
 			? ["Each board makes you buy something without a known price. The line leaves that out, so ask first."]

@@ -20,13 +20,13 @@ export function reasonWords(reason: Reason): string {
 	const words = sentence(criterionWords(reason.part));
 	const wide = measure.missing.length > 0 && value.high - value.low > 0.2;
 	if (!wide || /not known\.$/.test(words)) return words;
-	return `${words.slice(0, -1)}; not all facts for this are known.`;
+	return `${words.slice(0, -1)}; not all facts are known.`;
 }
 
-/** "Board size: hangs on your case. Yes: a case for ATX and smaller. No: a case for Mini-ITX only." */
+/** "Board size: depends on your case. It fits with: a case for ATX and smaller. Not with: a case for Mini-ITX only." */
 export function dependingWords({ ruleId, questionId, fitsWith, notWith }: Depending): string {
 	const label = inSentence(questionById(questionId)?.label) ?? questionId;
-	return `${ruleById(ruleId)?.label ?? ruleId}: hangs on your ${label}. Yes: ${few(fitsWith)}. No: ${few(notWith)}.`;
+	return `${ruleById(ruleId)?.label ?? ruleId}: depends on your ${label}. It fits with: ${few(fitsWith)}. Not with: ${few(notWith)}.`;
 }
 
 /** At most three of a list, and how many more there are. */
@@ -47,7 +47,7 @@ function findingReasonWords(finding: Finding, certain: boolean): string {
 	if (finding.verdict === "cannot-tell") return findingWords(finding);
 	return certain && finding.verdict !== "does-not-fit"
 		? findingWords(finding)
-		: `It may be that: ${findingWords(finding)}`;
+		: `One way it can turn out: ${findingWords(finding)}`;
 }
 
 /** "not known: ...", with the missing facts named; null where the finding says it in its own words. */
@@ -63,10 +63,10 @@ export function sentence(words: string): string {
 }
 
 const roles: Readonly<Record<Role, string>> = {
-	"best-match": "Best match to your answers",
+	"best-match": "Closest to your answers",
 	"lowest-price": "Lowest price that fits",
 	"step-between": "A step between the two",
-	"most-room": "Most room for more",
+	"most-room": "Most room for later",
 	"also-good": "Also good",
 	"check-first": "May fit: find out first",
 };

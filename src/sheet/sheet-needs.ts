@@ -1,7 +1,7 @@
 import { measuresOfBuild } from "../choose/findings-of-market.ts";
-import type { Build } from "../parts/build.ts";
+import type { Build, BuildFacts } from "../parts/build.ts";
 import { allRules, ruleById } from "../rules/all-rules.ts";
-import type { Rule } from "../rules/define-rule.ts";
+import type { Need, Rule } from "../rules/define-rule.ts";
 import { needWords } from "../rules/finding-words.ts";
 import { needOf } from "../rules/run-rule.ts";
 import type { SheetNeed } from "./sheet.ts";
@@ -21,16 +21,15 @@ export function needsOf(build: Build): readonly SheetNeed[] {
 		});
 }
 
-/** One line where all worlds agree; else what each open answer would ask for. */
-function needTexts(rule: Rule, build: Build): string | null {
-	const byText = new Map<string, string>();
-	for (const { facts, choices } of build.worlds) {
-		const need = needOf(rule, { facts, measures: measuresOfBuild });
-		const text = need ? needWords(rule, need) : "";
-		if (!byText.has(text)) byText.set(text, choices.map(({ label }) => label).join(", "));
-	}
-	const texts = [...byText.keys()];
+/** One line where all worlds agree, or where what holds while it is open says enough; else what each open answer asks for. */
+function needTexts(rule: Rule, { facts, worlds }: Build): string | null {
+	const needIn = (inWorld: BuildFacts) => needOf(rule, { facts: inWorld, measures: measuresOfBuild });
+	const wordsOf = (need: Need | null) => (need ? needWords(rule, need) : "");
+	const needs = worlds.map((world) => needIn(world.facts));
+	const texts = [...new Set(needs.map(wordsOf))];
 	if (texts.length === 1) return texts[0] || null;
+	const open = needIn(facts);
+	if (open && needs.every((need) => !need || open.standsFor?.includes(need.messageId))) return wordsOf(open);
 	const differing = texts.filter((text) => text !== "");
 	return differing.length > 3
 		? "This depends on answers that are still open; find those out first."

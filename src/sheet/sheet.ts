@@ -95,6 +95,8 @@ export interface SheetTold {
 	readonly boardName: string;
 	/** "Memory slots: 4 (told by the shop on 2026-11-28)". */
 	readonly text: string;
+	/** The board is on the shortlist. */
+	readonly isListed: boolean;
 }
 
 export interface SheetAnswer {

@@ -67,7 +67,7 @@ function pageOf(sheet: Sheet, fullness: Fullness): readonly DocumentBlock[] {
 			sheet.mustHave.map((need) => needItem(need, fullness)),
 		),
 		...sectionOf(
-			"Wished for; no board falls out for it",
+			"Wished for; no board is taken out for it",
 			wishesInFull || sheet.niceToHave.length === 0
 				? sheet.niceToHave.map(({ label, text }) => item(text, { label, box: true }))
 				: [paragraph(`${sheet.niceToHave.map(({ label }) => label).join("; ")}. The annex says which.`)],

@@ -52,3 +52,10 @@ export function decidedWords(one: Suggestion, context: QuestionContext): string 
 	const label = questionById(one.questionId)?.label ?? one.questionId;
 	return `${label}: ${proposedWords(one.questionId, one, context)}, by ${giverWords(one.by)}: ${one.state}.`;
 }
+
+/** The same, told to who suggested it. */
+export function becameWords(one: Suggestion, context: QuestionContext): string {
+	const label = questionById(one.questionId)?.label ?? one.questionId;
+	const became = one.state === "taken" ? "taken" : "left, so the answer stays as it was";
+	return `${label}, ${proposedWords(one.questionId, one, context)}: ${became}.`;
+}

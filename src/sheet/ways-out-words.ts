@@ -54,13 +54,20 @@ export function repairWords(repair: Repair, judgement: Judgement, context: Quest
 }
 
 /** Which boards come back: those that fit and those of which nobody can tell, apart. */
-export function broughtBackWords({ fits, cannotTell }: Repair, judgement: Judgement): string {
+export function broughtBackWords({ fits, cannotTell, leavesNothing }: Repair, judgement: Judgement): string {
+	const [first, ...more] = leavesNothing;
 	return [
 		...(fits.length > 0
 			? [`Then ${countedBoards(fits.length)} ${fits.length === 1 ? "fits" : "fit"}: ${named(fits, judgement)}.`]
 			: []),
 		...(cannotTell.length > 0
 			? [`For ${countedBoards(cannotTell.length)} we can't tell yet: ${named(cannotTell, judgement)}.`]
+			: []),
+		// Told of one board: of several they mostly make one buy the same.
+		...(first
+			? [
+					`Too little is left then for what ${named([first.boardId], judgement)} makes you buy besides: ${listed(first.extras)}.${more.length > 0 ? ` So it is with ${countedBoards(more.length)} more.` : ""}`,
+				]
 			: []),
 	].join(" ");
 }

@@ -27,8 +27,8 @@ export function whatIfWords(result: WhatIf, context: QuestionContext): readonly 
 			lines: now,
 		},
 		...(isOneList ? [] : [{ heading: "With the other answer", lines: other }]),
-		{ heading: "What would change on it", lines: changeWords(result) },
-		{ heading: "What would fall out, and why", lines: result.fallOut.map(fallOutWords) },
+		{ heading: "What would change on the shortlist", lines: changeWords(result) },
+		{ heading: "What would be taken out, and why", lines: result.fallOut.map(fallOutWords) },
 		{ heading: "What would come back", lines: result.comeBack.map(comeBackWords) },
 		{ heading: "The questions", lines: questionWords(result) },
 	];
@@ -103,12 +103,14 @@ function changeWords({ came, went, moved, outcomes }: WhatIf): readonly string[]
 	const { before, after } = outcomes;
 	return [
 		...came.map((one) => {
-			const why = one.stoppedBy === null ? "" : `; now it falls out by "${ruleLabel(one.stoppedBy)}"`;
+			const why = one.stoppedBy === null ? "" : `; now it is taken out by "${ruleLabel(one.stoppedBy)}"`;
 			return `New: ${nameIn(after, one.boardId)}, at place ${one.place}${why}.`;
 		}),
 		...went.map((one) => {
 			const why =
-				one.stoppedBy === null ? "others would stand before it" : `it would fall out by "${ruleLabel(one.stoppedBy)}"`;
+				one.stoppedBy === null
+					? "others would stand before it"
+					: `it would be taken out by "${ruleLabel(one.stoppedBy)}"`;
 			return `Gone: ${nameIn(before, one.boardId)}; ${why}.`;
 		}),
 		...moved.map(({ boardId, before: was, after: would }) => {
@@ -137,7 +139,7 @@ function fallOutWords({ ruleId, boards }: FellOut): string {
 }
 
 function comeBackWords({ ruleId, boards }: FellOut): string {
-	return `${few(boards.map(({ board }) => board.name))}: now out by "${ruleLabel(ruleId)}".`;
+	return `${few(boards.map(({ board }) => board.name))}: now taken out by "${ruleLabel(ruleId)}".`;
 }
 
 function questionWords({ noLongerAsked, newlyAsked }: WhatIf): readonly string[] {

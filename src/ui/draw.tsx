@@ -2,6 +2,7 @@ import { type Instance, render } from "ink";
 import stringWidth from "string-width";
 import { arrange, type ScreenSize } from "../screens/arrange.ts";
 import type { Face, PageSize } from "../screens/face.ts";
+import { withWordsMarked } from "../screens/marked-words.ts";
 import type { Screen } from "../screens/screen.ts";
 import { App } from "./app.tsx";
 import { asciiSigns, unicodeSigns } from "./signs.ts";
@@ -13,8 +14,8 @@ export interface DrawOptions {
 
 /** Something that draws screens on a terminal until it is stopped. */
 interface Drawing {
-	/** Draws; tells how far page keys scroll on what is now on screen. */
-	readonly show: (screen: Screen, face: Face, ascii: boolean) => PageSize;
+	/** Draws; tells how far page keys scroll on what is now on screen. `busy` stands in place of the keys. */
+	readonly show: (screen: Screen, face: Face, ascii: boolean, busy?: string) => PageSize;
 	readonly stop: () => void;
 }
 
@@ -25,8 +26,10 @@ interface Drawing {
 export function startDrawing({ stream, size }: DrawOptions): Drawing {
 	let instance: Instance | null = null;
 	return {
-		show(screen, face, ascii) {
-			const arranged = arrange(screen, face, size(), stringWidth);
+		show(screen, face, ascii, busy) {
+			const laidOut = arrange(withWordsMarked(screen), face, size(), stringWidth);
+			// As many rows as before, so that nothing moves for the moment it takes.
+			const arranged = busy ? { ...laidOut, footer: laidOut.footer.map((_, row) => (row === 0 ? busy : "")) } : laidOut;
 			const app = (
 				<App
 					screenId={screen.id}

@@ -1,4 +1,4 @@
-import type { Answer, Answers, Suggestion } from "../parts/answers-file.ts";
+import { type Answer, type Answers, mostSuggestions, type Suggestion } from "../parts/answers-file.ts";
 import { cleanLine } from "../parts/clean-text.ts";
 import { questionById } from "../questions/all-questions.ts";
 import { helperNamed } from "./helper-name.ts";
@@ -25,8 +25,7 @@ interface CoachMoves {
 	) => Tried;
 }
 
-/** A file holds no more suggestions than this; see parts/answers-file. */
-const mostSuggestions = 500;
+const tooMany = `A walk holds ${mostSuggestions} suggestions at most.`;
 /** A reason is a line; see parts/answers-file. In characters (UTF-16 units). */
 const longestWhy = 400;
 
@@ -106,6 +105,7 @@ function withAnswersHeld(context: WalkContext, before: WalkState, after: WalkSta
 		if (kept) answers[id] = kept;
 		else delete answers[id];
 	}
+	if (suggestions.length > mostSuggestions) return { ...before, problem: tooMany };
 	const labels = touched.map((id) => questionById(id)?.label ?? id);
 	return { ...after, answers, suggestions, notice: `You suggest another answer: ${labels.join(", ")}.` };
 }
@@ -189,8 +189,7 @@ function atWhy(
 			[],
 		];
 	const suggestions = withSuggestion(state.suggestions, suggestion);
-	if (suggestions.length > mostSuggestions)
-		return [{ ...state, problem: `A walk holds ${mostSuggestions} suggestions at most.` }, []];
+	if (suggestions.length > mostSuggestions) return [{ ...state, problem: tooMany }, []];
 	const inside = { ...context, market: marketOf(context.market, state.ownParts) };
 	const question = questionById(id);
 	const said =

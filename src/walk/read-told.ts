@@ -44,7 +44,7 @@ export function readTold(path: string, text: string, context: ToldContext): Told
 	if (line === "" || isNoAnswer.test(line)) return { problem: "That is no answer yet, so nothing is noted." };
 	// Every temperature here is in degrees C; 78 F taken for 78 C would be wrong by 52 degrees.
 	if (/\d\s*(?:\u00b0|degrees?)?\s*(?:F\b|fahrenheit)/i.test(line) && field.title.toLowerCase().includes("temperature"))
-		return { problem: "Temperatures are noted in degrees C here. Please give them so." };
+		return { problem: "Temperatures are noted in degrees C here. Type them so." };
 	const special = Object.hasOwn(specialReaders, path) ? specialReaders[path] : undefined;
 	if (special) return special(cleanText(text), context);
 	// As it was said; then with the German words that answer the German question.
@@ -57,7 +57,8 @@ export function readTold(path: string, text: string, context: ToldContext): Told
 		const cell = readCell(words, { kind: "board", fact, readMoney });
 		if ("value" in cell && cell.value !== undefined) return cell;
 	}
-	if (Object.hasOwn(pageLabels, path)) return asOnPage(path, line);
+	const onPage = pageLineOf(path);
+	if (onPage) return asOnPage(path, onPage, line);
 	return {
 		problem: isMadeOfParts(path)
 			? "This cannot be told in a line. Copy it from the board's page, or type the board in."
@@ -100,54 +101,44 @@ function isMadeOfParts(path: string): boolean {
 	return as === "things" || as === "thing";
 }
 
-/** How a page begins a line about each list of things, and what a bare number counts. */
-const pageLabels: Readonly<Record<string, { readonly label: string; readonly noun: string }>> = {
-	m2Sockets: { label: "M.2 sockets", noun: "" },
-	cardSlots: { label: "Expansion slots", noun: "PCIe x16" },
-	drivePorts: { label: "Storage", noun: "SATA" },
-	rearUsb: { label: "Back panel", noun: "USB-A" },
-	wiredGbps: { label: "LAN", noun: "" },
-	"headers.fans": { label: "Internal connectors", noun: "fan headers" },
-	"headers.lights": { label: "Internal connectors", noun: "LED headers" },
-	"headers.typeC": { label: "Internal connectors", noun: "USB-C front header" },
+interface PageLine {
+	/** How a page begins the line. */
+	readonly label: string;
+	/** What a bare number counts; null: a number alone says nothing of what they are. */
+	readonly noun: string | null;
+	/** What stands behind the label. */
+	readonly example: string;
+}
+
+/** How a page writes each list of things. */
+const pageLines: Readonly<Record<string, PageLine>> = {
+	m2Sockets: { label: "M.2 sockets", noun: "", example: "2 x PCIe 4.0 x4" },
+	cardSlots: { label: "Expansion slots", noun: null, example: "1 x PCIe 4.0 x16, 2 x PCIe 3.0 x1" },
+	drivePorts: { label: "Storage", noun: "SATA", example: "4 x SATA" },
+	rearUsb: { label: "Back panel", noun: null, example: "4 x USB 5Gbps, 1 x USB-C 10Gbps" },
+	wiredGbps: { label: "LAN", noun: "", example: "1 x 2.5 Gb/s" },
+	"headers.fans": { label: "Internal connectors", noun: "fan headers", example: "1 CPU fan, 3 case fans" },
+	"headers.lights": { label: "Internal connectors", noun: "LED headers", example: "2 x addressable LED header" },
+	"headers.typeC": { label: "Internal connectors", noun: "USB-C front header", example: "1 x USB-C front header" },
 };
 
-function asOnPage(path: string, line: string): ToldReading {
-	const { label, noun } = pageLabels[path] ?? { label: "", noun: "" };
+function pageLineOf(path: string): PageLine | null {
+	return Object.hasOwn(pageLines, path) ? (pageLines[path] ?? null) : null;
+}
+
+function asOnPage(path: string, { label, noun, example }: PageLine, line: string): ToldReading {
 	if (/^(?:none|no|0|nein|keine?|keiner)$/i.test(line)) return { value: [] };
 	const isBare = /^\d{1,2}$/.test(line);
-	// A bare number of slots or USB sockets says nothing of what they are.
-	if (isBare && (path === "cardSlots" || path === "rearUsb")) return { problem: kindsToo };
+	if (isBare && noun === null) return { problem: kindsToo };
 	const { part, doubts } = readBoard(`${label}: ${isBare ? `${line} ${noun}`.trim() : line}`);
 	const value = valueIn(part, path.split("."));
 	const isOpen = doubts.some(({ fact }) => fact.replace(/\[.*$/, "") === path.split(".")[0] || fact.startsWith(path));
 	if (value === undefined || isOpen)
-		return { problem: `This cannot be read. Write it as the board's page does, such as "${exampleOf(path)}".` };
+		return { problem: `This cannot be read. Write it as the board's page does, such as "${example}".` };
 	return { value };
 }
 
 const kindsToo = 'Say of which kind they are too, such as "2 x PCIe 4.0 x16" or "4 x USB 5Gbps".';
-
-function exampleOf(path: string): string {
-	switch (path) {
-		case "m2Sockets":
-			return "2 x PCIe 4.0 x4";
-		case "cardSlots":
-			return "1 x PCIe 4.0 x16, 2 x PCIe 3.0 x1";
-		case "drivePorts":
-			return "4 x SATA";
-		case "rearUsb":
-			return "4 x USB 5Gbps, 1 x USB-C 10Gbps";
-		case "wiredGbps":
-			return "1 x 2.5 Gb/s";
-		case "headers.fans":
-			return "1 CPU fan, 3 case fans";
-		case "headers.lights":
-			return "2 x addressable LED header";
-		default:
-			return "1 x USB-C front header";
-	}
-}
 
 const specialReaders: Readonly<Record<string, (text: string, context: ToldContext) => ToldReading>> = {
 	supportList: readSupport,
@@ -289,7 +280,8 @@ function readReturnDay(text: string, context: ToldContext): ToldReading {
 
 /** What may be answered, as a sentence; for the person who types it in. */
 export function answerWords(path: string): string {
-	if (Object.hasOwn(pageLabels, path)) return `As the board's page writes it, such as "${exampleOf(path)}".`;
+	const onPage = pageLineOf(path);
+	if (onPage) return `As the board's page writes it, such as "${onPage.example}".`;
 	switch (path) {
 		case "supportList":
 			return 'Type yes, or yes and since which firmware: "yes, since F12".';

@@ -70,3 +70,11 @@ export function countsAtOnce({ answers, suggestions, by }: WalkState, questionId
 	if (answer?.status !== "answered") return true;
 	return answer.by === by && !suggestions.some((one) => one.questionId === questionId && one.state === "taken");
 }
+
+/** What to say to who answers a question as it was answered before; null where nobody ever suggested anything else. */
+export function unchangedWords(suggestions: readonly Suggestion[], questionId: string): string | null {
+	const here = suggestions.filter((one) => one.questionId === questionId);
+	if (here.length === 0) return null;
+	const waits = here.some(({ state }) => state === "open") ? " What is suggested still waits for you." : "";
+	return `That is what stands there already, so nothing changes.${waits}`;
+}

@@ -7,8 +7,7 @@ import { type FormField, fieldAt } from "../parts/form-fields.ts";
 import { wordsOf } from "../parts/form-words.ts";
 import { findPart, type Market, partsFileSchemaName } from "../parts/market.ts";
 import { rowsFor } from "../parts/support-rows.ts";
-import { toldEvidence, toldOf, toldWords } from "../parts/told-evidence.ts";
-import { compareFirmware } from "../rules/firmware-version.ts";
+import { toldEvidence, toldOf, toldWhere, toldWords } from "../parts/told-evidence.ts";
 import { marketOf } from "./market-of.ts";
 
 /** A fact of a board that somebody told, such as a shop that was asked. */
@@ -72,7 +71,8 @@ export function toldFact(market: Market, ownParts: readonly OwnPart[], told: Tol
 		return { problem: `Say who told it, in ${longestTeller} letters at most.` };
 	if (told.value === undefined) return { problem: "Nothing was told, so nothing was noted." };
 	const before = valueIn(board, path.split("."));
-	const meeting = meetingOf(path, before, told.value);
+	const given = path === "powerDelivery.measurements" ? whoMeasured(told.value, by, told.date) : told.value;
+	const meeting = meetingOf(path, before, given);
 	const evidence: Readonly<Record<string, Evidence>> = board.evidence ?? {};
 	const isStated = before !== undefined && evidence[path]?.standing !== "assumed";
 	if (meeting.kind === "contradiction" && isStated && !told.replace)
@@ -80,7 +80,7 @@ export function toldFact(market: Market, ownParts: readonly OwnPart[], told: Tol
 			problem: "Something else is stated of this board.",
 			contradiction: bothWords(field, path, board, told, by),
 		};
-	const value = meeting.kind === "contradiction" ? told.value : meeting.value;
+	const value = meeting.kind === "contradiction" ? replaced(path, before, given) : meeting.value;
 	const quote = told.quote === undefined ? "" : cleanLine(told.quote).slice(0, longestQuote).trim();
 	const made = withValue(board as FormDraft, path.split("."), value);
 	const part = {
@@ -144,15 +144,12 @@ const stands = (value: unknown): Meeting => ({ kind: "value", value });
 function meetingOf(path: string, before: unknown, told: unknown): Meeting {
 	if (before === undefined || sameValue(before, told)) return stands(told);
 	switch (path) {
-		case "firmware.oldestInShops": {
-			// The oldest that a box may hold is a bound; what this box holds may well be newer.
-			const order = compareFirmware(String(told), String(before));
-			return order !== null && order > 0 ? stands(told) : contradiction;
-		}
 		case "supportList":
 			return joinedLists(before as SupportList, told as SupportList);
 		case "offers":
 			return joinedOffers(before as Offers, told as Offers);
+		case "powerDelivery.measurements":
+			return stands(joinedMeasurements(before as Measurements, told as Measurements));
 		default:
 			return saysNoMore(before, told) ? stands(before) : contradiction;
 	}
@@ -205,6 +202,31 @@ function joinedLists(list: SupportList, told: SupportList): Meeting {
 		if (!isClear) rows = [...rows.filter((one) => !known.includes(one)), row];
 	}
 	return stands({ ...list, rows });
+}
+
+/** What counts where somebody takes what was told: of a list of processors the rows of the one that was told of. */
+function replaced(path: string, before: unknown, told: unknown): unknown {
+	if (path !== "supportList" || before === undefined || !(told as SupportList).partial) return told;
+	const list = before as SupportList;
+	const { rows } = told as SupportList;
+	const about = rows.flatMap(({ processor }) => rowsFor(list.rows, processor));
+	return { ...list, rows: [...list.rows.filter((row) => !about.includes(row)), ...rows] };
+}
+
+type Measurements = NonNullable<NonNullable<Board["powerDelivery"]>["measurements"]>;
+
+/** Each figure with who told it: others of the same board may come from published tests. */
+function whoMeasured(told: unknown, by: string, date: string): unknown {
+	return Array.isArray(told)
+		? told.map((one) => (typeof one === "object" && one !== null ? { ...one, where: toldWhere(by), date } : one))
+		: told;
+}
+
+/** One more measurement stands beside those known: each was another day, with another load. */
+function joinedMeasurements(before: Measurements, told: Measurements): Measurements {
+	const figures = ({ loadW, airC, stageC }: Measurements[number]) => `${loadW} ${airC} ${stageC}`;
+	const known = new Set(before.map(figures));
+	return [...before, ...told.filter((one) => !known.has(figures(one)))];
 }
 
 type Offers = NonNullable<Board["offers"]>;

@@ -18,7 +18,7 @@ import { backInOwnParts, updateOwnParts } from "./own-parts-update.ts";
 import { needsForm } from "./own-places.ts";
 import { partsDisagree, placeAfter, placeBefore, placeToStart } from "./places.ts";
 import { updateSuggestions } from "./suggestion-update.ts";
-import { decidedByAnswers, hasOpenRivals, saysTheSame } from "./suggestions.ts";
+import { decidedByAnswers, hasOpenRivals, saysTheSame, unchangedWords } from "./suggestions.ts";
 import { type TakenChange, takeWayOut } from "./take-way-out.ts";
 import type { WalkEffect, WalkEvent } from "./walk-event.ts";
 import type { Place, WalkContext, WalkState } from "./walk-state.ts";
@@ -34,7 +34,15 @@ type Step = readonly [WalkState, readonly WalkEffect[]];
  */
 export function update(context: WalkContext, before: WalkState, event: WalkEvent): Step {
 	const after = step(context, before, event);
+	if (before.isExample) return withNothingKept(after);
 	return before.coaching && before.place.at !== "left" ? heldFor(context, before, after) : after;
+}
+
+/** In the example one may try everything, but nothing of it reaches the disk, apart from a sheet that is asked for. */
+function withNothingKept([state, effects]: Step): Step {
+	const isLost = ({ type }: WalkEffect) => type === "keep-part" || type === "remove-part" || type === "change-walks";
+	const kept = effects.filter((effect) => effect.type !== "save" && !isLost(effect));
+	return [effects.some(isLost) ? { ...state, notice: "This is the example: nothing is kept here." } : state, kept];
 }
 
 function step(context: WalkContext, before: WalkState, event: WalkEvent): Step {
@@ -81,7 +89,7 @@ function step(context: WalkContext, before: WalkState, event: WalkEvent): Step {
 		case "price-line":
 			return [visit(state, { at: "price-line" }), []];
 		case "sheet":
-			return [visit(state, { at: "sheet" }), []];
+			return [visit(state, event.page === "all" ? { at: "sheet", page: "all" } : { at: "sheet" }), []];
 		case "what-if":
 			return [askedToTry(state, event.questionId), []];
 		case "keep-tried":
@@ -97,6 +105,12 @@ function step(context: WalkContext, before: WalkState, event: WalkEvent): Step {
 			return [visit(state, { at: "menu" }), []];
 		case "settings":
 			return [visit(state, { at: "settings" }), []];
+		case "look-at-example":
+			return [state, state.isExample || state.coaching ? [] : [{ type: "look-at-example" }]];
+		case "leave-example":
+			return [state, state.isExample ? [{ type: "leave-example" }] : []];
+		case "glossary":
+			return [visit(state, { at: "glossary" }), []];
 		case "set": {
 			const settings = { ...state.settings, ...event.setting };
 			return [{ ...state, settings }, [{ type: "keep-settings", settings }]];
@@ -126,7 +140,10 @@ function step(context: WalkContext, before: WalkState, event: WalkEvent): Step {
 				event.to.trim() === "" ? [] : [{ type: "write-sheet", to: event.to.trim(), orNext: event.orNext === true }],
 			];
 		case "written":
-			return [{ ...state, notice: `The sheet is written: ${event.path}` }, []];
+			return [
+				{ ...state, notice: `The ${/\.svg$/i.test(event.path) ? "drawing" : "sheet"} is written: ${event.path}` },
+				[],
+			];
 		case "not-written":
 			return [{ ...state, problem: event.problem }, []];
 		case "next":
@@ -138,6 +155,10 @@ function step(context: WalkContext, before: WalkState, event: WalkEvent): Step {
 		case "go-on":
 			return [{ ...state, place: placeToStart(context, state), returnTo: [] }, []];
 		case "back":
+			if (place.at === "sheet" && place.page) return [{ ...state, place: { at: "sheet" } }, []];
+			// The way in was the shortlist, and so is the way out.
+			if (state.isExample && place.at === "shortlist" && state.returnTo.every(({ at }) => at === "start"))
+				return [state, [{ type: "leave-example" }]];
 			return [back(context, state), []];
 		case "drop-form":
 			// Who meant to leave leaves now.
@@ -146,7 +167,7 @@ function step(context: WalkContext, before: WalkState, event: WalkEvent): Step {
 			if (place.at === "question") return atQuestion(context, state, place.id, event);
 			if (place.at === "what-if-question") return [atTrial(context, state, place, event), []];
 			if (place.at === "describe") return atDescription(context, state, place, event);
-			if (place.at === "sheet" && event.type === "text")
+			if (place.at === "sheet" && place.page === undefined && event.type === "text")
 				return update(context, state, { type: "write-sheet", to: event.text });
 			if (place.at === "fell-out" && event.type === "text") return boardByName(context, state, event.text);
 			return [state, []];
@@ -287,7 +308,8 @@ function withAnswer(context: WalkContext, state: WalkState, id: string, answer: 
 	// Who gives the same answer once more changes nothing, and it stays the answer of who gave it first.
 	const isSame = saysTheSame(before, answer) && !hasOpenRivals(state.suggestions, id);
 	const given = before && isSame ? before : { ...answer, by };
-	return { ...withAnswers(context, state, inOrderGiven(state, { ...state.answers, [id]: given })), by };
+	const notice = state.notice ?? (before && isSame ? unchangedWords(state.suggestions, id) : null);
+	return { ...withAnswers(context, { ...state, notice }, inOrderGiven(state, { ...state.answers, [id]: given })), by };
 }
 
 /**

@@ -44,7 +44,8 @@ export type WalkEvent =
 	| { readonly type: "keep-tried" }
 	/** What is like a board but better; without an id, the board that is looked at. */
 	| { readonly type: "like"; readonly boardId?: string; readonly direction?: LikeDirection }
-	| { readonly type: "sheet" }
+	/** `page`: all of it, to read on the screen. */
+	| { readonly type: "sheet"; readonly page?: "all" }
 	/** `orNext`: where the file is there already, the next free name: sheet-2.md. */
 	| { readonly type: "write-sheet"; readonly to: string; readonly orNext?: boolean }
 	| { readonly type: "written"; readonly path: string }
@@ -53,6 +54,11 @@ export type WalkEvent =
 	| { readonly type: "menu" }
 	| { readonly type: "open"; readonly file: string }
 	| { readonly type: "settings" }
+	/** A made-up person's walk, to look round in; and back to one's own. */
+	| { readonly type: "look-at-example" }
+	| { readonly type: "leave-example" }
+	/** Every word that is explained. */
+	| { readonly type: "glossary" }
 	| { readonly type: "set"; readonly setting: Partial<WalkSettings> }
 	/** A word from outside, such as that a file was set aside. */
 	| { readonly type: "tell"; readonly words: string }
@@ -68,6 +74,9 @@ export type WalkEvent =
 export type WalkEffect =
 	| { readonly type: "save" }
 	| { readonly type: "write-sheet"; readonly to: string; readonly orNext: boolean }
+	/** The made-up person's walk is to stand in place of this one, or this one again. */
+	| { readonly type: "look-at-example" }
+	| { readonly type: "leave-example" }
 	/** Another walk is to be taken up in place of this one. */
 	| { readonly type: "open"; readonly file: string }
 	/** Walks that are kept are named, copied, removed; see WalksChange. */

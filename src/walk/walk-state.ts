@@ -42,9 +42,11 @@ export type Place =
 	| { readonly at: "what-if-answer"; readonly id: string; readonly tried: Answer }
 	/** What is like a board and better in one way; no way is picked yet where there is none. */
 	| { readonly at: "like"; readonly boardId: string; readonly direction?: LikeDirection }
-	| { readonly at: "sheet" }
+	/** `page`: all of it, to read. */
+	| { readonly at: "sheet"; readonly page?: "all" }
 	| { readonly at: "menu" }
 	| { readonly at: "settings" }
+	| { readonly at: "glossary" }
 	| { readonly at: "left" }
 	| AskShopPlace
 	| CoachPlace
@@ -64,6 +66,8 @@ export interface WalkState {
 	readonly by: string;
 	/** The helper looks through somebody else's walk; null: the builder's own walk. */
 	readonly coaching: Coaching | null;
+	/** A made-up person's walk is looked at; nothing in it is kept. */
+	readonly isExample: boolean;
 	/** Whether each screen shows its numbers and sources too. */
 	readonly showsSources: boolean;
 	readonly place: Place;
@@ -84,6 +88,8 @@ export interface WalkState {
 	/** A kept walk was removed and can be brought back. */
 	readonly canBringBack: boolean;
 	readonly settings: WalkSettings;
+	/** What lies where on this machine, to show: each with its path. Nothing is read or written by them. */
+	readonly files: readonly (readonly [what: string, path: string])[];
 	/** The person's own parts that are kept for all walks; they are in the market already. */
 	readonly kept: readonly OwnPart[];
 	/** The part being filled in; it stays until it is kept or dropped, wherever the person goes meanwhile. */
@@ -108,6 +114,7 @@ export function startWalk(answers: Answers = {}, ownParts: readonly OwnPart[] = 
 		ownParts,
 		by,
 		coaching: null,
+		isExample: false,
 		showsSources: false,
 		place: { at: "start" },
 		returnTo: [],
@@ -119,6 +126,7 @@ export function startWalk(answers: Answers = {}, ownParts: readonly OwnPart[] = 
 		saved: [],
 		canBringBack: false,
 		settings: defaultSettings,
+		files: [],
 		kept: [],
 		form: null,
 		pasted: null,

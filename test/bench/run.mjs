@@ -3,9 +3,16 @@
 import { spawnSync } from "node:child_process";
 import { fileURLToPath } from "node:url";
 import { build } from "esbuild";
+import { withoutDevtools } from "../../bin/dev/without-devtools.mjs";
 
 const root = fileURLToPath(new URL("../../", import.meta.url));
-const benches = ["plan-against-solver", "rules-on-many-boards", "scores-of-many-boards", "next-question"];
+const benches = [
+	"plan-against-solver",
+	"rules-on-many-boards",
+	"scores-of-many-boards",
+	"next-question",
+	"bytes-per-key",
+];
 const asked = process.argv.slice(2);
 const unknown = asked.filter((name) => !benches.includes(name));
 
@@ -23,12 +30,20 @@ async function run(name) {
 		format: "esm",
 		platform: "node",
 		target: "node20",
+		// As in bin/dev/bundle.mjs: for what is drawn.
+		define: { "process.env.NODE_ENV": '"production"' },
+		plugins: [withoutDevtools],
+		banner: {
+			js: 'import { createRequire as createRequireHere } from "node:module"; const require = createRequireHere(import.meta.url);',
+		},
 		write: false,
 	});
 	const { status } = spawnSync(process.execPath, ["--input-type=module"], {
 		cwd: root,
 		input: outputFiles[0]?.contents ?? "",
 		stdio: ["pipe", "inherit", "inherit"],
+		// Drawn in colour wherever the figures go; with CI set Ink would draw nothing.
+		env: { ...process.env, CI: "false", FORCE_COLOR: "1" },
 	});
 	if (status !== 0) process.exitCode = status ?? 1;
 }

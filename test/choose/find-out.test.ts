@@ -59,7 +59,7 @@ describe("facts of boards", () => {
 		// A fan leaves 42.5 points, none 100, the other has 85: (100 - 85)^2 / (2 x 57.5).
 		expect(fan?.worth).toBeCloseTo(1.957, 3);
 		expect(fan && findOutWords(fan, (id) => id)?.changes).toBe(
-			"It passes board-1 only if this is no. Knowing it is worth about 2 points.",
+			"It passes board-1 only if the answer is no. Knowing it is worth about 2 points.",
 		);
 	});
 

@@ -16,7 +16,14 @@ const eur = (units: number) => ({ minor: units * 100, currency: "EUR" });
 
 const parts: Partial<PartsFile> = {
 	processors: [
-		{ id: "piccolo", name: "Piccolo", graphics: true, socket: "Kettle 7", price: eur(150) },
+		{
+			id: "piccolo",
+			name: "Piccolo",
+			graphics: true,
+			socket: "Kettle 7",
+			price: eur(150),
+			memory: { types: ["DDR5"], channels: 2 },
+		},
 		{ id: "bassoon", name: "Bassoon", socket: "Harbour 2", price: eur(400) },
 		{ id: "oboe", name: "Oboe", socket: "Harbour 2", price: eur(160) },
 	],
@@ -25,6 +32,7 @@ const parts: Partial<PartsFile> = {
 		{ id: "trunk", name: "Trunk", boardForms: ["ATX", "Mini-ITX"], price: eur(90) },
 		{ id: "chest", name: "Chest", boardForms: ["ATX"], price: eur(65) },
 	],
+	supplies: [{ id: "bellows", name: "Bellows", processorPlugs: ["8-pin"], mainPlug: "24-pin", watts: 500 }],
 	drives: ["one", "two", "three"].map((id) => ({
 		id,
 		name: `Stick ${id}`,
@@ -89,9 +97,55 @@ const back = ({ fits, cannotTell }: Repair) => [...fits, ...cannotTell];
 
 describe("what to change", () => {
 	test("the limit rises to the next price, not further", () => {
-		const found = repaired([{ price: eur(300) }, { price: eur(225) }], { "about/budget": eur(210) });
+		const found = repaired([{ price: eur(300) }, { price: eur(225) }], {
+			"about/budget": eur(210),
+		});
 		expect(changesOf(found)).toEqual([[[["about/budget", eur(225)]]]]);
 		expect(found[0]?.repairs.map(back)).toEqual([["board-2"]]);
+	});
+
+	test("where of the nearest it cannot be told, the next with which one surely fits is offered too", () => {
+		const unsure = { power: {} };
+		const slot = { name: "SLOT_1", bus: "PCI Express" as const, lengthLanes: 16, wiredLanes: 16 };
+		const found = repaired(
+			[
+				{ price: eur(300), cardSlots: [slot] },
+				{ price: eur(225), ...unsure },
+				{ price: eur(240), ...unsure },
+			],
+			{
+				"about/budget": eur(210),
+				"fit/supply": { part: "bellows" },
+			},
+		);
+		expect(changesOf(found)[0]).toEqual([[["about/budget", eur(225)]], [["about/budget", eur(300)]]]);
+		expect(found[0]?.repairs.map(({ fits, cannotTell }) => [fits, cannotTell])).toEqual([
+			[[], ["board-2"]],
+			[["board-1"], ["board-2", "board-3"]],
+		]);
+		// Where none surely fits, nothing more is offered.
+		const none = repaired(
+			[
+				{ price: eur(225), ...unsure },
+				{ price: eur(240), ...unsure },
+			],
+			{
+				"about/budget": eur(210),
+				"fit/supply": { part: "bellows" },
+			},
+		);
+		expect(changesOf(none)[0]).toEqual([[["about/budget", eur(225)]]]);
+	});
+
+	test("a limit raised to the price alone says so where the board makes one buy more", () => {
+		const slot = { name: "SLOT_1", bus: "PCI Express" as const, lengthLanes: 16, wiredLanes: 16 };
+		const board = { price: eur(225), cardSlots: [slot], wireless: { builtIn: false } };
+		const given = { "about/budget": eur(210), "fit/supply": { part: "bellows" }, "features/wireless": "must" };
+		const [repair] = repaired([board], given)[0]?.repairs ?? [];
+		expect(repair).toMatchObject({ fits: ["board-1"], leavesNothing: [{ boardId: "board-1" }] });
+		expect(repair?.leavesNothing[0]?.extras.length).toBeGreaterThan(0);
+		const [without] = repaired([{ ...board, wireless: { builtIn: true } }], given)[0]?.repairs ?? [];
+		expect(without).toMatchObject({ fits: ["board-1"], leavesNothing: [] });
 	});
 
 	test("where the money left decides, it is the money in all that must grow", () => {

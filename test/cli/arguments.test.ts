@@ -1,6 +1,8 @@
 import { describe, expect, test } from "vitest";
-import { commandNames, flags, nearWords, readArguments } from "../../src/cli/arguments.ts";
+import { nearWords, readArguments } from "../../src/cli/arguments.ts";
+import { commandNames, commandTable, usagesOf, walkEntry } from "../../src/cli/command-table.ts";
 import { CommandError } from "../../src/cli/exit-codes.ts";
+import { flags, flagsForAll } from "../../src/cli/flags.ts";
 
 const none = {
 	command: null,
@@ -14,6 +16,8 @@ const none = {
 	plain: false,
 	noColour: false,
 	ascii: false,
+	noInput: false,
+	inches: false,
 	help: false,
 	version: false,
 };
@@ -38,6 +42,8 @@ describe("reads", () => {
 		[["--answers=--odd-name.json"], { answers: "--odd-name.json" }],
 		[["--parts", "shop", "--with-demo"], { parts: "shop", withDemo: true }],
 		[["--plain", "--no-color", "--ascii"], { plain: true, noColour: true, ascii: true }],
+		[["--no-input", "--inches"], { noInput: true, inches: true }],
+		[["--record", "steps.jsonl"], { record: "steps.jsonl" }],
 		[
 			["sheet", "--to", "note.md", "--replace", "--json"],
 			{ command: "sheet", to: "note.md", replace: true, json: true },
@@ -71,8 +77,60 @@ describe("reads", () => {
 
 	test("every command and every flag there is", () => {
 		for (const name of commandNames) expect(readArguments([name]).command).toBe(name);
-		for (const [name, { value }] of Object.entries(flags))
-			expect(readArguments(value ? [`--${name}`, "x"] : [`--${name}`])).not.toEqual(none);
+		for (const [name, { value }] of Object.entries(flags)) {
+			const given = value ? [`--${name}`, "x"] : [`--${name}`];
+			const takers = [[], ...ways()].filter((words) => taken(...words, ...given));
+			expect(takers.length, name).toBeGreaterThan(0);
+			for (const words of takers) expect(readArguments([...words, ...given]), name).not.toEqual(readArguments(words));
+		}
+	});
+});
+
+/** Every command, alone or with each of its words. */
+function ways(): readonly string[][] {
+	return commandNames.flatMap((name) => {
+		const { usage } = commandTable[name];
+		return "words" in usage ? [[name], ...Object.keys(usage.words).map((word) => [name, word])] : [[name]];
+	});
+}
+
+function taken(...argv: string[]): boolean {
+	try {
+		readArguments(argv);
+		return true;
+	} catch {
+		return false;
+	}
+}
+
+describe("a flag that a command does not read", () => {
+	test("is refused by every command, and one that it reads is taken", () => {
+		for (const words of [[], ...ways()]) {
+			const [name, word] = words;
+			const entry = name === undefined ? walkEntry : commandTable[name as keyof typeof commandTable];
+			const read = new Set<string>([...flagsForAll, ...usagesOf(entry, word).flatMap((usage) => usage.flags)]);
+			for (const [flag, { value }] of Object.entries(flags)) {
+				const argv = [...words, `--${flag}`, ...(value ? ["x"] : [])];
+				expect(taken(...argv), argv.join(" ")).toBe(read.has(flag));
+			}
+		}
+	});
+
+	test.each<[string[], string]>([
+		[["plan", "a-board", "--width", "80"], "plan does not take --width; price-line does."],
+		[["--width", "80"], "The walk does not take --width; price-line does."],
+		[["own", "show", "a", "--price", "1 EUR"], "own show does not take --price; own offer does."],
+		[["own", "--price", "1 EUR"], "own does not take --price; own offer does."],
+		[["shortlist", "--to", "a.txt"], "shortlist does not take --to. See: boardwalk shortlist --help"],
+		[["merge", "a", "b", "--record", "c"], "merge does not take --record; the walk and coach do."],
+	])("%j", (argv, words) => {
+		const { code, message } = refusal(...argv);
+		expect([code, message]).toEqual([64, words]);
+	});
+
+	test("is no matter where help or the version is asked for", () => {
+		expect(taken("plan", "--width", "80", "--help")).toBe(true);
+		expect(taken("plan", "--width", "80", "--version")).toBe(true);
 	});
 });
 

@@ -1,4 +1,13 @@
-import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import {
+	chmodSync,
+	existsSync,
+	mkdtempSync,
+	readdirSync,
+	readFileSync,
+	rmSync,
+	statSync,
+	writeFileSync,
+} from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterEach, beforeEach, describe, expect, test, vi } from "vitest";
@@ -59,6 +68,12 @@ function helping(path: string, events: Parameters<WalkSession["dispatch"]>[0][],
 	return session;
 }
 
+/** A helper answers what is open. */
+const openAnswered: Parameters<WalkSession["dispatch"]>[0][] = [
+	{ type: "change", questionId: "fit/supply" },
+	{ type: "answer", value: { part: "millpond-bonfire" } },
+];
+
 describe("boardwalk coach", () => {
 	test("opens on what to check, and writes answers and suggestions into the file", () => {
 		const path = walkFile();
@@ -90,7 +105,7 @@ describe("boardwalk coach", () => {
 		expect(file.market).toEqual({ version: "what the builder had", fingerprint: "theirs" });
 		session.dispatch({ type: "leave" });
 		expect(session.exitCode()).toBe(exitCodes.ok);
-		expect(session.result()).toBe("");
+		expect(session.result(78)).toBe("");
 		expect(session.farewell()).toContain(path);
 	});
 
@@ -100,6 +115,49 @@ describe("boardwalk coach", () => {
 		const session = helping(path, [{ type: "shortlist" }, { type: "leave" }]);
 		expect(readFileSync(path, "utf8")).toBe(before);
 		expect(session.farewell()).toContain("Nothing was changed");
+	});
+
+	test.skipIf(process.platform === "win32")("leaves who may read the file as it was", () => {
+		const path = walkFile();
+		chmodSync(path, 0o664);
+		helping(path, openAnswered);
+		expect(inFile(path).answers["fit/supply"]?.by).toBe("Ida");
+		expect(statSync(path).mode & 0o777).toBe(0o664);
+	});
+
+	test("of a sheet puts what is answered into a file of its own beside it, overwrites none, and names it", () => {
+		const sheet = join(folder, "mias sheet.json");
+		writeFileSync(sheet, JSON.stringify({ schema: "boardwalk/sheet@1", answersFile: inFile(walkFile()) }));
+		const before = readFileSync(sheet, "utf8");
+		const session = helping(sheet, [], "Ida");
+		const file = join(folder, "mias sheet-2.json");
+		expect(session.state().notice).toContain(
+			`The sheet stays as it is, and what you answer goes into a new file: ${file}`,
+		);
+		expect(existsSync(file)).toBe(false);
+		const first = helping(sheet, openAnswered);
+		expect(inFile(file).answers["fit/supply"]?.by).toBe("Ida");
+		expect(first.farewell()).toContain(file);
+		helping(sheet, openAnswered);
+		expect(existsSync(join(folder, "mias sheet-3.json"))).toBe(true);
+		expect(readFileSync(sheet, "utf8")).toBe(before);
+		// Nothing lies among the helper's own walks.
+		expect(readdirSync(folder).filter((name) => name === "state")).toEqual([]);
+	});
+
+	test("page by page tells on paper too what became of what was suggested", () => {
+		const suggestion = {
+			questionId: "features/rear-usb-c",
+			status: "answered",
+			value: "would-like",
+			by: "Ida",
+			on: today,
+		};
+		const path = walkFile({ suggestions: [{ ...suggestion, status: "answered", state: "left" }] });
+		coachPage({ ...readArguments(["coach", path]), answers: path }, streams, today, { name: "Ida" });
+		expect(said.replace(/\s+/g, " ")).toMatch(
+			/What became of your suggestions .*: left, so the answer stays as it was\./,
+		);
 	});
 
 	test("asks once for a name, and knows it the next time", async () => {

@@ -84,7 +84,7 @@ describe("boardwalk compare", () => {
 		expect(onBoth.length).toBeGreaterThan(0);
 		const [first] = shortlists.one;
 		expect(shortlists.other.some(({ boardId }: { boardId: string }) => boardId === first.boardId)).toBe(false);
-		expect(words).toMatch(/is on the shortlist of mine\.json; mias\.json loses it by "[^"]+"\./);
+		expect(words).toMatch(/is on the shortlist of mine\.json; mias\.json takes it out by "[^"]+"\./);
 	});
 
 	test("tells the same to other programs", () => {
@@ -147,7 +147,7 @@ describe("boardwalk compare", () => {
 test.each([
 	[[], "Which two files? Such as: boardwalk compare mine.json mias.json"],
 	[[scenarioFile("quiet-desk")], "Which two files?"],
-	[[scenarioFile("quiet-desk"), scenarioFile("quiet-desk"), "--to", "a.svg"], "This is written as .txt or .json"],
+	[[scenarioFile("quiet-desk"), scenarioFile("quiet-desk"), "--to", "a.svg"], "The result is written as .txt or .json"],
 ])("%j is refused with what was wrong", (argv, words) => {
 	expect(refusal(...argv)).toMatchObject({ code: 64, message: expect.stringContaining(words) });
 });

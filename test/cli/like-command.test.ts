@@ -50,7 +50,7 @@ describe("boardwalk like", () => {
 			'There is no way "coller". Did you mean cooler? It takes cheaper, cooler, smaller, more-ports.',
 		],
 		[["pennywhistle-hornpip", "cooler"], `There is no board "pennywhistle-hornpip". Did you mean ${board}`],
-		[[board, "cooler", "--to", "a.svg"], "This is written as .txt or .json; the file's name must end so."],
+		[[board, "cooler", "--to", "a.svg"], "The result is written as .txt or .json; the file's name must end so."],
 	])("%j is refused with what was wrong", (argv, words) => {
 		expect(refusal(...argv, "--answers", quiet)).toMatchObject({ code: 64, message: expect.stringContaining(words) });
 	});

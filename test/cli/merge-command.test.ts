@@ -164,8 +164,9 @@ describe("files are safe", () => {
 		const mias = put("mias.json", { ...start, suggestions: many("Oma") });
 		expect(refusal(mine, mias, "--to", path("both.json"))).toMatchObject({
 			code: 65,
-			message: expect.stringMatching(/Nothing was written\..*suggestions.*500/),
+			message: "Merged, the two have 600 suggestions, and a walk holds 500 at most. Nothing was written.",
 		});
+		expect(readdirSync(path()).sort()).toEqual(["mias.json", "mine.json"]);
 	});
 
 	test("a folder that is not there is not made", () => {

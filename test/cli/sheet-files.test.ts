@@ -87,6 +87,14 @@ describe.each([".html", ".csv", ".svg"])("a sheet as %s", (ending) => {
 		expect(onDesk()).toEqual(["a.txt"]);
 	});
 
+	test("does not take the place of a file that is protected against writing, even where it may replace", () => {
+		writeFileSync(path("desk", name), "kept");
+		chmodSync(path("desk", name), 0o444);
+		const { code, message } = refusal(...to(name, "--replace"));
+		expect([code, message]).toEqual([73, `${path("desk", name)} cannot be written: it is protected against writing.`]);
+		expect(readFileSync(path("desk", name), "utf8")).toBe("kept");
+	});
+
 	test("does not take the place of a folder, even where it may replace", () => {
 		mkdirSync(path("desk", name));
 		writeFileSync(path("desk", name, "kept"), "");

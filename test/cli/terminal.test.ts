@@ -1,5 +1,7 @@
 import { afterEach, describe, expect, test, vi } from "vitest";
-import { isUtf8, prepareForDrawing, terminalFacts } from "../../src/cli/terminal.ts";
+import { isUtf8, prepareForDrawing, type TerminalWishes, terminalFacts } from "../../src/cli/terminal.ts";
+import { walkFace } from "../../src/cli/walk-face.ts";
+import { defaultSettings } from "../../src/walk/saved-settings.ts";
 
 const noWishes = { noColour: false, ascii: false };
 const usual = { TERM: "xterm-256color", LANG: "en_GB.UTF-8" };
@@ -20,12 +22,16 @@ function streams(given: { stdin: boolean; stdout: boolean; stderr: boolean; colu
 }
 const all = { stdin: true, stdout: true, stderr: true };
 
+/** For somebody who has set nothing. */
+const factsOf = (wishes: TerminalWishes, environment: NodeJS.ProcessEnv) =>
+	terminalFacts(wishes, defaultSettings, environment);
+
 describe("where the walk is drawn", () => {
 	test("on standard output; on standard error where the result goes into a file", () => {
 		streams(all);
-		expect(terminalFacts(noWishes, usual).stream).toBe(process.stdout);
+		expect(factsOf(noWishes, usual).stream).toBe(process.stdout);
 		streams({ ...all, stdout: false });
-		expect(terminalFacts(noWishes, usual).stream).toBe(process.stderr);
+		expect(factsOf(noWishes, usual).stream).toBe(process.stderr);
 	});
 
 	test.each<[string, Parameters<typeof streams>[0], NodeJS.ProcessEnv]>([
@@ -37,12 +43,12 @@ describe("where the walk is drawn", () => {
 		["it is lower than any screen", { ...all, rows: 11 }, usual],
 	])("nowhere, where %s", (_, given, environment) => {
 		streams(given);
-		expect(terminalFacts(noWishes, environment).stream).toBeNull();
+		expect(factsOf(noWishes, environment).stream).toBeNull();
 	});
 
 	test("on the smallest that a screen fits on", () => {
 		streams({ ...all, columns: 40, rows: 12 });
-		expect(terminalFacts(noWishes, usual).stream).toBe(process.stdout);
+		expect(factsOf(noWishes, usual).stream).toBe(process.stdout);
 	});
 });
 
@@ -60,7 +66,7 @@ describe("colour", () => {
 		["not on a dumb terminal", false, { TERM: "dumb" }, false],
 	])("%s", (_, noColour, environment, expected) => {
 		streams(all);
-		expect(terminalFacts({ ...noWishes, noColour }, environment).colour).toBe(expected);
+		expect(factsOf({ ...noWishes, noColour }, environment).colour).toBe(expected);
 	});
 });
 
@@ -88,14 +94,14 @@ describe("characters", () => {
 
 	test("are ASCII where the flag or the locale says so", () => {
 		streams(all);
-		expect(terminalFacts({ ...noWishes, ascii: true }, usual).ascii).toBe(true);
-		expect(terminalFacts(noWishes, { ...usual, LANG: "C" }).ascii).toBe(true);
-		expect(terminalFacts(noWishes, usual).ascii).toBe(false);
+		expect(factsOf({ ...noWishes, ascii: true }, usual).ascii).toBe(true);
+		expect(factsOf(noWishes, { ...usual, LANG: "C" }).ascii).toBe(true);
+		expect(factsOf(noWishes, usual).ascii).toBe(false);
 	});
 });
 
 describe("the environment for the drawing library", () => {
-	const facts = { stream: null, colour: true, ascii: false };
+	const facts = { colour: true };
 
 	test("has CI off, since it would draw nothing until the end", () => {
 		const environment = { CI: "1", CONTINUOUS_INTEGRATION: "1" };
@@ -107,5 +113,54 @@ describe("the environment for the drawing library", () => {
 		const environment = { NO_COLOR: "1", FORCE_COLOR: "3" };
 		prepareForDrawing({ ...facts, colour: false }, environment);
 		expect(environment).toMatchObject({ FORCE_COLOR: "0" });
+	});
+});
+
+describe("each decision says why", () => {
+	test.each<[TerminalWishes, Partial<typeof defaultSettings>, NodeJS.ProcessEnv, boolean, string]>([
+		[{ ...noWishes, noColour: true }, { colour: "never" }, usual, false, "the flag --no-color"],
+		[noWishes, { colour: "never" }, { ...usual, NO_COLOR: "1", FORCE_COLOR: "1" }, false, "your settings say so"],
+		[noWishes, {}, { ...usual, NO_COLOR: "1", FORCE_COLOR: "1" }, false, "NO_COLOR is set"],
+		[noWishes, {}, { ...usual, FORCE_COLOR: "1", TERM: "dumb" }, true, "FORCE_COLOR is 1"],
+		[noWishes, {}, { ...usual, TERM: "dumb" }, false, "TERM is dumb"],
+		[noWishes, {}, usual, true, "nothing speaks against it"],
+	])("colour: %o %o %o", (wishes, settings, environment, colour, because) => {
+		streams(all);
+		const facts = terminalFacts(wishes, { ...defaultSettings, ...settings }, environment);
+		expect([facts.colour, facts.because.colour]).toEqual([colour, because]);
+	});
+
+	test.each<[TerminalWishes, Partial<typeof defaultSettings>, NodeJS.ProcessEnv, boolean, string]>([
+		[{ ...noWishes, ascii: true }, { characters: "ascii" }, usual, true, "the flag --ascii"],
+		[noWishes, { characters: "ascii" }, usual, true, "your settings say so"],
+		[noWishes, {}, { ...usual, TERM: "linux" }, true, "TERM is linux, a console that lacks many signs"],
+		[noWishes, {}, usual, false, "LANG is en_GB.UTF-8"],
+		[noWishes, {}, { ...usual, LC_ALL: "C" }, true, "LC_ALL is C"],
+		[noWishes, {}, { TERM: "xterm" }, true, "none of LC_ALL, LC_CTYPE, LANG is set"],
+	])("characters: %o %o %o", (wishes, settings, environment, ascii, because) => {
+		vi.stubGlobal("process", { ...process, platform: "linux", stdin: {}, stdout: {}, stderr: {} });
+		const facts = terminalFacts(wishes, { ...defaultSettings, ...settings }, environment);
+		expect([facts.ascii, facts.because.ascii]).toEqual([ascii, because]);
+	});
+
+	const asked = { plain: false, noInput: false, noColour: false, ascii: false };
+	test.each<[Partial<typeof asked>, Partial<typeof defaultSettings>, NodeJS.ProcessEnv, boolean, string, string]>([
+		[{ noInput: true, plain: true }, {}, { ...usual, ACCESSIBLE: "1" }, true, "page", "the flag --no-input"],
+		[{ plain: true }, {}, usual, false, "line-by-line", "the flag --plain"],
+		[{}, {}, { ...usual, ACCESSIBLE: "1" }, true, "line-by-line", "ACCESSIBLE is set"],
+		[{}, {}, { ...usual, ACCESSIBLE: "0" }, true, "drawn", "standard output is a terminal that can be drawn on"],
+		[{}, {}, { ...usual, INK_SCREEN_READER: "true" }, true, "line-by-line", "INK_SCREEN_READER is true"],
+		[{}, { face: "line-by-line" }, usual, false, "page", "standard input is no terminal to ask in"],
+		[{}, { face: "line-by-line" }, usual, true, "line-by-line", "your settings say so"],
+		[{}, {}, { ...usual, TERM: "dumb" }, true, "line-by-line", "TERM is dumb"],
+	])("the face: %o %o %o", (args, settings, environment, stdin, face, because) => {
+		streams({ ...all, stdin });
+		const chosen = walkFace({ ...asked, ...args }, () => ({ ...defaultSettings, ...settings }), environment);
+		expect([chosen.face, chosen.because]).toEqual([face, because]);
+	});
+
+	test("a terminal that is too small tells its size", () => {
+		streams({ ...all, columns: 39 });
+		expect(factsOf(noWishes, usual).because.stream).toBe("the terminal has 39 columns and 24 rows, which is too few");
 	});
 });

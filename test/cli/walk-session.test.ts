@@ -220,7 +220,25 @@ describe("the sheet", () => {
 		tell(session, leave);
 		expect(session.farewell()).toMatch(`The sheet: ${join(desk, "mine.md")}\nYour answers are kept in `);
 		expect(session.exitCode()).toBe(0);
-		expect(session.result()).not.toBe("");
+		expect(session.result(78)).not.toBe("");
+		expect(
+			Math.max(
+				...session
+					.result(40)
+					.split("\n")
+					.map((line) => line.length),
+			),
+		).toBeLessThanOrEqual(40);
+	});
+
+	test("with --json the result is the shortlist as advice@1, and nothing for who left before one", () => {
+		const session = tell(toSheet(start("--json")), leave);
+		expect(JSON.parse(session.result(78))).toMatchObject({
+			schema: "boardwalk/advice@1",
+			shortlist: expect.any(Array),
+		});
+		const early = tell(start("--json"), next, leave);
+		expect(early.result(78)).toBe("");
 	});
 
 	test("never replaces a file unless told to", () => {
@@ -253,7 +271,7 @@ describe("settings", () => {
 	test("are kept at once, for the owner only", () => {
 		const session = tell(start(), { type: "set", setting: { characters: "ascii" } });
 		const file = join(home, ".config", "boardwalk", "settings.json");
-		expect(kept(file)).toEqual({ colour: "auto", characters: "ascii", face: "auto" });
+		expect(kept(file)).toEqual({ colour: "auto", characters: "ascii", face: "auto", lengths: "mm" });
 		expect(statSync(file).mode & 0o777).toBe(0o600);
 		expect(session.state().notice).toBeNull();
 	});

@@ -191,9 +191,9 @@ describe("a friend's file", () => {
 });
 
 test.each([
-	[["nmae"], "There is no walks nmae. Did you mean name"],
-	[["name", "walk-1"], "It is: boardwalk walks name FILE NAME"],
-	[["list", "all"], "It is: boardwalk walks list"],
+	[["nmae"], 'There is no command "walks nmae". Did you mean name'],
+	[["name", "walk-1"], "The command is: boardwalk walks name FILE NAME"],
+	[["list", "all"], "The command is: boardwalk walks list"],
 ])("%j is refused with what was wrong", (argv, words) => {
 	expect(refusal(...argv)).toMatchObject({ code: 64, message: expect.stringContaining(words) });
 });

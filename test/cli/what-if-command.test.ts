@@ -54,7 +54,7 @@ describe("boardwalk what-if", () => {
 		expect(JSON.parse(readFileSync(to, "utf8")).schema).toBe("boardwalk/what-if@1");
 		expect(refusal("about/budget=110", "--answers", quiet, "--to", path("a.svg"))).toMatchObject({
 			code: 64,
-			message: "This is written as .txt or .json; the file's name must end so.",
+			message: "The result is written as .txt or .json; the file's name must end so.",
 		});
 	});
 

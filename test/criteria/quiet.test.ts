@@ -49,9 +49,9 @@ test.each([
 
 const measure = (low: number, high = low) => ({ low, high, missing: [] });
 test.each([
-	[measure(0), "it has no fan of its own, and its fan plugs can slow every fan"],
-	[measure(0.5), "some of its fan plugs cannot slow every kind of fan"],
-	[measure(0, 0.5), "how its fan plugs slow fans is not known"],
+	[measure(0), "it has no fan of its own, and its fan headers can slow every fan"],
+	[measure(0.5), "some of its fan headers cannot slow every kind of fan"],
+	[measure(0, 0.5), "how its fan headers slow fans is not known"],
 	[measure(0, 1.5), "whether it has a small fan of its own is not known"],
 	[measure(0.5, 1.5), "whether it has a small fan of its own is not known"],
 	[measure(1), "it has a small fan of its own, which is heard all day"],

@@ -417,7 +417,10 @@ test.each([
 
 test.each([
 	[exactly(0), "none of the drives, cards and memory you mean to add later finds a place"],
-	[exactly(2 / 3), "67 percent of the drives, cards and memory you mean to add later find a place"],
+	[exactly(1 / 12), "few of the drives, cards and memory you mean to add later find a place"],
+	[exactly(2 / 5), "about a third of the drives, cards and memory you mean to add later find a place"],
+	[exactly(11 / 12), "nearly all of the drives, cards and memory you mean to add later find a place"],
+	[exactly(2 / 3), "about two thirds of the drives, cards and memory you mean to add later find a place"],
 	[exactly(1), "the drives, cards and memory you mean to add later find a place"],
 	[{ low: 0.5, high: 1, missing: ["board.drivePorts"] }, "how much of what you mean to add finds a place is not known"],
 ])("%o in words", (measure, words) => {

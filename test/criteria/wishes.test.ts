@@ -46,7 +46,7 @@ describe("several wishes", () => {
 		const board = { "board.wireless.builtIn": true, "board.colour": "white", "board.sound.optical": false };
 		expect(wishes.measure({ ...three, ...board, "board.sound.rearSockets": 5 })).toEqual({
 			...exactly(0.5),
-			note: "of your small wishes it does not meet the light cable for sound and the colour",
+			note: "of your small wishes it does not meet the optical cable for sound and the colour",
 		});
 	});
 

@@ -28,7 +28,7 @@ describe("a walk passed back and forth, line by line", () => {
 		const helper = machine.start("coach", file, "--plain");
 		await typed(helper, [
 			["Who helps here?", "Ida"],
-			["Look through what is answered", "r"],
+			["All answers", "r"],
 			["yours is a suggestion", "Most the board may cost"],
 			["What you answer is a suggestion", "150"],
 			["Why do you suggest this?", "Memory matters more."],

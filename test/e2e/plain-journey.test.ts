@@ -30,8 +30,8 @@ const shortAnswers: Readonly<Record<string, string>> = {
 	"What will you do with this computer?": "1, 3",
 	"How much money is there": "900",
 	"How much may the board cost": "200",
-	"Which processor will it be?": "deckhand",
-	"Which case will it go into?": "wardrobe",
+	"Which processor will you use?": "deckhand",
+	"Which case will the board go into?": "wardrobe",
 };
 
 /**
@@ -90,7 +90,7 @@ describe.concurrent("a walk line by line", () => {
 		expect(lines.length).toBeLessThanOrEqual(60);
 		const { exitCode, stdout, stderr } = await machine.run(["--plain"], lines);
 		expect(exitCode).toBe(0);
-		expect(stdout).toContain("Best match to your answers: ");
+		expect(stdout).toContain("Closest to your answers: ");
 		expect(stdout).not.toMatch(/No line has|There is no line|\nType /);
 		const sheet = machine.read("my sheet.md");
 		expect(sheet).toMatch(/^# What to look for in a board\n/);
@@ -112,7 +112,7 @@ describe.concurrent("a walk line by line", () => {
 		const later = await machine.run(["--plain", "--answers", file], ["1", ...linesToShortlist.slice(untilCard), "s"]);
 		expect(later.exitCode).toBe(0);
 		expect(flat(later.stdout)).toMatch(new RegExp(`${untilCard - 1} of \\d+ questions are answered already\\.`));
-		expect(later.stdout).not.toContain("Which case will it go into?");
+		expect(later.stdout).not.toContain("Which case will the board go into?");
 		const atOnce = await machine.run(["--plain", "--answers", "at-once.json"], [...linesToShortlist, "s"]);
 		expect(atOnce.exitCode).toBe(0);
 		expect(JSON.parse(readFileSync(file, "utf8"))).toEqual(JSON.parse(machine.read("at-once.json")));
@@ -138,7 +138,7 @@ describe.concurrent("a walk line by line", () => {
 	});
 
 	test("says the same, byte for byte, each time", async ({ machine }) => {
-		const lines = ["?", ...linesToShortlist, "see each board", "b", "1", "sheet.txt", "s"];
+		const lines = ["?", ...linesToShortlist, "boards left, and boards taken out", "b", "1", "sheet.txt", "s"];
 		const other = new Machine();
 		try {
 			const [one, two] = await Promise.all([machine.run(["--plain"], lines), other.run(["--plain"], lines)]);

@@ -85,6 +85,8 @@ const patienceMs = 15_000;
 export class RealTerminal {
 	/** Everything the program sent, as it was sent. */
 	sent = "";
+	/** How many characters of that are on screen by now. */
+	shown = 0;
 	/** Set once the program has ended. */
 	exitCode: number | null = null;
 	readonly pid: number;
@@ -113,7 +115,10 @@ export class RealTerminal {
 		this.pid = this.child.pid;
 		this.child.onData((data) => {
 			this.sent += data;
-			this.screen.write(data, () => this.tell());
+			this.screen.write(data, () => {
+				this.shown += data.length;
+				this.tell();
+			});
 		});
 		this.child.onExit(({ exitCode }) => {
 			// What is still on its way to the screen is shown first.

@@ -44,8 +44,8 @@ describe.concurrent("boardwalk what-if", () => {
 		const walk = machine.start("--plain", "--answers", answers);
 		await walk.waitFor("more; s: save");
 		walk.type("m");
-		await walk.waitFor("What if I had answered otherwise?");
-		walk.type("What if I had answered otherwise?");
+		await walk.waitFor("What if one answer were another?");
+		walk.type("What if one answer were another?");
 		await walk.waitFor("Pick a question to try another answer.");
 		walk.type("Most the board may cost");
 		await walk.waitFor("Try another answer. Nothing is kept until you say so.");

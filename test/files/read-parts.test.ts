@@ -140,3 +140,11 @@ test("a market is called by its folder's name, so that a walk made with it can b
 	const saved = savedWalk({ market, asOf: "2026-11-24" }, startWalk());
 	expect(answersFile.safeParse(saved).success).toBe(true);
 });
+
+test.skipIf(process.platform === "win32")("a folder's name is made harmless before the market is called by it", () => {
+	write("my\u001b[31m\nshop/a.json", boards("one"));
+	const { market } = readParts(path("my\u001b[31m\nshop"));
+	expect(market.version).toBe("my shop");
+	const saved = savedWalk({ market, asOf: "2026-11-24" }, startWalk());
+	expect(answersFile.safeParse(saved).success).toBe(true);
+});

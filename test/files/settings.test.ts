@@ -20,7 +20,7 @@ function write(text: string): void {
 	writeFileSync(file, text);
 }
 
-const odd = { colour: "never", characters: "ascii", face: "line-by-line" } as const;
+const odd = { colour: "never", characters: "ascii", face: "line-by-line", lengths: "with-inches" } as const;
 
 describe("settings", () => {
 	test("are the usual ones at first, and nothing is written for looking", () => {

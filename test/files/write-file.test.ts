@@ -95,6 +95,22 @@ describe("a file that is there", () => {
 		expect(readdirSync(path())).toEqual(["note.md"]);
 	});
 
+	test.skipIf(process.platform === "win32").each([0o644, 0o664, 0o600])("keeps who may read it (mode %i)", (mode) => {
+		write("note.json", "old");
+		chmodSync(path("note.json"), mode);
+		writeFile(path("note.json"), "new", { ...over, ownerOnly: true });
+		expect(statSync(path("note.json")).mode & 0o777).toBe(mode);
+		expect(readFileSync(path("note.json"), "utf8")).toBe("new");
+	});
+
+	test("and is protected against writing is kept, to the byte, also for whom nothing is forbidden", () => {
+		write("note.md", "old");
+		chmodSync(path("note.md"), 0o444);
+		expect(refusal(path("note.md"), over)).toMatchObject({ exists: false, reason: "it is protected against writing" });
+		expect(readFileSync(path("note.md"), "utf8")).toBe("old");
+		expect(readdirSync(path())).toEqual(["note.md"]);
+	});
+
 	test("and is a folder is kept in any case", () => {
 		mkdirSync(path("note.md"));
 		write("note.md/inside.txt", "old");

@@ -382,7 +382,7 @@ test("a drive that finds the last port covered is told so where the places are m
 
 /**
  * The graphics card's slot, and the cards beside it; without the last of them it has all its lanes. Then what it is left
- * with in GB/s: eight lanes of generation 5 carry 31.51, of generation 3 7.88 (32 and 8 GT/s a lane, 128b/130b; PCI
+ * with in GB/s: eight lanes of PCI Express 5 carry 31.51, of generation 3 7.88 (32 and 8 GT/s a lane, 128b/130b; PCI
  * Express Base 5.0 and 3.0, from memory).
  */
 const halved: readonly (readonly [
@@ -397,28 +397,28 @@ const halved: readonly (readonly [
 		"SLOT_2",
 		deckhand,
 		["town-crier"],
-		"8 of its 16 lanes of generation 5, 31.51 of the 63.02 GB/s it can use. Bellfoundry Town Crier takes the other lanes.",
+		"8 of its 16 lanes of PCI Express 5, 31.51 of the 63.02 GB/s it can use. Bellfoundry Town Crier takes the other lanes.",
 	],
 	[
 		"fernquill-fireworks",
 		"SLOT_2",
 		deckhand,
 		["turnstile"],
-		"8 of its 16 lanes of generation 5, 31.51 of the 63.02 GB/s it can use. Bellfoundry Turnstile takes the other lanes.",
+		"8 of its 16 lanes of PCI Express 5, 31.51 of the 63.02 GB/s it can use. Bellfoundry Turnstile takes the other lanes.",
 	],
 	[
 		"tarradiddle-gale",
 		"SLOT_1",
 		honeyJar,
 		["town-crier", "larder-door"],
-		"8 of its 16 lanes of generation 3, 7.88 of the 63.02 GB/s it can use. Bellfoundry Larder Door takes the other lanes.",
+		"8 of its 16 lanes of PCI Express 3, 7.88 of the 63.02 GB/s it can use. Bellfoundry Larder Door takes the other lanes.",
 	],
 	[
 		"moorhen-godwit",
 		"SLOT_1",
 		scrumper,
 		["town-crier", "turnstile", "larder-door"],
-		"8 of its 16 lanes of generation 5, 31.51 of the 63.02 GB/s it can use. Bellfoundry Larder Door takes the other lanes.",
+		"8 of its 16 lanes of PCI Express 5, 31.51 of the 63.02 GB/s it can use. Bellfoundry Larder Door takes the other lanes.",
 	],
 ];
 
@@ -456,7 +456,7 @@ test("a processor with eight lanes halves the slot too", () => {
 	const board = one("board", "cobblestoat-flapjack");
 	const told = (of: Brought) => sentences(measured(board.id, of)).filter((line) => /8 of its 16/.test(line));
 	expect(told(brought)).toEqual([
-		"Dapplegate Carousel in SLOT_1: 8 of its 16 lanes of generation 4, 15.75 of the 63.02 GB/s it can use. This processor gives the slot no more.",
+		"Dapplegate Carousel in SLOT_1: 8 of its 16 lanes of PCI Express 4, 15.75 of the 63.02 GB/s it can use. This processor gives the slot no more.",
 	]);
 	expect(pictured(measured(board.id, brought), board, usual).join("\n")).toMatch(/SLOT_1 D\S*, 8 of 16 lanes/);
 	expect(told({ ...brought, processor: deckhand })).toEqual([]);
@@ -517,7 +517,7 @@ test("what the chipset's link carries all at once is told so, and one thing alon
 		sentences(measured(board, brought)).filter((line) => line.includes("chipset's link"));
 	const eased = { graphicsCard: crayon, processor: deckhand, drives: fourFast.slice(0, 3), cards: ["town-crier"] };
 	expect(told("pennywhistle-quadrille", eased)).toEqual([
-		"M2_3 and SLOT_5 share the chipset's link to the processor, 15.75 GB/s. All at once they could move 8.25 GB/s, and that is carried.",
+		"M2_3 and SLOT_5 share the chipset's link to the processor, 15.75 GB/s. All at once they could move 8.25 GB/s, and the link carries that.",
 	]);
 	// One alone that is no faster than the link is no matter.
 	expect(told("pennywhistle-quadrille", { ...eased, cards: [] })).toEqual([]);
@@ -530,7 +530,7 @@ test("an M.2 drive without a socket goes on an adapter card: drawn, and told wit
 	const needs = (of: Brought) => sentences(measured(board.id, of)).filter((line) => line.includes("adapter"));
 	expect(placedIn(measure, "SLOT_5")).toMatchObject({ extra: "adapter card", device: { kind: "M.2 drive" } });
 	expect(needs(brought)).toEqual([
-		"Pantryshelf Shortbread in SLOT_5: 2 lanes of generation 3, 1.7 GB/s, all it can use. It needs an adapter card, bought besides.",
+		"Pantryshelf Shortbread in SLOT_5: 2 lanes of PCI Express 3, 1.7 GB/s, all it can use. It needs an adapter card, bought besides.",
 	]);
 	expect(pictured(measure, board, wide).join("\n")).toContain("SLOT_5 Pantryshelf Shortbread, on a card");
 	const inUsual = pictured(measure, board, usual).filter((line) => line.includes("on a card"));

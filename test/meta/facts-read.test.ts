@@ -249,7 +249,6 @@ const ownReasons: Readonly<Record<string, string>> = {
 	"board.headers.typeC[].charging": "the plug it needs is judged as an extra power plug; no wish for charging yet",
 	"board.headers.trustedModule": "no question asks for such a module yet",
 	"board.powerDelivery.pairing": "stages are counted one by one, however they are split",
-	"board.powerDelivery.measurements[].where": "is shown beside the test",
 	"board.powerDelivery.measurements[].date": "is shown beside the test",
 	"board.recovery.startButton": "is shown; of little help once the board is in the case",
 	"board.firmware.releases[].note": "is shown; words that nobody can judge by rule",

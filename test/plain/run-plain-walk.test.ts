@@ -66,7 +66,7 @@ describe("a whole walk", () => {
 		expect(effects.filter(({ type }) => type === "save").length).toBeGreaterThanOrEqual(
 			allQuestions.length - notAsked.length,
 		);
-		expect(steps.join("")).toMatch(/Best match to your answers[^\n]*: /);
+		expect(steps.join("")).toMatch(/Closest to your answers[^\n]*: /);
 		expect(steps.filter((step) => /No line has|There is no line|^\nType /.test(step))).toEqual([]);
 	});
 
@@ -206,7 +206,7 @@ describe("looking around", () => {
 		const { steps } = await plainWalkOf(["deckhand"], { from: walkAt(at("fit/processor")) });
 		const said = steps[1] ?? "";
 		expect(said.indexOf("Your last answer took out:")).toBeGreaterThan(-1);
-		expect(said.indexOf("Your last answer took out:")).toBeLessThan(said.indexOf("Which case will it go into?"));
+		expect(said.indexOf("Your last answer took out:")).toBeLessThan(said.indexOf("Which case will the board go into?"));
 	});
 
 	test("a notice is said with the screen, once", async () => {
@@ -221,7 +221,7 @@ describe("looking around", () => {
 			const { steps, state: after } = await plainWalkOf(["m", line, "b"], {
 				from: { ...state, place: at("fit/case") },
 			});
-			expect(steps[3]).toContain("Which case will it go into?");
+			expect(steps[3]).toContain("Which case will the board go into?");
 			expect(after.answers).toEqual(state.answers);
 		}
 	});

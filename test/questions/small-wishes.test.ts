@@ -6,11 +6,11 @@ import { buildFacts, type GivenBuild } from "../rules/rule-subject.ts";
 
 const each: readonly [string, GivenBuild][] = [
 	["wireless", { wishes: { "features/wireless": "must" } }],
-	["a light cable for sound", { soundUses: ["optical"] }],
+	["an optical cable for sound", { soundUses: ["optical"] }],
 	["sockets for five speakers", { soundUses: ["surround"] }],
 	["a light board", { colourTaste: "light" }],
-	["memory that finds its errors", { wishes: { "features/error-correction": "would-like" } }],
-	["raising the processor's speed one day", { clockPlan: "maybe" }],
+	["error-correcting memory", { wishes: { "features/error-correction": "would-like" } }],
+	["raising the processor's clock one day", { clockPlan: "maybe" }],
 ];
 
 test.each(each)("%s is a small wish, and the only one", (words, given) => {

@@ -1,4 +1,3 @@
-import stringWidth from "string-width";
 import { describe, expect, test } from "vitest";
 import {
 	type Arrangement,
@@ -10,25 +9,16 @@ import {
 	smallest,
 } from "../../src/screens/arrange.ts";
 import { blockLines } from "../../src/screens/block-lines.ts";
-import { type Face, faceFor, inField, pressKey, shownChoices } from "../../src/screens/face.ts";
+import { type Face, faceFor, inField, pressKey } from "../../src/screens/face.ts";
 import { keymap } from "../../src/screens/keys.ts";
 import type { Screen } from "../../src/screens/screen.ts";
 import { typeInto } from "../../src/screens/text-field.ts";
 import { frameRows } from "./frame-rows.ts";
+import { frameSlips, measure } from "./frame-slips.ts";
 import { bySize } from "./screen-sizes.ts";
 import { allScreens, hardNames, type Shown, screensOfWalk } from "./screens-of-walks.ts";
 
 const small = { columns: 40, rows: 12 };
-
-/** The same words are laid out very often here. */
-const measured = new Map<string, number>();
-function measure(text: string): number {
-	const known = measured.get(text);
-	if (known !== undefined) return known;
-	const width = stringWidth(text);
-	measured.set(text, width);
-	return width;
-}
 
 const lay = (screen: Screen, face: Face, size: ScreenSize) => arrange(screen, face, size, measure);
 const pageOf = ({ text, lastScroll }: Arrangement) => ({ textRows: text.lines.length, lastScroll });
@@ -52,39 +42,6 @@ function facesOf(screen: Screen): readonly (readonly [string, Face])[] {
 	];
 }
 
-/** What is wrong with a frame, in words; empty where nothing is. */
-function slips(screen: Screen, face: Face, size: ScreenSize): readonly string[] {
-	const arranged = lay(screen, face, size);
-	const rows = frameRows(arranged, size.columns);
-	const tooWide = rows.filter(({ words, columns }) => measure(words) > columns);
-	const sideTooWide = (arranged.side ?? []).filter((line) => measure(line) > arranged.sideColumns);
-	const besides = arranged.side ? arranged.mainColumns + 2 + arranged.sideColumns : arranged.mainColumns;
-	const marked = rows.findIndex(({ isMarked }) => isMarked);
-	const shown = face.helpOpen ? [] : shownChoices(screen, face);
-	const wantsMark = shown.length > 0 && Math.min(face.row, shown.length - 1) >= 0;
-	const cursorRow = rows[arranged.cursor.y];
-	const cursorIsRight = face.helpOpen
-		? arranged.cursor.y < rows.length
-		: arranged.field && (face.row === inField || face.field.text !== "")
-			? cursorRow?.words === arranged.field.prompt + arranged.field.text && arranged.cursor.x < size.columns
-			: !wantsMark || (arranged.cursor.y === marked && arranged.cursor.x === 0);
-	const firstWord = screen.title.split(" ")[0] ?? "";
-	return [
-		...(rows.length === size.rows - 1 ? [] : [`${rows.length} rows instead of ${size.rows - 1}`]),
-		...(rows.some(({ words }) => words.includes("\n")) ? ["a row with a line break in it"] : []),
-		...tooWide.map(({ words, columns }) => `wider than ${columns}: ${words}`),
-		...sideTooWide.map((line) => `side too wide: ${line}`),
-		...(besides <= size.columns ? [] : ["columns wider than the terminal"]),
-		...((arranged.side?.length ?? 0) <= rows.length - arranged.footer.length ? [] : ["side over the footer"]),
-		...(arranged.title[0]?.startsWith(firstWord.slice(0, 10)) ? [] : ["no title"]),
-		...(arranged.place === "" ? ["no place"] : []),
-		...(!wantsMark || marked >= 0 ? [] : ["no marked line"]),
-		...(cursorIsRight ? [] : [`the cursor stands on: ${cursorRow?.words}`]),
-		...(arranged.footer.join(" ").includes("?") && arranged.footer.join(" ").includes("Esc") ? [] : ["no keys"]),
-		...(arranged.filler >= 0 ? [] : ["negative filler"]),
-	];
-}
-
 describe("every screen of every walk", () => {
 	test("there are enough of them to mean something", () => {
 		const ids = new Set(allScreens.map(({ screen }) => screen.id.split(":")[0]));
@@ -95,7 +52,7 @@ describe("every screen of every walk", () => {
 	test.each(bySize)("at %s fits, with place, title, marked line, cursor and keys in sight", (_, size) => {
 		const found = allScreens.flatMap(({ name, screen }) =>
 			facesOf(screen).flatMap(([faceName, face]) =>
-				slips(screen, face, size).map((slip) => `${name} (${faceName}): ${slip}`),
+				frameSlips(screen, face, size).map((slip) => `${name} (${faceName}): ${slip}`),
 			),
 		);
 		expect(found.slice(0, 10)).toEqual([]);
@@ -301,7 +258,7 @@ describe("the footer", () => {
 	test("never breaks a line inside a piece", () => {
 		expect(footer(question("fit/case"), faceFor(question("fit/case")), { columns: 60, rows: 20 })).toEqual([
 			"Up/Down move   Enter choose   type to find   Esc back",
-			"? help   Tab more",
+			"? help   Tab more   * words",
 		]);
 	});
 

@@ -24,7 +24,21 @@ describe("the helper's page", () => {
 	test("shows what they suggest, and leads to what others have answered", () => {
 		expect(wordsAt({ at: "coach" })).toMatch(/You suggest\nMost the board may cost: .*150/);
 		const answered = Object.values(ida.answers).filter(({ status }) => status === "answered").length;
-		expect(labelsAt({ at: "coach" })).toContain(`Look through what is answered: ${answered}`);
+		expect(labelsAt({ at: "coach" })).toContain(`All answers: ${answered}`);
+	});
+
+	test("shows what became of their suggestions once the builder has decided, and not of anybody else's", () => {
+		const words = wordsAt({ at: "coach" });
+		expect(words).toMatch(
+			/What became of your suggestions\n.*, 5: taken\.\n.*a little: left, so the answer stays as it was\./i,
+		);
+		expect(wordsAt({ at: "coach" }, inHandsOf("Joe", withSuggestions))).not.toContain("What became of");
+		expect(wordsAt({ at: "coach" }, inHandsOf("Ida"))).not.toContain("What became of");
+	});
+
+	test("has its own place line on the page of all answers too", () => {
+		expect(screenAt(demo, ida, { at: "review" }).place).toBe("Helping, as Ida");
+		expect(screenAt(demo, builders, { at: "review" }).place).not.toContain("Helping");
 	});
 
 	test("asks nobody how the builder walks", () => {

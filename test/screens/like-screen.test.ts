@@ -32,7 +32,7 @@ describe("like this one but", () => {
 		const tight = walkWith({ ...quietAnswers, "about/budget": { minor: 100, currency: "EUR" } });
 		const screen = screenAt(demo, tight, { at: "like", boardId, direction: "cheaper" });
 		expect(textsOf(screen)).toContain("None of the other boards left is cheaper.");
-		expect(textsOf(screen)).toContain("The nearest of those that fell out");
+		expect(textsOf(screen)).toContain("The nearest of those taken out");
 		expect(screen.choices[0]?.event.type).toBe("board");
 	});
 

@@ -39,16 +39,14 @@ describe("the start", () => {
 
 	test("says how many questions, what to have at hand, and that not sure is fine", () => {
 		const words = wordsAt(startWalk(), start);
-		expect(words).toContain(`at most ${mostAsked} on the short walk, ${allQuestions.length} at most on the long one`);
+		expect(words).toContain(`at most ${mostAsked} questions on the short walk, ${allQuestions.length} on the long one`);
 		expect(words).toContain("the name of your processor");
 		expect(words).toContain('"Not sure" is always a fine answer.');
 		expect(screenAt(demo, startWalk(), start).enter?.event).toEqual({ type: "next" });
 	});
 
 	test("says of invented boards that they are", () => {
-		expect(wordsAt(startWalk(), start)).toContain(
-			`The ${demo.market.parts.board.length} boards shown here are invented`,
-		);
+		expect(wordsAt(startWalk(), start)).toContain(`The ${demo.market.parts.board.length} boards here are invented`);
 		expect(wordsAt(startWalk(), start, emptyMarket)).not.toContain("invented");
 	});
 
@@ -61,7 +59,7 @@ describe("the start", () => {
 		const state = walkDone(quietAnswers, "quality/rescue");
 		const count = allQuestions.length - notAskedOfQuiet.length;
 		expect(wordsAt(state, start)).toContain(`${count - 1} of ${count} questions are answered already.`);
-		expect(labelsAt(state, start).slice(0, 2)).toEqual(["Go on", "See all answers"]);
+		expect(labelsAt(state, start).slice(0, 2)).toEqual(["Go on", "All my answers"]);
 		expect(labelsAt(startWalk(), start)[0]).toBe("Start");
 	});
 
@@ -133,7 +131,7 @@ describe("parts that disagree", () => {
 	test("are told as a may-be where an open answer decides", () => {
 		const { "fit/graphics-card": _card, ...others } = quietAnswers;
 		const state = walkWith({ ...others, "fit/processor": { part: "tallowfinch-bosun" } });
-		expect(wordsAt(state, place)).toMatch(/It may be that: The Tallowfinch Bosun has no graphics of its own/);
+		expect(wordsAt(state, place)).toMatch(/One way it can turn out: The Tallowfinch Bosun has no graphics of its own/);
 	});
 });
 

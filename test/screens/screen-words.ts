@@ -48,6 +48,7 @@ export function everyPlace(context: WalkContext, state: WalkState): readonly Pla
 		]),
 		...askShopPlaces(context, state),
 		{ at: "sheet" },
+		{ at: "sheet", page: "all" },
 		{ at: "menu" },
 		{ at: "saved-walks" },
 		...state.saved.flatMap(({ file }): Place[] => [
@@ -58,6 +59,7 @@ export function everyPlace(context: WalkContext, state: WalkState): readonly Pla
 		{ at: "name-walk", file: null },
 		{ at: "take-walk" },
 		{ at: "settings" },
+		{ at: "glossary" },
 		...described,
 		...ownPlaces(state),
 		...suggestionPlaces(state),

@@ -145,12 +145,14 @@ function placesIn({ context, state, places }: Walk): readonly Place[] {
 		...market.parts.board.map(({ id }): Place => ({ at: "board", boardId: id })),
 		...askShopPlaces(context, state).filter(({ at }, index) => at !== "they-answered" || index % 20 === 0),
 		{ at: "sheet" },
+		{ at: "sheet", page: "all" },
 		{ at: "menu" },
 		{ at: "saved-walks" },
 		{ at: "kept-walk", file: "gone.json" },
 		{ at: "name-walk", file: null },
 		{ at: "take-walk" },
 		{ at: "settings" },
+		{ at: "glossary" },
 		...ownPlaces(state),
 		...(["board", "processor", "case", "graphicsCard", "memory", "supply"] as const).flatMap((kind): Place[] => {
 			const at = (index: number): Place => ({ at: "describe", kind, questionId: null, index });

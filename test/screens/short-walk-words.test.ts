@@ -48,7 +48,7 @@ describe("the end of the last tier", () => {
 		const { body, choices } = screenAt(ended);
 		expect(body).toContainEqual({ kind: "heading", text: "The short walk ends here" });
 		expect(choices[0]?.label).toBe("See the shortlist");
-		const rest = choices.find(({ label }) => label === "Be asked the others too: 2");
+		const rest = choices.find(({ label }) => label === "Ask me the others too: 2");
 		expect(rest?.event).toEqual({ type: "change", questionId: "about/walk-length" });
 		const asked = walkThrough(
 			[rest?.event ?? { type: "next" }, { type: "answer", value: "whole" }, { type: "go-on" }],

@@ -15,7 +15,7 @@ describe("which answer", () => {
 	const { choices, title } = screenAt(demo, quiet, { at: "what-if" });
 
 	test("every question that is asked, with the answer so far", () => {
-		expect(title).toBe("What if you had answered otherwise?");
+		expect(title).toBe("What if one answer were another?");
 		const asked = choices.map(({ event }) => (event.type === "what-if" ? event.questionId : null));
 		for (const id of Object.keys(quietAnswers)) expect(asked).toContain(id);
 		for (const id of notAskedOfQuiet) expect(asked).not.toContain(id);

@@ -5,6 +5,9 @@ import type { Answers } from "../../src/parts/answers-file.ts";
 import type { Board } from "../../src/parts/board.ts";
 import { emptyBuildFacts } from "../../src/parts/build.ts";
 import { foldAnswers } from "../../src/questions/fold-answers.ts";
+import { screensOnCard } from "../../src/rules/build/screens-on-card.ts";
+import { picture } from "../../src/rules/fit/picture.ts";
+import { runRule } from "../../src/rules/run-rule.ts";
 import { type BenchFacts, benchSteps } from "../../src/sheet/bench-steps.ts";
 import { judgedOf } from "../../src/sheet/judged-board.ts";
 import { demo, quietAnswers, walkWith } from "../walk/walk-in-demo.ts";
@@ -52,6 +55,35 @@ test("the screen's cable goes into the card where there is one, else into the bo
 	expect(of({ state: "unknown" })).toContain("With a graphics card into the card");
 });
 
+test("an active adapter is named where the screen stays dark without one", () => {
+	const board = some({ pictureSockets: ["HDMI"], rearUsb: [] });
+	const processor = { state: "have", part: { id: "p", name: "P", graphics: true }, ownership: "planned" } as const;
+	const onBoard = (
+		screens: readonly ["VGA"] | readonly ["HDMI"] | readonly ["DVI", "DisplayPort"],
+		of: Board = board,
+	) => {
+		const facts = { ...emptyBuildFacts, processor, graphicsCard: { state: "none" } as const, screens };
+		const findings = [runRule(picture, { board: of, facts, assumed: [] } as never)];
+		return textOf({ ...nobody, board: of, facts, findings }, "Screen cable");
+	};
+	expect(onBoard(["VGA"])).toBe(
+		"Into HDMI at the back of the board. Use an active adapter for HDMI to VGA: with a plain one it stays dark.",
+	);
+	expect(onBoard(["HDMI"])).toBe("Into HDMI at the back of the board.");
+	const two = some({ pictureSockets: ["HDMI", "HDMI"], rearUsb: [] });
+	expect(onBoard(["DVI", "DisplayPort"], two)).toContain("Use an active adapter for HDMI to DisplayPort:");
+	const card: BenchFacts["facts"]["graphicsCard"] = {
+		state: "have",
+		part: { id: "card", name: "Carousel", pictureSockets: ["HDMI"] },
+		ownership: "planned",
+	};
+	const facts: BenchFacts["facts"] = { ...emptyBuildFacts, graphicsCard: card, screens: ["DisplayPort"] };
+	const buildFindings = [{ finding: runRule(screensOnCard, { facts, assumed: [] } as never), certain: true }];
+	expect(textOf({ ...nobody, facts, buildFindings: buildFindings as never }, "Screen cable")).toBe(
+		"Into the Carousel, not into the board: the board's own sockets stay dark. Use an active adapter for HDMI to DisplayPort: with a plain one it stays dark.",
+	);
+});
+
 test("cooler and pump are named with their headers", () => {
 	const answers = withAnswers({ "fit/cooler": { part: "puddlewink-brook" } });
 	const bench = benchOf(answers, demo.market.parts.board[0]?.id ?? "");
@@ -72,9 +104,18 @@ test("firmware comes before the first start where the processor needs it, with i
 	const labels = steps.map(({ label }) => label);
 	expect(labels.indexOf("Firmware")).toBeGreaterThan(0);
 	expect(labels.indexOf("Firmware")).toBeLessThan(labels.indexOf("First start"));
+	// An update takes power; hands are out of the case by then.
+	expect(labels.indexOf("Mains on")).toBe(labels.indexOf("Firmware") - 1);
+	expect(steps.find(({ label }) => label === "Mains on")?.text).toMatch(
+		/^Hands out of the case\. Mains plug in.* Before hands go in again: switch to 0, mains plug out\.$/,
+	);
+	expect(steps.find(({ label }) => label === "First start")?.text).toMatch(/^With the mains on as before, the power/);
 	expect(steps.find(({ label }) => label === "Firmware")?.text).toContain("update to 1.34 before the first start");
 	expect(otherCautions.map(({ id }) => id)).not.toContain("update");
-	expect(benchSteps(nobody).steps.map(({ label }) => label)).not.toContain("Firmware");
+	const without = benchSteps(nobody).steps;
+	expect(without.map(({ label }) => label)).not.toContain("Firmware");
+	expect(without.map(({ label }) => label)).not.toContain("Mains on");
+	expect(without.find(({ label }) => label === "First start")?.text).toMatch(/^Mains plug in/);
 });
 
 test("the memory profile is switched on only after a plain first start", () => {

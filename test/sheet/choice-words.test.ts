@@ -38,11 +38,11 @@ const lead = (nearest: Comparison | null, more: Partial<Lead> = {}): Lead => ({
 describe("how sure", () => {
 	test("the word, the share, the reasons that add up, what would turn it, what it rests on", () => {
 		expect(leadWords(lead(comparison()), boardName)).toEqual([
-			"Polka is likely ahead of Jig, the next: it has more points in 84 of 100 tries with weights and unknown facts drawn by lot.",
-			"Polka has 16 points more than Jig, mainly for ease of building and of starting (19 more).",
-			"It is weaker in quiet (4 fewer).",
+			"Polka is likely ahead of Jig, the next. It has more points in 84 of 100 tries with weights and unknown facts drawn by lot.",
+			"Polka has 16 points more than Jig, mainly for help at the first start (19 more).",
+			"For quiet it has 4 fewer.",
 			"All else together makes 1 more.",
-			"Jig would have more if quiet counted for more than 26 of 100; now it counts for 6.",
+			"Jig would have more if quiet counted for more than 26 of 100; now that is 6.",
 			"This rests on what you said matters to you.",
 		]);
 	});
@@ -56,8 +56,8 @@ describe("how sure", () => {
 	test("too close to call: any of these, and the first is the cheapest", () => {
 		const close = comparison({ sureness: "too-close", ahead: { share: 0.55, isExact: false } });
 		expect(leadWords(lead(close, { anyOf: ["polka", "jig"] }), boardName).slice(0, 2)).toEqual([
-			"Too close to call between Polka and Jig: any of these will do.",
-			"Polka stands first because it costs least of them.",
+			"Too close to call between Polka and Jig: by points alone any of these will do.",
+			"Polka stands first because it costs least of them. Before you choose, look at which processor and parts each of them suits.",
 		]);
 	});
 
@@ -70,7 +70,7 @@ describe("how sure", () => {
 	test("a share is whole, and never all while something else may be", () => {
 		expect([0, 0.004, 0.5, 0.996, 1].map(ofHundred)).toEqual([0, 1, 50, 99, 100]);
 		expect(leadWords(lead(comparison({ sureness: "clearly", ahead: { share: 1, isExact: true } })), boardName)[0]).toBe(
-			"Polka is clearly ahead of Jig, the next: it has more points in all tries with weights and unknown facts drawn by lot.",
+			"Polka is clearly ahead of Jig, the next. It has more points in all tries with weights and unknown facts drawn by lot.",
 		);
 	});
 });
@@ -85,7 +85,7 @@ describe("reasons", () => {
 			contributions: comparison().contributions.map(({ criterionId, points }) => ({ criterionId, points: -points })),
 		});
 		expect(reasonsWords(turned, boardName)[0]).toBe(
-			"Polka has 16 points more than Jig, mainly for ease of building and of starting (19 more).",
+			"Polka has 16 points more than Jig, mainly for help at the first start (19 more).",
 		);
 	});
 

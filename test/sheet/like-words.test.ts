@@ -94,9 +94,9 @@ describe("like this one but", () => {
 			{ price: price(120) },
 		);
 		expect(under("In short")).toContain("None of the other boards left is cheaper.");
-		const lines = under("The nearest of those that fell out");
+		const lines = under("The nearest of those taken out");
 		expect(lines[0]).toBe("Board 2 is EUR 10.00 cheaper.");
-		expect(lines[1]).toBe("It fell out: board size.");
+		expect(lines[1]).toBe("It was taken out by: board size.");
 		expect(lines[2]).toContain("E-ATX");
 	});
 

@@ -49,17 +49,38 @@ describe("what the board must have", () => {
 	});
 
 	test("says what hangs on an open answer", () => {
+		const { "fit/processor": _processor, ...others } = quietAnswers;
+		const needs = sheetOf(
+			walkWith({ ...others, "fit/candidates": ["tallowfinch-deckhand", "wimblecombe-beekeeper"] }),
+		).mustHave;
+		expect(needs.find(({ ruleId }) => ruleId === "fit/socket")?.text).toMatch(/^Find out first: .*Harbour 2.* Or: /);
+	});
+
+	test("while the supply is open says which plugs to look for, and not what each supply would ask for", () => {
 		const { "fit/supply": _supply, ...others } = quietAnswers;
-		const power = sheetOf(walkWith(others)).mustHave.find(({ ruleId }) => ruleId === "fit/power-plugs");
-		const texts = [["4-pin"], ["8-pin"]].map((plugs) => {
-			const own: WalkState = {
-				...walkWith({ ...quietAnswers, "fit/supply": { part: "mine" } }),
-				ownParts: [{ kind: "supply", part: { id: "mine", name: "Mine", processorPlugs: plugs as ["8-pin"] } }],
-			};
-			return sheetOf(own).mustHave.find(({ ruleId }) => ruleId === "fit/power-plugs")?.text;
-		});
-		expect(new Set(texts).size).toBe(2);
-		for (const text of texts) expect(power?.text).toContain(text);
+		const plugsOf = (state: WalkState) =>
+			sheetOf(state).mustHave.find(({ ruleId }) => ruleId === "fit/power-plugs")?.text;
+		expect(plugsOf(walkWith(others))).toBe("An 8-pin or a 4-pin processor plug: take a supply that has the same ones.");
+		expect(plugsOf(walkWith(quietAnswers))).toMatch(/^A 4-pin or an 8-pin processor plug: your supply's/);
+		const guessed = scenarios.find(({ name }) => name === "before-any-board")?.state ?? startWalk();
+		expect(plugsOf(guessed)).toMatch(/^An 8-pin processor plug is the safe choice\. A 4-pin carries 144 W, and/);
+		// Of several processors one needs more than any 4-pin carries: that is said.
+		const { "fit/processor": _processor, ...open } = others;
+		const both = walkWith({ ...open, "fit/candidates": ["tallowfinch-deckhand", "tallowfinch-figurehead"] });
+		expect(plugsOf(both)).toContain("At least one 8-pin processor plug");
+	});
+
+	test("says nothing of a graphics card that one has not, as long as that is not sure", () => {
+		const textOf = (state: WalkState) =>
+			[...sheetOf(state).mustHave].find(({ ruleId }) => ruleId === "fit/picture")?.text;
+		const { "fit/graphics-card": _card, ...others } = quietAnswers;
+		expect(textOf(walkWith(others))).toMatch(/, in case you have no graphics card\./);
+		expect(textOf(walkWith(quietAnswers))).toMatch(/, because you have no graphics card\./);
+	});
+
+	test("has a row for memory of which nothing is known", () => {
+		const memory = sheetOf(startWalk()).mustHave.find(({ label }) => label === "Memory");
+		expect(memory?.text).toBe("DDR4 or DDR5: your memory must match what the board's page says.");
 	});
 
 	test("does not change with the boards to choose from", () => {

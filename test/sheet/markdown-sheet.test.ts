@@ -217,7 +217,7 @@ describe("names that would like to be something else", () => {
 			forWhom: [{ label: name, text: name }],
 			planAround: [{ boardNames: [name], text: name }],
 			steps: [{ label: name, text: name, ground: name }],
-			told: [{ boardName: name, text: name }],
+			told: [true, false].map((isListed) => ({ boardName: name, text: name, isListed })),
 			suggestions: [{ label: name, text: name, by: name, state: "open" }],
 			askTheShop: [{ boardName: name, english: name, german: name }],
 			answers: [{ questionId: "fit/processor", label: name, value: name, by: name }],

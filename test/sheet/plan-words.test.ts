@@ -84,10 +84,10 @@ describe("what goes where", () => {
 		const sockets = { m2Sockets: [m2("M1", { wiredLanes: 2, generation: 3 }), m2("M2", { generation: undefined })] };
 		expect(where(sockets, { drives: [stick("Dart", { readMBytesPerS: 7000 })] })).toEqual(["Dart in M2: 4 lanes."]);
 		expect(where({ m2Sockets: [m2("M1", { wiredLanes: 2, generation: 3 })] }, { drives: [stick("Dart")] })).toEqual([
-			"Dart in M1: 2 of its 4 lanes of generation 3, 1.97 of the 7.88 GB/s it can use. This socket has no more.",
+			"Dart in M1: 2 of its 4 lanes of PCI Express 3, 1.97 of the 7.88 GB/s it can use. This socket has no more.",
 		]);
 		expect(where({ cardSlots: [slot("X1", 1, 1)] }, { addInCards: [card("Chime", { lanes: 1 })] })).toEqual([
-			"Chime in X1: 1 lane of generation 3, 0.98 GB/s, all it can use.",
+			"Chime in X1: 1 lane of PCI Express 3, 0.98 GB/s, all it can use.",
 		]);
 		expect(where({ drivePorts: ports(1) }, { olderSataDrives: 1 })[0]).toMatch(
 			/^Older drive in S1: [\d.]+ GB\/s, all it can use\.$/,
@@ -102,7 +102,7 @@ describe("what goes where", () => {
 
 	test("what must be bought besides is told", () => {
 		expect(where({ cardSlots: [slot("X4", 1, 4)] }, { drives: [stick("Dart")] })).toEqual([
-			"Dart in X4: 4 lanes of generation 4, 7.88 GB/s, all it can use. It needs an adapter card, bought besides.",
+			"Dart in X4: 4 lanes of PCI Express 4, 7.88 GB/s, all it can use. It needs an adapter card, bought besides.",
 		]);
 		const short = stick("Dart", { link: "SATA", lanes: undefined, generation: undefined });
 		expect(where({ drivePorts: ports(1) }, { drives: [short] })).toEqual([
@@ -117,7 +117,7 @@ describe("what goes where", () => {
 
 	test("who takes lanes is named", () => {
 		const one = shared(["X16", "Y4"], { X16: 8, Y4: 4 });
-		const halved = "Carousel in X16: 8 of its 16 lanes of generation 4, 15.75 of the 31.51 GB/s it can use.";
+		const halved = "Carousel in X16: 8 of its 16 lanes of PCI Express 4, 15.75 of the 31.51 GB/s it can use.";
 		// Y4 shares with X16, Z4 does not: only who is in Y4 takes lanes.
 		const measure = measured(one, { graphicsCard: thick, addInCards: [card("Chime"), card("Gong")] });
 		const inY4 = measure.plan.placed.find(({ connector }) => connector.name === "Y4")?.device.name;
@@ -134,7 +134,7 @@ describe("what goes where", () => {
 		};
 		const wide = { graphicsCard: { state: "open" }, addInCards: [card("Gong", { lanes: 16 })] } as const;
 		expect(where(small, wide)[1]).toBe(
-			"Gong in Y16: 8 of its 16 lanes of generation 3, 7.88 of the 15.75 GB/s it can use. The graphics card takes the other lanes.",
+			"Gong in Y16: 8 of its 16 lanes of PCI Express 3, 7.88 of the 15.75 GB/s it can use. The graphics card takes the other lanes.",
 		);
 	});
 
@@ -145,16 +145,16 @@ describe("what goes where", () => {
 		};
 		const [line] = where(limited, { graphicsCard: thick, ...piccolo("Lump") });
 		expect(line).toBe(
-			"Carousel in X16: 8 of its 16 lanes of generation 4, 15.75 of the 31.51 GB/s it can use. This processor gives the slot no more.",
+			"Carousel in X16: 8 of its 16 lanes of PCI Express 4, 15.75 of the 31.51 GB/s it can use. This processor gives the slot no more.",
 		);
 		expect(where(limited, { graphicsCard: thick, ...piccolo("Sugar") })).toEqual([
-			"Carousel in X16: 16 lanes of generation 4, 31.51 GB/s, all it can use.",
+			"Carousel in X16: 16 lanes of PCI Express 4, 31.51 GB/s, all it can use.",
 		]);
 		// A slot that has only eight lanes has them on any processor.
 		expect(
 			where({ cardSlots: [slot("X16", 1, 16, { wiredLanes: 8 })] }, { graphicsCard: thick, ...piccolo("Lump") }),
 		).toEqual([
-			"Carousel in X16: 8 of its 16 lanes of generation 4, 15.75 of the 31.51 GB/s it can use. This slot has no more.",
+			"Carousel in X16: 8 of its 16 lanes of PCI Express 4, 15.75 of the 31.51 GB/s it can use. This slot has no more.",
 		]);
 	});
 
@@ -502,16 +502,16 @@ describe("good to know", () => {
 			});
 			const four = ["M_A", "M_B", "M_C"];
 			expect(good(sockets(four), { drives: slow(four), olderSataDrives: 4 })).toEqual([
-				"M_A, M_B, M_C and S1 to S4 share the chipset's link to the processor, 7.88 GB/s. All at once they could move 1.42 GB/s, and that is carried.",
+				"M_A, M_B, M_C and S1 to S4 share the chipset's link to the processor, 7.88 GB/s. All at once they could move 1.42 GB/s, and the link carries that.",
 			]);
 			const five = [...four, "M_D"];
 			expect(good(sockets(five), { drives: slow(five), olderSataDrives: 4 })).toEqual([
-				"8 things on the chipset share the chipset's link to the processor, 7.88 GB/s. All at once they could move 1.52 GB/s, and that is carried.",
+				"8 things on the chipset share the chipset's link to the processor, 7.88 GB/s. All at once they could move 1.52 GB/s, and the link carries that.",
 			]);
 		});
 		test("several within it, above it, and where nobody knows what it carries", () => {
 			expect(said(2, { lanes: 4, generation: 4 })).toEqual([
-				"M1 and M2 share the chipset's link to the processor, 7.88 GB/s. All at once they could move 6 GB/s, and that is carried.",
+				"M1 and M2 share the chipset's link to the processor, 7.88 GB/s. All at once they could move 6 GB/s, and the link carries that.",
 			]);
 			expect(said(3, { lanes: 4, generation: 4 })).toEqual([
 				"M1 to M3 share the chipset's link to the processor, 7.88 GB/s. All at once they could move 9 GB/s, so they would slow each other down.",

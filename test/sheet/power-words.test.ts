@@ -92,7 +92,7 @@ describe("one sentence", () => {
 		[
 			"tight, on either side of the line",
 			at(80.5, 96.1, { verdict: "tight" }),
-			"Feeds 140 W for hours without holding back, but may get hot: it may have 9 degrees to spare or lack 7.",
+			"Feeds 140 W for hours without holding the processor back, but may get hot. It may have 9 degrees to spare or lack 7.",
 		],
 		[
 			"tight for its peak alone",
@@ -117,17 +117,17 @@ describe("one sentence", () => {
 		[
 			"cannot tell",
 			at(59, 97, { verdict: "cannot tell" }),
-			"Feeding 140 W for hours, it may have 31 degrees to spare or lack 7: nobody can tell.",
+			"Feeding 140 W for hours, it may have 31 degrees to spare or lack 7. Nobody can tell which.",
 		],
 		[
 			"cannot tell by a hair",
 			at(89.7, 90.2, { verdict: "cannot tell" }),
-			"Feeding 140 W for hours, it may have less than 1 degree to spare or lack 1: nobody can tell.",
+			"Feeding 140 W for hours, it may have less than 1 degree to spare or lack 1. Nobody can tell which.",
 		],
 		[
 			"cannot tell at all",
 			at(59, 151, { verdict: "cannot tell" }),
-			"Feeding 140 W for hours, it may have 31 degrees to spare or be far past the comfortable line: nobody can tell.",
+			"Feeding 140 W for hours, it may have 31 degrees to spare or be far past the comfortable line. Nobody can tell which.",
 		],
 		[
 			"nothing published",
@@ -265,7 +265,7 @@ describe("how much it feeds", () => {
 test("what would tell more: each fact with where to find it, answers as answers, and no path that is neither", () => {
 	const narrowing = ["board.powerDelivery.heatSink", "processor.sustainedW", "summerRoom", "board.no.such", "nothing"];
 	expect(linesOf({ ...powerToldOf(board, facts), narrowing }, "What would tell more")).toEqual([
-		"Heat sink on the stages: Pictures of the board.",
+		"Heat sink on the power stages: Pictures of the board.",
 		"Power held for hours of your processor: A published test of hours of full load; the label watts are not it.",
 		"Room on a hot evening: the long walk asks for it.",
 	]);
@@ -479,10 +479,10 @@ describe("one stage", () => {
 	test("what the controller's phases leave of the ripple", () => {
 		const coilA = { low: 9.1, high: 10.6 };
 		expect(terms({ ripple: { coilA, leftAtOutput: { low: 0.05, high: 0.291 } } })).toContain(
-			"The current in one coil goes up and down by 9.1 to 11 A. At the output at most 29 percent of that is left.",
+			"The current in one coil goes up and down by 9.1 to 11 A. At the output at most 29 per cent of that is left.",
 		);
 		expect(terms({ ripple: { coilA, leftAtOutput: { low: 0, high: 0.0001 } } }).join(" ")).toContain(
-			"at most 1 percent",
+			"at most 1 per cent",
 		);
 	});
 

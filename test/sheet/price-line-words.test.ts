@@ -38,7 +38,7 @@ describe("what more money buys, in words", () => {
 
 	test("in short: where the line starts and ends, and how many lie off it", () => {
 		expect(priceLineInShort(line)).toEqual([
-			"The line starts at Cheap, EUR 100.00, 40 points. It ends at Middling, EUR 132.00, 50 points.",
+			"On the line each further point costs least. It starts at Cheap, EUR 100.00, 40 points. It ends at Middling, EUR 132.00, 50 points.",
 			"2 more boards lie off the line.",
 		]);
 		expect(sectionOf(line, /^In short$/).slice(0, 2)).toEqual(priceLineInShort(line));

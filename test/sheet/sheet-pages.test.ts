@@ -33,7 +33,7 @@ describe("the page for the shop", () => {
 			"In short",
 			"Before you pay",
 			"The board must have",
-			"Wished for; no board falls out for it",
+			"Wished for; no board is taken out for it",
 			"Shortlist",
 		]);
 		const said = words(shopPage(quiet));

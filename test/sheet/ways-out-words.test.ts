@@ -88,6 +88,7 @@ describe("a way out in sentences", () => {
 		changes: [change("about/budget", eur(210), eur(225)), change("fit/case", { part: "larkspur-hatbox" }, null)],
 		fits: ["oddment-button"],
 		cannotTell: ["oddment-thimble", "pennywhistle-jig"],
+		leavesNothing: [],
 		firmness: "bought",
 	};
 
@@ -95,6 +96,17 @@ describe("a way out in sentences", () => {
 		expect(repairWords(repair, judgement, demoContext)).toBe(
 			"EUR 15.00 more for the board: EUR 225.00 instead of EUR 210.00. And another case instead of the Larkspur Hatbox. Then 1 board fits: Oddment Button. For 2 boards we can't tell yet: Oddment Thimble and Pennywhistle Jig. Your case is bought for good.",
 		);
+	});
+
+	test("more money that leaves nothing for what a board makes one buy besides says so", () => {
+		const extras = ["an adapter for wireless", "a hub for USB inside"];
+		const one = { boardId: "oddment-button", extras };
+		const words = (leavesNothing: Repair["leavesNothing"]) =>
+			repairWords({ ...repair, leavesNothing }, judgement, demoContext);
+		const said =
+			"Too little is left then for what Oddment Button makes you buy besides: an adapter for wireless and a hub for USB inside.";
+		expect(words([one])).toContain(`${said} Your case`);
+		expect(words([one, { ...one, boardId: "oddment-thimble" }])).toContain(`${said} So it is with 1 board more.`);
 	});
 
 	test("boards that nobody can tell of are never said to fit", () => {

@@ -29,10 +29,10 @@ describe("one other answer in words", () => {
 			`${left.after} of ${left.all} boards would be left instead of ${left.before}.`,
 			`${nameOf(result.leader.after?.boardId)} would lead your shortlist in place of ${nameOf(leader?.boardId)}.`,
 		]);
-		expect(under("What would change on it")).toContain(
-			`Gone: ${nameOf(leader?.boardId)}; it would fall out by "Price".`,
+		expect(under("What would change on the shortlist")).toContain(
+			`Gone: ${nameOf(leader?.boardId)}; it would be taken out by "Price".`,
 		);
-		expect(under("What would fall out, and why")[0]).toMatch(/^Price: .+\.$/);
+		expect(under("What would be taken out, and why")[0]).toMatch(/^Price: .+\.$/);
 	});
 
 	test("both shortlists stand one after the other, each line with role, points and price", () => {
@@ -67,7 +67,7 @@ describe("one other answer in words", () => {
 
 	test("says what comes back, and what kept it out", () => {
 		const { under } = tried("about/budget", "no-limit", { ...quiet, "about/budget": answered(euros(130)) });
-		expect(under("What would come back").join()).toContain('now out by "Price".');
+		expect(under("What would come back").join()).toContain('now taken out by "Price".');
 	});
 
 	test("says when no board would be left, and when none is now", () => {
@@ -93,7 +93,9 @@ describe("one other answer in words", () => {
 		const { under, result } = tried("fit/case", { status: "not-sure" });
 		const doubted = result.outcomes.after.judgement.boards.filter(({ verdict }) => verdict === "cannot-tell");
 		expect(doubted.length).toBeGreaterThan(0);
-		expect(under("What would change on it").filter((line) => line.includes("would no longer surely fit.")).length).toBe(
+		expect(
+			under("What would change on the shortlist").filter((line) => line.includes("would no longer surely fit.")).length,
+		).toBe(
 			doubted.filter(
 				({ board }) =>
 					result.outcomes.before.judgement.boards.find((one) => one.board.id === board.id)?.verdict === "fits",

@@ -2,6 +2,7 @@ import stringWidth from "string-width";
 import { describe, expect, test } from "vitest";
 import { type Arrangement, arrange, type ScreenSize } from "../../src/screens/arrange.ts";
 import { type Face, faceFor, type PageSize, pressKey } from "../../src/screens/face.ts";
+import { withWordsMarked } from "../../src/screens/marked-words.ts";
 import type { Screen } from "../../src/screens/screen.ts";
 import { frameRows } from "../screens/frame-rows.ts";
 import { bySize } from "../screens/screen-sizes.ts";
@@ -29,7 +30,7 @@ function listRows({ choices }: Arrangement): number {
 	return choices.lines.reduce((sum, { lines }) => sum + lines.length, 0);
 }
 
-const lay = (screen: Screen, face: Face, size: ScreenSize) => arrange(screen, face, size, stringWidth);
+const lay = (screen: Screen, face: Face, size: ScreenSize) => arrange(withWordsMarked(screen), face, size, stringWidth);
 
 describe("what is drawn", () => {
 	test.each(bySize)("at %s is what was arranged, row by row, for every place of a walk", async (_, size) => {
@@ -51,6 +52,21 @@ describe("what is drawn", () => {
 		// A frame as high as the terminal would wipe it, scrolled lines and all.
 		expect(terminal.written).not.toContain("\u001b[2J");
 		expect(terminal.written).not.toContain("\u001b[3J");
+	});
+
+	test("while a long step is worked out a word stands in place of the keys, and nothing moves", async () => {
+		const size = { columns: 60, rows: 20 };
+		const terminal = new DrawnTerminal(size);
+		const screen = quiet.find((shown) => shown.screen.id === "question:fit/case")?.screen as Screen;
+		const before = lay(screen, faceFor(screen), size);
+		expect(before.footer.length).toBe(2);
+		terminal.drawing.show(screen, faceFor(screen), false, "Working it out ...");
+		const busy = wantedRows({ ...before, footer: ["Working it out ...", ""] }, size, "❯");
+		expect(await terminal.settled(busy)).toEqual(busy);
+		terminal.drawing.show(screen, faceFor(screen), false);
+		const after = wantedRows(before, size, "❯");
+		expect(await terminal.settled(after)).toEqual(after);
+		terminal.drawing.stop();
 	});
 
 	test("the real cursor stands on the marked line, or in the field", async () => {

@@ -179,6 +179,20 @@ describe("a helper", () => {
 		expect(state.suggestions).toEqual([proposed("about/budget", "no-limit")]);
 	});
 
+	test("suggests no more than a file may hold, whatever the step was", () => {
+		const full = inHandsOf("Ida", {
+			...builders,
+			suggestions: Array.from({ length: 500 }, (_, number) =>
+				proposed("fit/case", undefined, { by: "Joe", why: `Reason ${number}` }),
+			),
+		});
+		const changes = [{ questionId: "about/budget", from: quietAnswers["about/budget"] ?? null, to: "no-limit" }];
+		const { state } = walked([{ type: "way-out", changes }], full);
+		expect(state.suggestions).toEqual(full.suggestions);
+		expect(state.answers).toEqual(full.answers);
+		expect(state.problem).toContain("500 suggestions at most");
+	});
+
 	test("leaves parts that came with the walk alone, and opens no other walk", () => {
 		const own: OwnPart = { kind: "case", part: { id: "my-case", name: "my case", boardForms: ["ATX"] } };
 		const helping = inHandsOf("Ida", {

@@ -39,6 +39,21 @@ describe("the builder", () => {
 		expect(effects).toEqual([{ type: "save" }]);
 	});
 
+	test("answers anew as before: nothing changes, and that is said", () => {
+		const { state } = walked([
+			{ type: "suggestions" },
+			{ type: "suggestion", questionId: "about/budget" },
+			...answer("about/budget", quietAnswers["about/budget"] as never),
+		]);
+		expect(state.answers).toEqual(withSuggestions.answers);
+		expect(state.suggestions).toEqual(withSuggestions.suggestions);
+		expect(state.notice).toBe(
+			"That is what stands there already, so nothing changes. What is suggested still waits for you.",
+		);
+		const other = walked(answer("about/budget", "no-limit" as never)).state;
+		expect(other.notice ?? "").not.toContain("nothing changes");
+	});
+
 	test("decides later by going back", () => {
 		const { state, effects } = walked([
 			{ type: "suggestions" },

@@ -5,6 +5,8 @@ import type { Board } from "../../src/parts/board.ts";
 import { type FormDraft, valueIn, withoutValue } from "../../src/parts/form-draft.ts";
 import type { Market } from "../../src/parts/market.ts";
 import { foldAnswers } from "../../src/questions/fold-answers.ts";
+import { findingWords } from "../../src/rules/finding-words.ts";
+import { powerToldOf, powerWords } from "../../src/sheet/power-words.ts";
 import { marketOf } from "../../src/walk/market-of.ts";
 import { ownPartsOf } from "../../src/walk/own-parts-list.ts";
 import { type ToldFact, toldFact, toldPath, toldValue, untold } from "../../src/walk/told-fact.ts";
@@ -141,13 +143,18 @@ describe("what was known before", () => {
 		expect(tell({ path: "m2Sockets", value: short.slice(1) }, [], known)).toHaveProperty("contradiction");
 	});
 
-	test("firmware in the box may be newer than the oldest that a box may hold, never older", () => {
-		const known = marketWith({ ...thin, firmware: { oldestInShops: "F3" } });
-		const path = "firmware.oldestInShops";
-		expect(boardOf(told({ path, value: "F12" }, [], known)).firmware?.oldestInShops).toBe("F12");
-		expect(tell({ path, value: "F2" }, [], known)).toHaveProperty("contradiction");
-		expect(tell({ path, value: "2026.1" }, [], known)).toHaveProperty("contradiction");
-	});
+	test.each(["F12", "F2", "2026.1"])(
+		"another firmware in the box is no more taken in silence than any other fact (%s)",
+		(value) => {
+			const known = marketWith({ ...thin, firmware: { oldestInShops: "F3" } });
+			const path = "firmware.oldestInShops";
+			expect(tell({ path, value }, [], known)).toMatchObject({
+				contradiction: { stated: expect.stringContaining("F3"), told: `the shop says: ${value}.` },
+			});
+			expect(boardOf(told({ path, value, replace: true }, [], known)).firmware?.oldestInShops).toBe(value);
+			told({ path, value: "F3" }, [], known);
+		},
+	);
 });
 
 test("what was told can be taken back: what is stated counts again, and the rest stays", () => {
@@ -193,6 +200,18 @@ describe("support lists and offers", () => {
 		expect(boardOf(told(one(), [], same)).supportList?.rows).toEqual([row]);
 	});
 
+	test("taking what was told of one processor keeps what the list says of all others", () => {
+		const others = [{ processor: "Cadmor 7 2400" }, { processor: "Cadmor 5 2200", fromVersion: "F2" }];
+		const other = marketWith({
+			...thin,
+			supportList: { readOn: "2026-11-01", rows: [...others, { ...row, fromVersion: "F9" }] },
+		});
+		const after = boardOf(told({ ...one(), replace: true }, [], other)).supportList;
+		expect(after).toEqual({ readOn: "2026-11-01", rows: [...others, row] });
+		const lacks = marketWith({ ...thin, supportList: { rows: others } });
+		expect(boardOf(told({ ...one(), replace: true }, [], lacks)).supportList?.rows).toEqual([...others, row]);
+	});
+
 	test("a version that the list leaves open is filled in", () => {
 		const open = { processor: row.processor, versionOpen: true };
 		const known = marketWith({ ...thin, supportList: { rows: [open, { processor: "Cadmor 7 2400" }] } });
@@ -206,6 +225,42 @@ describe("support lists and offers", () => {
 		const first = told({ path: "offers", value: value("2026-12-24") }, [], known);
 		expect(boardOf(first).offers).toEqual(value("2026-12-24"));
 		expect(tell({ path: "offers", value: value("2026-12-31") }, first.ownParts, known)).toHaveProperty("contradiction");
+	});
+});
+
+describe("a measured temperature", () => {
+	const path = "powerDelivery.measurements";
+	const published = { loadW: 150, airC: 22, stageC: 71, minutes: 30, where: "a test on paper" };
+	const value = [{ loadW: 150, airC: 24, stageC: 98 }];
+
+	test("says of itself who told it, and stands beside those that are known", () => {
+		const known = marketWith({ ...thin, powerDelivery: { measurements: [published] } });
+		const noted = boardOf(told({ path, value }, [], known)).powerDelivery?.measurements;
+		expect(noted).toEqual([published, { ...value[0], where: "told by the shop", date: "2026-11-28" }]);
+		const again = told({ path, value, by: "Ada" }, told({ path, value }, [], known).ownParts, known);
+		expect(boardOf(again).powerDelivery?.measurements).toEqual(noted);
+	});
+
+	test("of the very board narrows what it is thought to reach, upwards too, and is not called published", () => {
+		const answers = scenarios.find(({ name }) => name === "quiet-desk")?.state.answers ?? {};
+		const build = foldAnswers(answers, { market, asOf: demo.asOf });
+		const before = powerToldOf(thin, build.facts);
+		const after = powerToldOf(boardOf(told({ path, value })), build.facts);
+		const [was, is] = [before.steady?.hotSpotC, after.steady?.hotSpotC];
+		if (!was || !is) throw new Error("no figures");
+		expect(is.low).toBeGreaterThan(was.low);
+		expect(is.high - is.low).toBeLessThan(was.high - was.low);
+		const section = powerWords(after).find(({ heading }) => heading === "A measurement that was told");
+		expect(section?.lines.join(" ")).toMatch(
+			/The power stages had 98 degrees C at 150 W.*Told by the shop on 2026-11-28\./,
+		);
+		expect(JSON.stringify(powerWords(after))).not.toContain('"A published test"');
+		const judged = judge(marketOf(market, told({ path, value }).ownParts), build);
+		const words = judged.boards
+			.find(({ board }) => board.id === "my-board")
+			?.findings.filter(({ ruleId }) => ruleId === "quality/steady-power")
+			.map(findingWords);
+		expect(words?.join()).toContain("A measurement that was told is counted in.");
 	});
 });
 

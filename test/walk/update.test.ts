@@ -695,3 +695,9 @@ describe("settings and other walks", () => {
 		expect(walkThrough([{ type: "tell", words: "Look here." }], startWalk()).state.notice).toBe("Look here.");
 	});
 });
+
+test("what was written is called what it is", () => {
+	const said = (path: string) => update(demo, startWalk(), { type: "written", path })[0].notice;
+	expect(said("/home/me/sheet.html")).toBe("The sheet is written: /home/me/sheet.html");
+	expect(said("/home/me/board.svg")).toBe("The drawing is written: /home/me/board.svg");
+});

@@ -19,7 +19,11 @@ export const activities = manyQuestion({
 		{ value: "writing", label: "Writing, school work, the web", explanation: "The processor mostly rests" },
 		{ value: "films", label: "Films and music", explanation: "The processor mostly rests" },
 		{ value: "games", label: "Games", explanation: "Over half of full power, for as long as you play" },
-		{ value: "pictures", label: "Editing photos or videos", explanation: "Near full power, in bursts and at export" },
+		{
+			value: "pictures",
+			label: "Editing photos or videos",
+			explanation: "Near full power, in bursts and when a film is saved",
+		},
 		{ value: "building", label: "Compiling, simulating, 3D rendering", explanation: "Full power, often for hours" },
 		{ value: "sound-recording", label: "Recording sound or voice", explanation: "Little power, but quiet matters" },
 		{ value: "always-on", label: "It stays on day and night", explanation: "Little power, but every day of the year" },

@@ -22,9 +22,9 @@ export const budget: Question = {
 	ask: "How much may the board cost at most?",
 	hint: "A sum, such as 180, or one of the lines below",
 	label: "Most the board may cost",
-	why: "Boards above your limit are taken out, so that you do not fall for one you cannot pay.",
+	why: "Boards above your limit are taken out, so that money is left for the other parts.",
 	whereToFind:
-		"Take your whole budget, and take off what the other parts cost. Many builders give the board 10 to 15 percent of it (common practice, no source). A dear graphics card distorts that.",
+		"Take your whole budget, and take off what the other parts cost. Many builders give the board 10 to 15 per cent of it (common practice, no source). With a dear graphics card the share is smaller.",
 	changes: "A board that costs more than the sum is taken out. The price never counts in the score.",
 	notSure: "No board is taken out for its price, unless it costs more than you have left.",
 	howToFindOut: "Add up what the other parts cost and see what is left.",
@@ -60,7 +60,7 @@ function shareOptions({ moneyInAll }: BuildFacts): readonly Option[] {
 		const value = { minor: Math.round((minor * percent) / 100 / unit) * unit, currency };
 		// Of a very small sum a share is no price of any board.
 		return value.minor > 0
-			? [{ value, label: moneyText(value), explanation: `${percent} percent of the whole. ${explanation}` }]
+			? [{ value, label: moneyText(value), explanation: `${percent} per cent of the whole. ${explanation}` }]
 			: [];
 	});
 }

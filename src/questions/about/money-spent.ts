@@ -5,7 +5,7 @@ export const moneySpent = moneyQuestion({
 	tier: "about",
 	want: "moneySpent",
 	zero: true,
-	ask: "How much of it is already spent?",
+	ask: "How much of your money is already spent?",
 	hint: "A sum, such as 420; type 0 for nothing yet",
 	label: "Money spent already",
 	why: "What is spent cannot go into the board.",

@@ -10,7 +10,7 @@ export const walkLength = choiceQuestion({
 	label: "Length of the walk",
 	why: "Some questions decide a lot for most people. The others decide something for a few.",
 	whereToFind: "Nothing to look up: choose what suits you today.",
-	changes: "The short walk asks what can still change which board leads. You can change this answer later and go on.",
+	changes: "The short walk asks what can still change which board leads. You can change your answer later and go on.",
 	notSure: "All questions are asked; you can stop at any time.",
 	howToFindOut: "Start with the short walk, and change to the long one if you like it.",
 	choices: {

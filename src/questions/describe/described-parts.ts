@@ -98,7 +98,7 @@ const boardFacts = ({ currency, processorName }: DescribeContext): readonly Type
 	words("socket", "Which socket does it have?", "Lantern 4", 40),
 	{
 		path: "supportList",
-		ask: `Does its processor list name ${processorName ? `the ${processorName}` : "your processor"}?`,
+		ask: `Does the board's processor list name ${processorName ? `the ${processorName}` : "your processor"}?`,
 		choices: [
 			{ value: "yes", label: "Yes, I read it there" },
 			{ value: "no", label: "I read the list, and it is not there" },
@@ -118,7 +118,7 @@ const boardFacts = ({ currency, processorName }: DescribeContext): readonly Type
 			},
 		}),
 	},
-	pick("form", "Which board size does it name?", boardForms),
+	pick("form", "Which size (form factor) is the board?", boardForms),
 	pick("memory.type", "Which memory does it take?", memoryTypes),
 	whole("memory.slots", "How many memory slots does it have?", 1, 16),
 	whole("memory.maxGb", "How much memory does it take at most?", 1, 16384, "GB"),
@@ -134,7 +134,7 @@ const boardFacts = ({ currency, processorName }: DescribeContext): readonly Type
 		put: (draft, value) => usbRows(draft, "A", value),
 	},
 	{
-		...whole("rearUsb", "How many small oval ones (USB-C) are at the back?", 0, 20),
+		...whole("rearUsb", "How many small oval USB sockets (USB-C) are at the back?", 0, 20),
 		// Where the flat ones are not known the list would not be whole, and a list that stands counts as whole.
 		put: (draft, value) => (draft["rearUsb"] === undefined ? draft : usbRows(draft, "C", value)),
 	},
@@ -168,7 +168,7 @@ const lists: { readonly [K in DescribedKind]: (context: DescribeContext) => read
 		yesOrNo("graphics", "Does it make a picture by itself?"),
 		whole("baseW", "How many watts are on the label (base power)?", 1, 1000, "W"),
 		whole("peakW", "How many watts does it take at most?", 1, 2000, "W"),
-		words("generation", "Which generation or series is it?", "Hedgerow", 60),
+		words("generation", "Which processor generation or series is it?", "Hedgerow", 60),
 	],
 	case: () => [
 		words("name", "What is the case called?", "Gatepost"),
@@ -223,9 +223,9 @@ const lists: { readonly [K in DescribedKind]: (context: DescribeContext) => read
 			path: "link",
 			ask: "How is it connected?",
 			choices: [
-				{ value: "PCI Express", label: "NVMe or PCIe, as its label says" },
-				{ value: "SATA", label: "SATA, as its label says, or by a thin flat cable" },
-				{ value: "IDE", label: "By a flat cable 5 cm wide (IDE)" },
+				{ value: "PCI Express", label: "NVMe or PCIe on its label" },
+				{ value: "SATA", label: "SATA on its label, or a thin flat cable" },
+				{ value: "IDE", label: "A flat cable 5 cm wide (IDE)" },
 			],
 		},
 		{ ...whole("lengthMm", "How long is the stick?", 16, 110, "mm"), when: ({ shape }) => shape === "M.2" },

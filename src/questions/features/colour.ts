@@ -13,8 +13,8 @@ export const colour = choiceQuestion({
 	notSure: "Colour is not counted.",
 	howToFindOut: "Look at pictures of the case with a board in it.",
 	choices: {
-		dark: { label: "Dark", explanation: "Black or grey; would be nice" },
-		light: { label: "Light", explanation: "White, silver or cream; would be nice" },
-		plain: { label: "I don't mind", explanation: "It is not counted" },
+		dark: { label: "Dark", explanation: "Black or grey, where all else is equal" },
+		light: { label: "Light", explanation: "White, silver or cream, where all else is equal" },
+		plain: { label: "Don't mind", explanation: "It is not counted" },
 	},
 });

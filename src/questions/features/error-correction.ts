@@ -5,10 +5,10 @@ export const errorCorrection = wishQuestion({
 	tier: "features",
 	ask: "Do you need memory that finds its own silent errors?",
 	hint: "Called ECC; for accounts, research or servers, hardly ever for games",
-	label: "Memory that finds its errors",
-	why: "Very rarely a bit in memory flips, and nobody notices. Error-correcting memory notices and mends it. Board, processor and memory must all know it.",
+	label: "Error-correcting memory",
+	why: "Very rarely a number in memory changes by itself, and nobody notices. Error-correcting memory notices and mends it. Board, processor and memory must all know how.",
 	whereToFind: "In yourself: what would one wrong number in a thousand million cost you?",
-	changes: "If it is a must, boards on which such memory does not work are taken out. The processor must know it too.",
+	changes: "If it is a must, boards on which such memory does not work are taken out. The processor must know how too.",
 	notSure: "No board is taken out for it.",
 	howToFindOut: "Ask whoever relies on your results.",
 	strengths: {

@@ -5,7 +5,7 @@ import { importanceQuestion } from "../importance-question.ts";
 export const fullSpeed = importanceQuestion(criterion, {
 	id: "features/full-speed",
 	tier: "features",
-	label: "Full speed of your parts matters",
+	label: "Your parts at full speed matter",
 	howToFindOut: "Ask yourself whether you would notice if a large copy took twice as long.",
 	// Without any fast part there is nothing to weigh.
 	applies: namesFastPart,

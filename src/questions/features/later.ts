@@ -18,7 +18,7 @@ export const later = manyQuestion({
 		{ value: "SATA drive", label: "A large drive on a cable", explanation: "For photos and copies", most: 4 },
 		{ value: "memory", label: "More memory", explanation: "The same again, in free slots" },
 		{ value: "card", label: "A card for sound, network or video", explanation: "In a free card slot", most: 2 },
-		{ value: "fan", label: "More fans", explanation: "On free plugs of the board", most: 3 },
+		{ value: "fan", label: "More fans", explanation: "On free fan headers of the board", most: 3 },
 		{ value: "USB thing", label: "More USB things", explanation: "At free sockets at the back", most: 4 },
 	],
 	none: { label: "Nothing", explanation: "Room for later is left out of the score" },

@@ -8,7 +8,7 @@ const counted = manyQuestion({
 	tier: "features",
 	short: true,
 	ask: "Which USB things will be plugged in at the back?",
-	hint: "Mark each; one line twice for two of them",
+	hint: "Mark each thing; mark a line twice for two of them",
 	label: "USB things at the back",
 	why: "Sockets at the back cannot be added later without a hub or a card.",
 	whereToFind: "Follow the cables at the computer you use now, and add what you plan to buy.",
@@ -26,7 +26,7 @@ const counted = manyQuestion({
 		{ value: "game-pad", label: "Game pad or wheel", explanation: "On a cable, or its charging cable", most: 4 },
 		{
 			value: "sound-device",
-			label: "Sound box for music",
+			label: "USB sound box",
 			explanation: "For an instrument or a studio microphone",
 			most: 3,
 		},

@@ -4,12 +4,12 @@ import { manyQuestion } from "../many-question.ts";
 export const rescueMusts = manyQuestion({
 	id: "features/rescue-musts",
 	tier: "features",
-	ask: "Which helps for a bad day must the board have?",
-	hint: "Each is told by what goes wrong without it",
-	label: "Helps the board must have",
-	why: "When a new computer stays dark, a first builder has nothing to swap and try. These helps save hours.",
+	ask: "Which aids for a bad day must the board have?",
+	hint: "For the day the computer does not start, or stays dark",
+	label: "Aids the board must have",
+	why: "When a new computer stays dark, a first builder has nothing to swap and try. These aids save hours.",
 	whereToFind: "In yourself: think of who would help you, and how soon.",
-	changes: "Boards without a help you mark are taken out. What you do not mark still counts in the score.",
+	changes: "Boards without an aid you mark are taken out. What you do not mark still counts in the score.",
 	notSure: "No board is taken out for it.",
 	howToFindOut: "Ask someone who has built a computer what went wrong the first time.",
 	lines: [
@@ -20,8 +20,8 @@ export const rescueMusts = manyQuestion({
 		},
 		{
 			value: "flash-without-processor",
-			label: "It takes new firmware without a processor",
-			explanation: "If the board in the box is older than your processor",
+			label: "It updates without a processor",
+			explanation: "Firmware starts the board; in the box it may be older than your processor",
 		},
 		{
 			value: "reset-at-back",

@@ -18,7 +18,7 @@ export const router: Question = {
 	label: "Speed of the wired network",
 	why: "The slowest piece sets the pace. A board faster than router and line brings nothing.",
 	whereToFind: "On the router's label or page, beside LAN. Your contract says how fast the line is.",
-	changes: "A board slower than this is marked, and how well it keeps up counts among the connections.",
+	changes: "A board slower than your network is marked, and how well it keeps up counts in the score.",
 	notSure: "No board is marked for its wired network.",
 	howToFindOut: "Read the label of the router.",
 	applies: ({ wishes }) => wishes["features/wireless"] !== "must",

@@ -6,7 +6,7 @@ export const secondCard = wishQuestion({
 	ask: "Do you want room for a second big card?",
 	hint: "For computing or video work; games do not use a second one",
 	label: "Room for a second big card",
-	why: "A second slot with enough lanes costs a lot. Few people ever use it.",
+	why: "A second slot with enough lanes, the paths for data, costs a lot. Few people ever use it.",
 	whereToFind: "The page of your program says whether it can use two cards.",
 	changes: "If it is a must, boards without such a slot are taken out.",
 	notSure: "No board is taken out for it.",

@@ -23,8 +23,8 @@ export const sound = manyQuestion({
 		{ value: "surround", label: "Five speakers or more", explanation: "They need more sound sockets at the back" },
 		{
 			value: "optical",
-			label: "A light cable to an amplifier",
-			explanation: "A small square socket; also called S/PDIF",
+			label: "An optical cable to an amplifier",
+			explanation: "It carries sound as light; the small square socket is called S/PDIF",
 		},
 		{ value: "own-device", label: "A USB sound box or USB headset", explanation: "It needs only a USB socket" },
 	],

@@ -4,7 +4,7 @@ import { importanceQuestion } from "../importance-question.ts";
 export const spareSockets = importanceQuestion(criterion, {
 	id: "features/spare-sockets",
 	tier: "features",
-	label: "Spare sockets and the network matter",
+	label: "Spare sockets and network matter",
 	howToFindOut: "Count how many things you bought in the last two years that went into a USB socket.",
 	short: true,
 	// Where nobody has told of things or of a network, there is nothing to weigh.

@@ -5,7 +5,7 @@ import { smallWishes } from "../small-wishes.ts";
 export const wishes = importanceQuestion(criterion, {
 	id: "features/wishes",
 	tier: "features",
-	label: "Small wishes matter",
+	label: "Your small wishes matter",
 	shows: (facts) => {
 		const wished = smallWishes(facts);
 		return wished.length > 0 ? `What you wished: ${wished.join(", ")}.` : null;

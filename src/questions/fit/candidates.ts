@@ -12,7 +12,7 @@ export const candidates = partsQuestion({
 	hint: "Mark up to four; the choice among them stays yours",
 	label: "Processors in question",
 	why: "Each processor needs a certain socket. A board fits some of them, and not the others.",
-	whereToFind: "On your list of wishes, or in the shop's basket.",
+	whereToFind: "On your list of wishes, or in your basket at the shop.",
 	changes: "Boards that suit none of them are taken out. Each other board says which of them it suits.",
 	notSure: "No board is taken out; whether a board runs your processor stays unknown.",
 	howToFindOut: "Make a list of two or three by what you want to do and by price.",

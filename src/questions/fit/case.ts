@@ -19,7 +19,7 @@ export const pcCase = partQuestion({
 	tier: "fit",
 	short: true,
 	partKind: "case",
-	ask: "Which case will it go into?",
+	ask: "Which case will the board go into?",
 	hint: "Pick one, or say what board sizes its page lists",
 	label: "Case",
 	why: "The board is screwed to the case: it must not be larger than the case allows.",
@@ -27,7 +27,7 @@ export const pcCase = partQuestion({
 	recipe: [
 		"With a tape: measure from the back wall, where the sockets will be, to the first thing that stops a board.",
 		"ATX needs 30.5 cm by 24.4 cm, microATX 24.4 cm by 24.4 cm, Mini-ITX 17 cm by 17 cm.",
-		"Count the slot covers at the back: seven for ATX, four for microATX, two or one for Mini-ITX.",
+		"Count the card openings at the back: seven for ATX, four for microATX, two or one for Mini-ITX.",
 	],
 	changes: "Boards larger than the case takes are taken out.",
 	notSure: "Every size of case is kept in mind: a board then fits, does not fit, or depends on your case.",

@@ -8,8 +8,8 @@ export const cooler = partQuestion({
 	ask: "Which cooler will sit on the processor?",
 	hint: "A metal block with a fan, or a pump with hoses",
 	label: "Cooler",
-	why: "It is screwed to the board around the socket. It must suit the socket, the case and the heat.",
-	whereToFind: "Its page lists sockets, height and, for a liquid one, the length of the radiator.",
+	why: "A cooler is screwed to the board around the socket. It must suit the socket, the case and the heat.",
+	whereToFind: "The cooler's page lists sockets, height and, for a liquid one, the length of the radiator.",
 	changes:
 		"Boards whose socket the cooler has no parts for are taken out. Height and heat are held against your parts.",
 	notSure: "No board is taken out; whether the cooler goes onto a board stays unknown.",

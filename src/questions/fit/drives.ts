@@ -7,7 +7,7 @@ export const drives = partsQuestion({
 	partKind: "drive",
 	mostOfOne: 4,
 	most: 12,
-	ask: "Which drives will go into it?",
+	ask: "Which drives will go into the computer?",
 	hint: "Drives keep your files when the power is off",
 	label: "Drives",
 	why: "A flat stick (M.2) needs a socket of its own. Other drives need a data port and a power plug.",

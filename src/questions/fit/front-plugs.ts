@@ -7,7 +7,7 @@ type Plug = NonNullable<PcCase["frontPlugs"]>[number]["plug"];
 export const frontPlugs = manyQuestion({
 	id: "fit/front-plugs",
 	tier: "fit",
-	ask: "Which plugs hang at the case's loose cables?",
+	ask: "Which plugs do the cables of the case's front have?",
 	hint: "Count the plugs at the loose ends inside the case",
 	label: "Plugs of the case's front",
 	why: "The sockets at the front of the case only work if the board has a place for each of their plugs.",

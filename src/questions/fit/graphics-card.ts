@@ -6,7 +6,7 @@ export const graphicsCard = partQuestion({
 	short: true,
 	partKind: "graphicsCard",
 	ask: "Will there be a graphics card?",
-	hint: "For games and heavy pictures yes; for writing and films seldom",
+	hint: "Most games and heavy picture work need one; writing and films seldom do",
 	label: "Graphics card",
 	why: "Without a card the picture comes from the processor, through a socket at the back of the board.",
 	whereToFind: "On your shopping list. A processor's page says whether it makes a picture by itself.",

@@ -7,7 +7,7 @@ export const memorySize = countQuestion({
 	least: 4,
 	most: 4096,
 	unit: "GB",
-	ask: "How much memory should it have in the end?",
+	ask: "How much memory should the computer have in the end?",
 	hint: "In GB, such as 32; heavy work may want 64 or 128",
 	label: "Memory in the end",
 	why: "Each board takes memory up to a limit. What it does not take cannot be added later.",

@@ -9,8 +9,8 @@ export const memory = partQuestion({
 	tier: "fit",
 	short: true,
 	partKind: "memory",
-	ask: "Do you have memory already, or one picked?",
-	hint: "The label on the module says DDR4 or DDR5",
+	ask: "Which memory will you use?",
+	hint: "What you own or have picked; the label on the module says DDR4 or DDR5",
 	label: "Memory",
 	why: "Memory of one type does not go into slots for another: the notches sit in different places.",
 	whereToFind: "On the label of the module, or on the shop's page: DDR4 or DDR5, how many modules, how many GB each.",
@@ -20,11 +20,11 @@ export const memory = partQuestion({
 		"A module as long as a pen is for desktops. One half as long (SO-DIMM) is for laptops, and does not go in.",
 		"Touch bare metal of the case first, and hold modules by the edge.",
 	],
-	changes: "Boards for another type of memory, and boards with too few slots, are taken out.",
+	changes: "Boards for another type of memory, and boards with too few slots for it, are taken out.",
 	notSure: "Each type is kept in mind: a board then fits, does not fit, or depends on your memory.",
 	howToFindOut: "Read the label on the module.",
 	specials: {
-		open: { label: "No, I will buy what the board needs", explanation: "No board is taken out for its memory" },
+		open: { label: "I will buy what the board needs", explanation: "No board is taken out for its memory" },
 	},
 	possibilities: () =>
 		typesAbout.map((type) => ({

@@ -23,7 +23,7 @@ export const oldThings = manyQuestion({
 	lines: [
 		{ value: "PS/2 keyboard or mouse", label: "PS/2 keyboard or mouse", explanation: "A round plug, green or violet" },
 		{ value: "serial device", label: "Serial device", explanation: "Nine pins; measuring and machine tools" },
-		{ value: "parallel printer", label: "Parallel printer", explanation: "A very wide plug" },
+		{ value: "parallel printer", label: "Parallel printer", explanation: "A very wide plug with 25 pins" },
 		{ value: "IDE drive", label: "IDE drive", explanation: "A flat cable 5 cm wide" },
 		{ value: "PCI card", label: "PCI card", explanation: "A card from before about 2010" },
 		{
@@ -32,6 +32,6 @@ export const oldThings = manyQuestion({
 			explanation: "From another computer, to go on as before",
 		},
 	],
-	none: { label: "None of these", explanation: "All I have uses today's plugs" },
+	none: { label: "None of these", explanation: "All you have uses today's plugs" },
 	sets: (facts, values) => ({ ...facts, oldThings: values as readonly OldThing[] }),
 });

@@ -5,10 +5,10 @@ export const processor = partQuestion({
 	tier: "fit",
 	short: true,
 	partKind: "processor",
-	ask: "Which processor will it be?",
+	ask: "Which processor will you use?",
 	hint: "Pick one, or describe yours in a few facts",
 	label: "Processor",
-	why: "Everything else hangs on it: the socket, the memory, how much power the board must feed.",
+	why: "Everything else depends on it: the socket, the memory, how much power the board must feed.",
 	whereToFind: "On its box, on the metal lid of the processor, or on the order.",
 	recipe: [
 		"The lid shows the maker's name, the series and the number, in small engraved letters. Tilt it in the light.",

@@ -5,7 +5,7 @@ export const returnUntil: Question = {
 	id: "fit/return-until",
 	tier: "fit",
 	kind: "number",
-	ask: "Until which day can they go back?",
+	ask: "Until which day can the parts go back?",
 	hint: "The earliest last day, such as 2026-12-24",
 	label: "Can go back until",
 	why: "Try the parts together before that day, or the way back is closed.",

@@ -4,7 +4,7 @@ import { linesOfParts, partKindsOfBuild, partLabel, withOwnership } from "../own
 export const returnable = manyQuestion({
 	id: "fit/returnable",
 	tier: "fit",
-	ask: "Which of them can still go back to the shop?",
+	ask: "Which bought parts can still go back to the shop?",
 	hint: "Within the shop's time for returns; some take only what was never used",
 	label: "Can still go back",
 	why: "A part that can go back is easier to change than one bought for good.",

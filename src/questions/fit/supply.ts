@@ -12,8 +12,8 @@ export const supply = partQuestion({
 	tier: "fit",
 	short: true,
 	partKind: "supply",
-	ask: "Do you have a power supply already, or one picked?",
-	hint: "Look for the plugs marked CPU at the ends of its cables",
+	ask: "Which power supply will you use?",
+	hint: "What you own or have picked; look for the plugs marked CPU at its cables",
 	label: "Power supply",
 	why: "The processor is fed by a plug of its own. Without it a board does not start.",
 	whereToFind:
@@ -28,7 +28,7 @@ export const supply = partQuestion({
 	notSure: "Each kind of supply is kept in mind: a board then fits, does not fit, or depends on your supply.",
 	howToFindOut: "Count the plugs marked CPU on the cables, or read the supply maker's page.",
 	specials: {
-		open: { label: "No, I will buy one to suit", explanation: "No board is taken out for its plugs" },
+		open: { label: "I will buy one to suit", explanation: "No board is taken out for its plugs" },
 	},
 	possibilities: () =>
 		kindsOfSupply.map(({ label, processorPlugs }) => ({

@@ -4,6 +4,6 @@ import { importanceQuestion } from "../importance-question.ts";
 export const backing = importanceQuestion(criterion, {
 	id: "quality/backing",
 	tier: "quality",
-	label: "A maker that stands by it matters",
+	label: "The maker's backing matters",
 	howToFindOut: "Ask yourself what you would do if the board failed after three years.",
 });

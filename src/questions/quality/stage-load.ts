@@ -6,7 +6,7 @@ export const stageLoad = importanceQuestion(criterion, {
 	id: "quality/stage-load",
 	tier: "quality",
 	short: true,
-	label: "Full speed for hours matters",
+	label: "Steady power for hours matters",
 	shows: wattsWords,
 	howToFindOut: "Think whether you ever let a computer work hard for more than ten minutes without a break.",
 });

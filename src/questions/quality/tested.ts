@@ -13,10 +13,10 @@ export const tested = wishQuestion({
 	howToFindOut: "Look for published tests of boards with your socket.",
 	strengths: {
 		must: {
-			label: "Yes, I would look for one first",
+			label: "Yes: I would look for a test first",
 			explanation: "Untested boards are marked, and you are told to look first",
 		},
-		"would-like": { label: "Would be nice", explanation: "Untested boards are marked" },
+		"would-like": { label: "Would like", explanation: "Untested boards are marked" },
 		"dont-mind": { label: "Don't mind", explanation: "It is not counted" },
 	},
 });

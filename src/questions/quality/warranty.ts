@@ -6,7 +6,7 @@ export const warranty = wishQuestion({
 	ask: "Do you want a warranty of three years or more?",
 	hint: "Two years are usual; some makers give three or five",
 	label: "Three years of warranty",
-	why: "Boards that fail mostly do so early, or after many years. The years between cost you nothing with a warranty.",
+	why: "Boards that fail mostly do so early, or after many years. While the warranty lasts, the maker pays.",
 	whereToFind: "On the maker's warranty page for your country. What the law gives you comes on top.",
 	changes: "If it is a must, boards with less are taken out.",
 	notSure: "No board is taken out for it.",

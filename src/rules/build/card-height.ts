@@ -12,7 +12,7 @@ export const cardHeight = defineRule({
 	label: "Height of the graphics card",
 	wayOut: "a lower card or a wider case",
 	asks: "Does the side panel close over the graphics card?",
-	why: "A card stands toward the side panel. A power cable that the panel bends hard can come loose or get hot.",
+	why: "A card stands towards the side panel. A power cable that the panel bends hard can come loose or get hot.",
 	source: "common-practice",
 	severity: "stops",
 	reads: ["graphicsCard.heightMm", "case.cardMaxHeightMm"],

@@ -50,5 +50,5 @@ export const firstStart = defineRule({
 });
 
 function waiting(minutes: number): string {
-	return `Wait ${minutes} minutes before you think it broken. Switch off at once if it smells, smokes, sparks or leaks, or if no fan of the cooler turns. Switch on the memory profile, the rate on the label, only after a plain start.`;
+	return `Wait ${minutes} minutes before you think it broken. Switch off at once if it smells, smokes, sparks or leaks, or if no fan of the cooler turns. Switch on the memory profile, for the rate on the label, only after a first start without it.`;
 }

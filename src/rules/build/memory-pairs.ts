@@ -31,7 +31,7 @@ export const memoryPairs = defineRule({
 	messages: {
 		even: ({ modules }: { modules: number }) => `Your ${modules} modules share out evenly over two memory channels.`,
 		notTwo: ({ channels }: { channels: number }) =>
-			`Your processor has ${channels} memory ${channels === 1 ? "channel" : "channels"}; this is about those with two.`,
+			`Your processor has ${channels} memory ${channels === 1 ? "channel" : "channels"}; only those with two are checked here.`,
 		one: oneWords,
 		oneWithGraphics: oneWords,
 		uneven: ({ modules }: { modules: number }) =>
@@ -41,7 +41,8 @@ export const memoryPairs = defineRule({
 		one: () => `${pairAdvice} Nothing breaks with one module, but some work is slower.`,
 		oneWithGraphics: () =>
 			`${pairAdvice} Your picture comes from the processor, whose graphics use this memory: a third of their speed and more can be lost.`,
-		uneven: () => "Better take two or four equal modules in one pack. It works as it is, but part of it is slower.",
+		uneven: () =>
+			"Two or four equal modules in one pack are better. It works as it is, but part of the memory is slower.",
 	},
 	check(facts): Outcome {
 		const modules = facts["memory.modules"];
@@ -54,7 +55,7 @@ export const memoryPairs = defineRule({
 	},
 });
 
-const pairAdvice = "Better take two equal modules in one pack, each of half the size.";
+const pairAdvice = "Two equal modules in one pack, each of half the size, are better.";
 
 /** What one channel and what two move at most, in GB/s; left out where the memory's rate is not known. */
 interface OneModule extends MessageData {

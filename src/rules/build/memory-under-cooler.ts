@@ -36,7 +36,7 @@ export const memoryUnderCooler = defineRule({
 		low: ({ heightMm, roomMm }: { heightMm: number; roomMm: number }) =>
 			`The memory is ${heightMm} mm high; below the cooler there is room for ${roomMm} mm.`,
 		byBoard: ({ heightMm, roomMm }: { heightMm: number; roomMm: number }) =>
-			`The memory is ${heightMm} mm high, the room below the cooler ${roomMm} mm; whether they meet hangs on the board's slots.`,
+			`The memory is ${heightMm} mm high, the room below the cooler ${roomMm} mm; whether they meet depends on the board's slots.`,
 		maybeTooHigh: ({ heightMm, roomMm }: { heightMm: number; roomMm: number }) =>
 			`The memory is ${heightMm} mm high and the room below the cooler ${roomMm} mm; it touches if the cooler reaches that far.`,
 	},

@@ -18,7 +18,7 @@ export const memoryWithProcessor = defineRule({
 		other: ({ type, types, processor }: { type: string; types: readonly string[]; processor: string }) =>
 			`The ${processor} works with ${types.join(" or ")} only; your memory is ${type}.`,
 	},
-	advice: { other: () => "Take other memory, or another processor. No board can cure this." },
+	advice: { other: () => "Take other memory, or another processor. No board can change that." },
 	check({ "memory.type": type, "processor.memory.types": types, "processor.name": processor }) {
 		return types.includes(type)
 			? pass("works", { type })

@@ -23,7 +23,7 @@ export const screensOnCard = defineRule({
 				? `The screen plugs straight into the card (${screens.join()}).`
 				: `All ${screens.length} screens plug straight into the card (${screens.join(", ")}).`,
 		plain: ({ adapters }: { adapters: readonly string[] }) =>
-			`The card has other sockets than your screens; simple cables or adapters help: ${adapters.join(", ")}.`,
+			`The card has other sockets than your screens; plain cables or adapters help: ${adapters.join(", ")}.`,
 		active: ({ adapters }: { adapters: readonly string[] }) =>
 			`The card has other sockets than your screens; you need adapters with a chip inside ("active"): ${adapters.join(", ")}.`,
 		tooMany: ({ screens, sockets }: { screens: number; sockets: number }) =>

@@ -1,11 +1,6 @@
 import type { GraphicsCard } from "../../parts/graphics-card.ts";
-import {
-	graphicsPlugBudgetW,
-	graphicsSlot,
-	wideAdapterPlugs,
-	wideAdapterPlugsFor,
-} from "../../reference/graphics-plug-budget.ts";
-import { graphicsPlugs } from "../../reference/power-plugs.ts";
+import { graphicsPlugBudgetW } from "../../reference/graphics-plug-budget.ts";
+import { adapterPlugs } from "../adapter-plugs.ts";
 import { defineRule } from "../define-rule.ts";
 import { cannotTell, fail, goodToKnow, type Outcome, pass, planAround } from "../outcome.ts";
 
@@ -94,25 +89,17 @@ function wideSockets(
 	eightPins: number | undefined,
 	cardW: number | undefined,
 ): Outcome | null {
-	const fullW = graphicsPlugs["12V-2x6"].watts;
-	const plugW = cardW === undefined ? undefined : Math.min(fullW, Math.ceil(cardW / wide));
-	const leadsFor = (watts: number) => leadsW.filter((leadW) => leadW >= watts).length;
-	if (leadsFor(plugW ?? fullW) >= wide) return null;
+	const { plugW, sockets, isTight, least, most } = adapterPlugs(wide, leadsW, cardW);
 	const leadW = Math.max(0, ...leadsW);
-	if (plugW !== undefined && leadsFor(plugW - graphicsSlot.watts) >= wide)
-		return planAround("leadTight", { leadW, plugW });
+	if (isTight && plugW !== undefined) return planAround("leadTight", { leadW, plugW });
+	if (sockets === 0) return null;
 	if (eightPins === undefined) return cannotTell(["supply.graphics8Pin"]);
-
-	// With the watts unknown, every lead may do and the smallest adapter, or none below 600 W and only the largest.
-	const lacking = wide - leadsFor(plugW ?? fullW);
-	const most = lacking * (plugW === undefined ? wideAdapterPlugs.most : wideAdapterPlugsFor(plugW));
-	const fewest = plugW === undefined ? Math.max(0, wide - leadsW.length) * wideAdapterPlugs.fewest : most;
 	const have = eightPins - small;
-	if (have >= most) return planAround("adapter", { plugs: most, wide: lacking });
-	if (have >= fewest) return cannotTell(["graphicsCard.watts"]);
+	if (have >= most) return planAround("adapter", { plugs: most, wide: sockets });
+	if (have >= least) return cannotTell(["graphicsCard.watts"]);
 	return plugW !== undefined && leadsW.length >= wide
 		? fail("leadWeak", { leadW, plugW })
-		: fail("noLead", { have, need: fewest });
+		: fail("noLead", { have, need: least });
 }
 
 /** Every socket has a plug; a card said to take more than they are meant for was read wrong, or is no ordinary one. */

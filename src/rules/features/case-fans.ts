@@ -33,7 +33,7 @@ export const caseFans = defineRule({
 	label: "Headers for case fans",
 	wayOut: "a splitter or a hub for the fans",
 	asks: "Is there a fan header for every fan of your case?",
-	why: "A fan on a header of its own can be slowed by the board. Two on one header share what it can carry.",
+	why: "A header is a row of pins for a plug. The board can slow a fan on a header of its own; two on one header share what it carries.",
 	source: "common-practice",
 	severity: "plan-around",
 	reads: [],

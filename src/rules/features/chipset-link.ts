@@ -12,7 +12,7 @@ export const chipsetLink = defineRule({
 	label: "The chipset's link",
 	wayOut: "things on the chipset that wait for each other",
 	asks: "Can everything that hangs on the chipset work at once?",
-	why: "Drives and cards on the chipset share one link to the processor, however many sockets there are.",
+	why: "The chipset is the board's second large chip. Drives and cards on it share one link to the processor, however many sockets there are.",
 	source: "wiki-pci-express",
 	severity: "good-to-know",
 	reads: [],
@@ -20,7 +20,7 @@ export const chipsetLink = defineRule({
 	messages: {
 		notAsked: () => "Nothing you named is known to hang on the chipset.",
 		unrated: ({ things }: { things: readonly string[] }) =>
-			`How much these move is not known, so the chipset's link is not judged: ${things.join(", ")}.`,
+			`The chipset's link is not judged, since it is not known how much data these move: ${things.join(", ")}.`,
 		enough: ({ wanted }: { wanted: number }) =>
 			`What you hang on the chipset moves ${wanted} GB/s at most, and its link carries it.`,
 		more: ({ wanted, carries }: { wanted: number; carries: number }) =>

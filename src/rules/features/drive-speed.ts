@@ -24,7 +24,7 @@ export const driveSpeed = defineRule({
 				? "Your fast drive can run at full speed."
 				: `${drives === 2 ? "Both" : `All ${drives}`} fast drives can run at full speed.`,
 		unknownDrives: ({ drives }: { drives: readonly string[] }) =>
-			`How fast these can be is not known, so their places are not judged: ${drives.join(", ")}.`,
+			`The places are not judged, since it is not known how fast these drives can be: ${drives.join(", ")}.`,
 		slower: ({ drives }: { drives: readonly string[] }) => drives.join(" "),
 		unsure: ({ drives }: { drives: readonly string[] }) =>
 			`How fast the place is, is not known for: ${drives.join(", ")}.`,

@@ -19,7 +19,7 @@ export const graphicsLanes = defineRule({
 	label: "Width for the graphics card",
 	wayOut: "a graphics card that gets fewer lanes",
 	asks: "Does the graphics card get all the lanes it can use?",
-	why: "A second card or drive can halve the lanes of the first slot, and some long slots have few lanes.",
+	why: "Lanes are paths for data. A second card or drive can halve those of the first slot, and some long slots have few.",
 	source: "wiki-pci-express",
 	severity: "plan-around",
 	reads: ["graphicsCard"],
@@ -35,10 +35,10 @@ export const graphicsLanes = defineRule({
 		unsure: ({ card }: { card: string }) => `Whether the ${card} gets all its lanes is not known.`,
 	},
 	advice: {
-		narrow: () => "Most games lose a few percent at most. Whoever moves much data to the card loses more.",
+		narrow: () => "Most games lose a few per cent at most. Whoever moves much data to the card loses more.",
 		heldBack: ({ because }: LaneWords) =>
 			because[0] === "the processor"
-				? "Another processor has more lanes; no board cures it."
+				? "Another processor has more lanes; no board can add any."
 				: because.length > 0
 					? "Move what shares its lanes, or take a board with a wider slot."
 					: "Take a board with a wider or newer slot for it.",
@@ -97,12 +97,12 @@ interface LaneWords {
 	readonly because: readonly string[];
 }
 
-/** "The Carousel gets 8 of its 16 lanes in SLOT_1, 15.8 of 31.5 GB/s, because of Fiddle." */
+/** "The Carousel gets 8 of its 16 lanes in SLOT_1, 15.8 of 31.5 GB/s. Cause: Fiddle." */
 function laneWords({ card, slot, lanes, of, generation, gbytesPerS, ofGbytesPerS, because }: LaneWords): string {
 	const speed = gbytesPerS < 0 || ofGbytesPerS < 0 ? "" : `${gbytesPerS} of ${ofGbytesPerS} GB/s`;
-	if (lanes >= of) return `The ${card} gets all ${of} lanes in ${slot}, but of generation ${generation}: ${speed}.`;
-	const cause = because.length > 0 ? `, because of ${because.join(" and ")}` : "";
-	return `The ${card} gets ${lanes} of its ${of} lanes in ${slot}${speed && `, ${speed}`}${cause}.`;
+	if (lanes >= of) return `The ${card} gets all ${of} lanes in ${slot}, but of PCI Express ${generation}: ${speed}.`;
+	const cause = because.length > 0 ? ` Cause: ${because.join(" and ")}.` : "";
+	return `The ${card} gets ${lanes} of its ${of} lanes in ${slot}${speed && `, ${speed}`}.${cause}`;
 }
 
 function rounded(gbytesPerS: number | null): number {

@@ -52,7 +52,8 @@ export const lighting = defineRule({
 	},
 	advice: {
 		has: (header: OnHeaders) => [never, ...feedsWords(header)].join(" "),
-		lacks: () => `${never} A controller for them does it, fed by the supply on its own cable: count its price.`,
+		lacks: () =>
+			`${never} A controller for the lights takes the place of a header, fed by the supply on its own cable: count its price.`,
 		shared: (header: OnHeaders) => [never, sharedWords(header), ...feedsWords(header)].join(" "),
 		ownController: () => "Count the 9-pin USB headers: the case's front wants one too.",
 	},

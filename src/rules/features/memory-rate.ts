@@ -15,7 +15,7 @@ export const memoryRate = defineRule({
 	label: "Memory rate",
 	wayOut: "memory of another rate",
 	asks: "Does your memory run at the rate on its label?",
-	why: "The label often names a raised rate. Processor, board and the number of modules decide what it runs at.",
+	why: "The label often names a raised rate, and a memory profile is the setting for it. Processor, board and the number of modules decide which rate it reaches.",
 	source: "common-practice",
 	severity: "plan-around",
 	reads: ["memory.mtPerS"],
@@ -50,7 +50,7 @@ export const memoryRate = defineRule({
 			`Your memory is made for ${rate} MT/s; the board lists at most ${highest} MT/s, so expect no more.`,
 	},
 	advice: {
-		listed: () => "Start once without a profile. Then look up the memory table in your processor's data sheet.",
+		listed: () => "Start once without the profile. Then look up the memory table in your processor's data sheet.",
 		byProfile: () =>
 			"Start once without it, then switch on the memory profile in the firmware. Some warranties count it as raising the clock.",
 		crowded: () => "Fewer and larger modules usually run faster. With this many, be ready to set a lower rate.",

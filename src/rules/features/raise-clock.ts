@@ -11,7 +11,7 @@ export const raiseClock = defineRule({
 	label: "Raising the processor's clock",
 	wayOut: "the clock as the maker set it",
 	asks: "Does the board let you raise the processor's clock?",
-	why: "Many chipsets lock the clock. Raising it brings little today, and can cost the warranty.",
+	why: "The clock is the processor's pace, and many chipsets lock it. Raising it brings little today, and can cost the warranty.",
 	source: "common-practice",
 	severity: "stops",
 	reads: [],
@@ -25,8 +25,7 @@ export const raiseClock = defineRule({
 		need: () => "A chipset that lets the processor's clock be raised.",
 	},
 	advice: {
-		lockedForMaybe: () =>
-			"Nothing is lost by it: today's processors raise their clock by themselves as far as is safe.",
+		lockedForMaybe: () => "You lose little: today's processors raise their clock by themselves as far as is safe.",
 	},
 	check(facts): Outcome {
 		const [plan, lets, unlocked] = [facts.clockPlan, facts["board.raises.processorClock"], facts["processor.unlocked"]];

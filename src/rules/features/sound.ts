@@ -10,7 +10,7 @@ const useWords = {
 	speakers: "speakers",
 	surround: "surround speakers",
 	optical: "an optical cable",
-	"own-device": "a sound device of your own",
+	"own-device": "a USB sound box or headset",
 } as const satisfies Record<SoundUse, string>;
 
 const mayRead = [
@@ -30,7 +30,7 @@ export const sound = defineRule({
 	id: "features/sound",
 	scope: "board",
 	label: "Sound sockets",
-	wayOut: "a small USB sound device",
+	wayOut: "a small USB sound box",
 	asks: "Does the board have the sound sockets you will use?",
 	why: "Boards save on sound sockets first: optical and surround are often missing.",
 	source: "common-practice",
@@ -43,7 +43,7 @@ export const sound = defineRule({
 		lacks: ({ uses }: { uses: readonly string[] }) => `It has no sound socket for: ${uses.join(", ")}.`,
 		need: ({ uses }: { uses: readonly string[] }) => `Sound sockets for: ${uses.join(", ")}.`,
 	},
-	advice: { lacks: () => "A small USB sound device brings the socket: count its price and one USB socket." },
+	advice: { lacks: () => "A small USB sound box brings the socket: count its price and one USB socket." },
 	check(facts): Outcome {
 		const uses = [...new Set(facts.soundUses ?? [])];
 		if (uses.length === 0) return pass("notAsked");

@@ -9,7 +9,7 @@ export const sparePicture = defineRule({
 	label: "Picture without the card",
 	wayOut: "no picture without the card",
 	asks: "Is there a picture when the graphics card fails?",
-	why: "A processor with graphics shows a picture through the board while the card is away, and tells which one fails.",
+	why: "A processor with graphics shows a picture through the board while the card is away, and shows which of the two fails.",
 	source: "common-practice",
 	severity: "good-to-know",
 	reads: [],

@@ -26,7 +26,7 @@ export const wiredSpeed = defineRule({
 	advice: {
 		slower: () =>
 			"It works at the slower rate. That matters for large copies inside the house, seldom for the internet.",
-		noSocket: () => "A network adapter in a USB socket or a card slot does it: count its price.",
+		noSocket: () => "A network adapter in a USB socket or a card slot brings one: count its price.",
 	},
 	check({ routerGbps, "board.wiredGbps": sockets }): Outcome {
 		if (routerGbps === undefined || routerGbps === 0) return pass("notAsked");

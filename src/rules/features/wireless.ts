@@ -44,7 +44,7 @@ export const wireless = defineRule({
 	},
 	advice: {
 		thirdBand: ({ standard }: { standard: string }) =>
-			`The 6 GHz band of ${standard} works only where router, system and country allow it. Pay no more for it before you know.`,
+			`The 6 GHz band of ${standard} works only where router, system and country allow it. Find that out before you pay more for it.`,
 		module: () =>
 			"Ask which modules it takes; some work with one processor family only. Two aerials and their leads come extra.",
 		// That the other half sits in processor or chipset is from memory.

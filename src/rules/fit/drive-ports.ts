@@ -43,7 +43,7 @@ export const drivePorts = defineRule({
 			`At least ${drives} SATA ${drives === 1 ? "port" : "ports"} that your M.2 drives do not switch off.`,
 	},
 	advice: {
-		rightSocket: () => "Put the M.2 drives where the page on what plugs in where says.",
+		rightSocket: () => 'Put the M.2 drives where the page "What plugs in where" says.',
 		tooFew: () => addSome,
 		tooFewBeside: () => addSome,
 		noSuchPort: () => "An adapter card may have such a port. Count its price, and fit it only with the mains plug out.",

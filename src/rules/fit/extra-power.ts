@@ -1,8 +1,8 @@
 import type { Board } from "../../parts/board.ts";
 import type { FactsUnder } from "../../parts/fact-path.ts";
-import { graphicsSlot, wideAdapterPlugs, wideAdapterPlugsFor } from "../../reference/graphics-plug-budget.ts";
+import { wideAdapterPlugs } from "../../reference/graphics-plug-budget.ts";
 import { isM2Drive, isSataDrive } from "../../reference/m2-fit.ts";
-import { graphicsPlugs } from "../../reference/power-plugs.ts";
+import { adapterPlugs } from "../adapter-plugs.ts";
 import { defineRule } from "../define-rule.ts";
 import { cannotTell, goodToKnow, type Outcome, pass, planAround } from "../outcome.ts";
 
@@ -36,7 +36,7 @@ export const extraPower = defineRule({
 	label: "Extra power plugs",
 	wayOut: "another power supply",
 	asks: "Does your supply have a plug left for each extra power plug of the board?",
-	why: "Some boards take one more cable of the supply. It feeds fast charging at the front, say, or the card slots.",
+	why: "Some boards take one more cable of the supply, such as for fast charging at the front, or for the card slots.",
 	source: "common-practice",
 	severity: "plan-around",
 	reads: [],
@@ -50,7 +50,7 @@ export const extraPower = defineRule({
 		fed: ({ plugs }: Named) => `Your supply has a plug left for: ${plugs.join(", ")}.`,
 		keep: ({ plugs }: Named) => `The card you will buy must leave a plug of your supply for: ${plugs.join(", ")}.`,
 		unfed: ({ plugs }: Named) =>
-			`Your supply has no plug left for: ${plugs.join(", ")}. The computer starts, but what this feeds gets less power or none.`,
+			`Your supply has no plug left for: ${plugs.join(", ")}. The computer starts, but what the plug feeds gets less power or none.`,
 		unsure: ({ plugs }: Named) => `Whether your supply has a plug left is not known, for: ${plugs.join(", ")}.`,
 	},
 	advice: {
@@ -181,15 +181,14 @@ function takenByCard(facts: Facts): Taken {
 	if (wide === 0) return upTo(small, []);
 	if (!leads) return { least: small, most: small + wide * wideAdapterPlugs.most, missing: ["supply.native12V2x6"] };
 	const cardW = facts["graphicsCard.watts"];
-	const fullW = graphicsPlugs["12V-2x6"].watts;
-	const lacking = (plugW: number) => Math.max(0, wide - leads.filter(({ watts }) => watts >= plugW).length);
-	if (cardW === undefined)
-		return {
-			least: small + lacking(0) * wideAdapterPlugs.fewest,
-			most: small + lacking(fullW) * wideAdapterPlugs.most,
-			missing: ["graphicsCard.watts"],
-		};
-	// The slot helps a lead that is a little too weak, so no adapter is bought for it.
-	const plugW = Math.min(fullW, Math.ceil(cardW / wide));
-	return upTo(small + lacking(plugW - graphicsSlot.watts) * wideAdapterPlugsFor(plugW), []);
+	const adapters = adapterPlugs(
+		wide,
+		leads.map(({ watts }) => watts),
+		cardW,
+	);
+	return {
+		least: small + adapters.least,
+		most: small + adapters.most,
+		missing: cardW === undefined ? ["graphicsCard.watts"] : [],
+	};
 }

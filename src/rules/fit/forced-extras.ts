@@ -34,7 +34,7 @@ export const forcedExtras = defineRule({
 	mayRead,
 	saysNothing: ["none"],
 	messages: {
-		none: () => "Nothing known has to be bought besides.",
+		none: () => "Nothing has to be bought besides, as far as is known.",
 		noLimit: ({ extras }: { extras: readonly string[] }) =>
 			`Its price is not all you pay. To be bought besides: ${extras.join(", ")}.`,
 		covered: ({ extras, price, reserve }: Words) =>

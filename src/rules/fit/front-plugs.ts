@@ -52,11 +52,11 @@ export const frontPlugs = defineRule({
 		deadAndFewNinePin: ({ dead, wanted, headers }: { dead: readonly string[]; wanted: number; headers: number }) =>
 			`The board has no place for: ${dead.join(", ")}. ${wanted} plugs want a 9-pin USB header, and it has ${headers === 0 ? "none" : headers}.`,
 		slower: ({ plug, cableGbps, headerGbps }: { plug: string; cableGbps: number; headerGbps: number }) =>
-			`The cable of the ${plug} is made for ${cableGbps} Gb/s; the board's header gives ${headerGbps} Gb/s.`,
+			`The ${plug} is made for ${cableGbps} Gb/s; the board's header gives ${headerGbps} Gb/s.`,
 		unsure: () => "Whether every plug of the case's front finds its place is not known.",
-		need: ({ plugs }: { plugs: readonly string[] }) => `Places for the plugs of your case: ${plugs.join(", ")}.`,
+		need: ({ plugs }: { plugs: readonly string[] }) => `Places for: ${plugs.join(", ")}.`,
 		needNinePin: ({ plugs, wanted }: { plugs: readonly string[]; wanted: number }) =>
-			`Places for the plugs of your case: ${plugs.join(", ")}. 9-pin USB headers in all, with your other parts: ${wanted}.`,
+			`Places for: ${plugs.join(", ")}. With your other parts that makes ${wanted} ${wanted === 1 ? "header" : "headers"} for 9-pin USB in all.`,
 	},
 	advice: {
 		dead: () =>

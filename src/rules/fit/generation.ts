@@ -25,7 +25,7 @@ interface Safer extends MessageData {
 const updateFirst = ({ safe, updatesAlone }: Safer) =>
 	updatesAlone
 		? `This board updates without a processor: update to ${safe} before the first start. ${careWhileUpdating}`
-		: `Start it once, plainly, only to update to ${safe}. Before that no memory profile and no heavy work. ${careWhileUpdating}`;
+		: `Start it once with its settings as they are, only to update to ${safe}. Until then raise no memory rate and do no heavy work. ${careWhileUpdating}`;
 
 /** What is known of the firmware on this board and of what this processor wants of it. */
 interface BoardFirmware {
@@ -38,7 +38,7 @@ interface BoardFirmware {
 }
 
 /**
- * One socket does not mean every board on it runs every processor. A support list read for this very board decides;
+ * One socket does not mean every board on it runs every processor. A processor list read for this very board decides;
  * without one the table of chipsets and generations does.
  */
 export const generation = defineRule({
@@ -63,11 +63,11 @@ export const generation = defineRule({
 		"platform.dropsOlderFrom",
 	],
 	messages: {
-		listed: ({ processor }: { processor: string }) => `The board's support list names the ${processor}.`,
+		listed: ({ processor }: { processor: string }) => `The board's processor list names the ${processor}.`,
 		versionOpen: ({ processor }: { processor: string }) =>
-			`The board's support list names the ${processor}, but not clearly from which firmware on.`,
+			`The board's processor list names the ${processor}, but not clearly from which firmware on.`,
 		notListed: ({ processor }: { processor: string }) =>
-			`The support list read for this board does not name the ${processor}.`,
+			`The processor list read for this board does not name the ${processor}.`,
 		served: ({ chipset, generation }: { chipset: string; generation: string }) =>
 			`Chipset ${chipset} runs ${generation} processors.`,
 		notServed: ({ chipset, generation }: { chipset: string; generation: string }) =>
@@ -87,11 +87,11 @@ export const generation = defineRule({
 		mayDrop: ({ version }: { version: string }) =>
 			`On this chipset firmware ${version} and newer no longer runs this processor.`,
 		nearlyListed: ({ processor, listed }: { processor: string; listed: string }) =>
-			`The support list names "${listed}", which may or may not be your ${processor}.`,
+			`The processor list names "${listed}", which may or may not be your ${processor}.`,
 		noList: ({ processor }: { processor: string }) =>
-			`No support list was read for this board, and no table here says whether it runs the ${processor}.`,
+			`No processor list was read for this board, and no table here says whether it runs the ${processor}.`,
 		need: ({ processor }: { processor: string }) =>
-			`The board maker's support list names the ${processor}; note from which firmware.`,
+			`The board maker's processor list names the ${processor}; note from which firmware.`,
 	},
 	advice: {
 		safeUnsure: updateFirst,
@@ -102,11 +102,11 @@ export const generation = defineRule({
 		versionOpen: () =>
 			"Ask the shop or the maker from which firmware on this processor starts, and what the box holds.",
 		notListed: () => "Take a board whose list names your processor.",
-		notServed: () => "Take a board whose support list names your processor.",
+		notServed: () => "Take a board whose processor list names your processor.",
 		nearlyListed: () => "Look at the list again, letter by letter, or ask the maker.",
 		updatesAlone: (update: Update) => `Update to ${updateTo(update)} before the first start. ${careWhileUpdating}`,
 		needsUpdate: (update: Update) =>
-			`Best is a board that can update without a processor. Else let the shop update it to ${updateTo(update)}, or borrow an older processor that it runs. Pull the mains plug before you change the processor, and never touch the contacts in the socket. ${careWhileUpdating}`,
+			`A board that can update without a processor is best. Else let the shop update it to ${updateTo(update)}, or borrow an older processor that it runs. Pull the mains plug before you change the processor, and never touch the contacts in the socket. ${careWhileUpdating}`,
 		noList: () => "Open the board maker's support page, processor list, and look for your processor's name.",
 	},
 	check(facts): Outcome {

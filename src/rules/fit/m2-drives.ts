@@ -45,11 +45,11 @@ export const m2Drives = defineRule({
 			}`,
 	},
 	advice: {
-		switchesOff: () => "Nothing you named misses it today. Think of it when you add drives or cards.",
+		switchesOff: () => "Nothing you named needs what is switched off. Think of it when you add drives or cards.",
 		adapter: () =>
 			"A PCI Express drive goes on an adapter card, in a slot with four lanes. A SATA stick goes into a frame with a SATA plug. Count the price.",
 		maybeAdapter: () => "Read in the board's manual which lengths and kinds of drive each M.2 socket takes.",
-		crowded: () => "The page on what plugs in where says what could go instead.",
+		crowded: () => 'The page "What plugs in where" says what could be left out instead.',
 	},
 	check(facts): Outcome {
 		const drives = (facts.drives ?? []).filter(isM2Drive).length;

@@ -44,7 +44,7 @@ export const memoryFirmware = defineRule({
 	saysNothing: ["noModules", "otherType", "usual", "tooLarge", "newest"],
 	messages: {
 		noModules: () => "You have named no memory yet.",
-		otherType: () => "This concerns DDR5 alone.",
+		otherType: () => "Only DDR5 memory is checked here.",
 		usual: ({ gb }: { gb: number }) => `Every firmware for this type of memory knows modules of ${gb} GB.`,
 		newest: () => "The box holds the newest firmware there is for this board.",
 		recent: ({ since, from }: { since: string; from: string }) =>

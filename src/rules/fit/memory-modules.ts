@@ -8,7 +8,7 @@ export const memoryModules = defineRule({
 	label: "Memory",
 	wayOut: "other memory",
 	asks: "Do your memory modules go into this board?",
-	why: "Memory types have notches in different places and do not interchange; a module needs a slot of its own.",
+	why: "Each type of memory has its notch in another place, so it goes into no other type's slots. A module needs a slot of its own.",
 	source: "board-manual-notches",
 	severity: "stops",
 	reads: ["board.memory.type", "memory.type"],
@@ -27,7 +27,7 @@ export const memoryModules = defineRule({
 	messages: {
 		goesIn: ({ type }: { type: string }) => `Both are ${type}, and the modules find slots.`,
 		otherType: ({ board, memory }: { board: string; memory: string }) =>
-			`The board takes ${board}; your memory is ${memory}. They do not interchange.`,
+			`The board takes ${board}; your memory is ${memory}. One does not go into the other's slots.`,
 		otherForm: ({ board, memory }: { board: string; memory: string }) =>
 			`The board takes ${board} modules; yours are ${memory}.`,
 		unusualForm: ({ form }: { form: string }) =>
@@ -41,6 +41,7 @@ export const memoryModules = defineRule({
 			`Your modules have ${gbPerModule} GB each; the board takes modules of at most ${mostGb} GB.`,
 		needOpen: ({ types }: { types: readonly string[] }) =>
 			`${types.join(" or ")}: what your processor works with. Buy memory of the type that the board takes.`,
+		needEither: () => "DDR4 or DDR5: your memory must match what the board's page says.",
 		need: ({ type, slots, gb }: { type: string; slots: number; gb: number }) =>
 			[
 				type,
@@ -89,7 +90,9 @@ export const memoryModules = defineRule({
 		"processor.memory.types": types,
 	}) => {
 		if (type) return { messageId: "need", data: { type, slots: modules ?? 0, gb: gb ?? 0 } };
-		return types ? { messageId: "needOpen", data: { types } } : null;
+		return types
+			? { messageId: "needOpen", data: { types } }
+			: { messageId: "needEither", data: {}, standsFor: ["need"] };
 	},
 });
 

@@ -8,7 +8,7 @@ export const memoryOfProcessor = defineRule({
 	label: "Memory for the processor",
 	wayOut: "another processor",
 	asks: "Does your processor work with the memory that this board takes?",
-	why: "The part of the computer that talks to the memory sits in the processor. A board can have slots for a type it does not know.",
+	why: "The part of the computer that talks to the memory sits in the processor. A board can have slots for a type that the processor does not know.",
 	source: "common-practice",
 	severity: "stops",
 	reads: ["board.memory.type", "processor.memory.types"],

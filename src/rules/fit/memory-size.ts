@@ -38,7 +38,7 @@ export const memorySize = defineRule({
 		need: ({ gb }: { gb: number }) => `Room for ${gb} GB of memory in the end.`,
 	},
 	advice: {
-		processorLess: () => "No board cures this: plan with less memory, or with another processor.",
+		processorLess: () => "No board can change that: plan with less memory, or with another processor.",
 		replaceKit: () => "Buy fewer and larger modules from the start, in one pack, or take a board with more slots.",
 	},
 	check(facts): Outcome {

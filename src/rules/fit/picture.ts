@@ -7,6 +7,11 @@ import { type AdaptedScreen, adaptedScreens, countedOnce, screensOnBoard } from 
 
 const reads = ["graphicsCard"] as const;
 const mayRead = ["processor.graphics", "board.pictureSockets", "board.rearUsb", "screens"] as const;
+/** `notSure`: whether there will be a graphics card is open. */
+interface Wants {
+	readonly notSure?: true;
+}
+const noCard = ({ notSure }: Wants) => `${notSure ? "in case" : "because"} you have no graphics card`;
 type Facts = FactsUnder<(typeof reads)[number], (typeof mayRead)[number]>;
 
 /**
@@ -39,11 +44,12 @@ export const picture = defineRule({
 		noWay: ({ screens }: { screens: readonly string[] }) =>
 			`No free socket of the board can feed a screen whose plug is ${screens.join(" or ")}.`,
 		noSocket: () => "Without a card the picture must come from the board, and this one has no picture socket.",
-		notTheBoard: () => "No picture either way; that is for another processor or a card to cure, not for a board.",
+		notTheBoard: () =>
+			"No board gives a picture with this processor: that takes another processor, or a graphics card.",
 		unknown: () => "Whether a picture comes without a card is not known.",
-		need: () => "A picture socket at the back (HDMI or DisplayPort), because you have no graphics card.",
-		needScreens: ({ screens }: { screens: readonly string[] }) =>
-			`${screens.length === 1 ? "A picture socket" : `${screens.length} picture sockets`} at the back, because you have no graphics card. Best of this shape: ${screens.join(", ")}. Another shape needs an adapter.`,
+		need: (wants: Wants) => `A picture socket at the back (HDMI or DisplayPort), ${noCard(wants)}.`,
+		needScreens: ({ screens, ...wants }: Wants & { screens: readonly string[] }) =>
+			`${screens.length === 1 ? "A picture socket" : `${screens.length} picture sockets`} at the back, ${noCard(wants)}. Your screens have: ${screens.join(", ")}. A socket of another shape needs an adapter.`,
 	},
 	advice: {
 		usbC: () =>
@@ -81,8 +87,14 @@ export const picture = defineRule({
 		);
 	},
 	needs({ graphicsCard, "processor.graphics": graphics, screens = [] }) {
-		if (graphicsCard !== "none" || graphics === false) return null;
-		return screens.length > 0 ? { messageId: "needScreens", data: { screens } } : { messageId: "need", data: {} };
+		const notSure = graphicsCard === "unknown";
+		if ((graphicsCard !== "none" && !notSure) || graphics === false) return null;
+		const wants: Wants = notSure ? { notSure } : {};
+		const need =
+			screens.length > 0
+				? { messageId: "needScreens", data: { ...wants, screens } }
+				: { messageId: "need", data: { ...wants } };
+		return notSure ? { ...need, standsFor: ["need", "needScreens"] } : need;
 	},
 });
 

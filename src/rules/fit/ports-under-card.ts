@@ -17,7 +17,7 @@ export const portsUnderCard = defineRule({
 	label: "Drive ports clear of the card",
 	wayOut: "a shorter card or fewer drives",
 	asks: "Do the plugs of your drives find room below the long card?",
-	why: "Some SATA ports stand up from the board. Below a long card a plug in such a port presses against the card.",
+	why: "Some SATA ports (for drives on a cable) stand up from the board. Below a long card a plug in such a port presses against the card.",
 	source: "common-practice",
 	severity: "good-to-know",
 	reads: [],

@@ -12,7 +12,7 @@ interface Carried extends MessageData {
 	readonly mostW: number;
 }
 const eightPinAdvice =
-	"Better is a supply with an 8-pin (4+4) processor plug. Two 4-pin plugs go in side by side only if they are marked as the halves of one. Never force a plug, and never use a graphics cable or an adapter.";
+	"A supply with an 8-pin (4+4) processor plug is better. Two 4-pin plugs go in side by side only if they are marked as the halves of one. Never force a plug, and never use a graphics cable or an adapter.";
 const halfAndLoad = (carried: Carried) =>
 	`A 4-pin plug feeds half of the board's 8-pin socket: ${carry(carried)}. ${draws(carried)}`;
 const firstAndLoad = (carried: Carried) =>
@@ -63,8 +63,11 @@ export const powerPlugs = defineRule({
 		needAny: () => "A 4-pin or an 8-pin processor plug: your supply's 8-pin feeds either, if it splits into 4+4.",
 		needEightPin: ({ loadW, budgetW }: { loadW: number; budgetW: number }) =>
 			`At least one 8-pin processor plug: a 4-pin carries ${budgetW} W, and your processor can draw ${loadW} W there.`,
+		needOpenSupply: () => "An 8-pin or a 4-pin processor plug: take a supply that has the same ones.",
+		needLikelyEightPin: ({ loadW, budgetW }: { loadW: number; budgetW: number }) =>
+			`An 8-pin processor plug is the safe choice. A 4-pin carries ${budgetW} W, and your processor may draw up to ${loadW} W there: its highest watts are not known.`,
 		needFourPin: () =>
-			"Best a 4-pin processor plug, since your supply has no 8-pin. For a board with an 8-pin plan another supply.",
+			"A 4-pin processor plug, since your supply has no 8-pin. For a board with an 8-pin, plan another supply.",
 	},
 	advice: {
 		halfFed: () => eightPinAdvice,
@@ -102,8 +105,16 @@ export const powerPlugs = defineRule({
 		const { budgetW } = processorPlugsCarry(["4-pin"]);
 		const loadW = atProcessorPlugs(statedPeak(peak) ?? 0);
 		if (loadW > budgetW) return { messageId: "needEightPin", data: { loadW, budgetW } };
-		if (!plugs || plugs.length === 0) return null;
-		return { messageId: plugs.includes("8-pin") ? "needAny" : "needFourPin", data: {} };
+		const guessedW = atProcessorPlugs(peak?.guessed ? peak.high : 0);
+		const likely = guessedW > budgetW ? { messageId: "needLikelyEightPin", data: { loadW: guessedW, budgetW } } : null;
+		if (!plugs)
+			return {
+				...(likely ?? { messageId: "needOpenSupply", data: {} }),
+				standsFor: ["needAny", "needFourPin", "needLikelyEightPin"],
+			};
+		if (plugs.length === 0) return null;
+		if (!plugs.includes("8-pin")) return { messageId: "needFourPin", data: {} };
+		return likely ?? { messageId: "needAny", data: {} };
 	},
 });
 

@@ -16,7 +16,7 @@ export const driveCooling = defineRule({
 	label: "Drive cooling",
 	wayOut: "a slower drive, or one with another cooler",
 	asks: "Does every fast M.2 drive stay cool, and does its cooler go into the socket?",
-	why: "A metal plate (heat sink) takes heat off an M.2 drive. A fast one without slows down in long copying.",
+	why: "A metal plate (heat sink) takes heat off an M.2 drive. A fast drive without it slows down in long copying.",
 	source: "common-practice",
 	severity: "good-to-know",
 	reads: [],

@@ -11,7 +11,7 @@ export const firmwareCare = defineRule({
 	label: "Firmware kept up",
 	wayOut: "a board whose firmware is no longer mended",
 	asks: "Has the maker brought out firmware for this board in the last two years?",
-	why: "New firmware mends faults and security gaps, and brings newer processors and memory. One day it stops.",
+	why: "Firmware is the program on the board that starts the computer. New versions mend faults and security gaps; one day no more come.",
 	source: "common-practice",
 	severity: "good-to-know",
 	reads: [],

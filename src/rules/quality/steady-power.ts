@@ -1,3 +1,4 @@
+import { isTold } from "../../parts/told-evidence.ts";
 import type { SessionLength } from "../../parts/wants.ts";
 import type { SteadyPower } from "../../power/steady-power.ts";
 import { comfortableC, holdingBackC, hottestToldC, sessionWords } from "../../reference/activity-loads.ts";
@@ -11,6 +12,8 @@ interface Load extends MessageData {
 	/** "for hours", as the person works. */
 	readonly time: string;
 	readonly isTested: boolean;
+	/** That test is what somebody told, such as the shop. */
+	readonly wasTold?: true;
 }
 interface Spare extends Load {
 	/** Degrees to the comfortable line, whole. */
@@ -18,7 +21,8 @@ interface Spare extends Load {
 	readonly most: number;
 }
 
-const tested = ({ isTested }: Load) => (isTested ? " A published test is counted in." : "");
+const tested = ({ isTested, wasTold }: Load) =>
+	isTested ? ` A ${wasTold ? "measurement that was told" : "published test"} is counted in.` : "";
 
 /**
  * What the stages of the board can feed for as long as the heaviest use lasts, by an estimate from published figures;
@@ -31,7 +35,7 @@ export const steadyPower = defineRule({
 	label: "Power and heat",
 	wayOut: "a board that gets hot",
 	asks: "Can the board feed this processor for as long as you work, and stay cool?",
-	why: `The power stages beside the socket feed the processor. Up to about ${comfortableC} degrees C they last for years. From about ${holdingBackC} on the board holds the processor back.`,
+	why: `The power stages beside the socket feed the processor. Up to about ${comfortableC} degrees C they last for years. From about ${holdingBackC} degrees on the board slows the processor down.`,
 	source: "common-practice",
 	severity: "plan-around",
 	reads: ["processor"],
@@ -119,5 +123,6 @@ function loadOf({ watts, measured }: SteadyPower, sessionLength: SessionLength |
 		watts: low === high ? String(low) : `${low} to ${high}`,
 		time: sessionWords[sessionLength ?? "all-day"],
 		isTested: measured !== null,
+		...(isTold(measured?.test.where) ? { wasTold: true as const } : {}),
 	};
 }

@@ -20,7 +20,7 @@ test.each([[null], [{ minor: 90_000, currency: "EUR" }]])("of %o no limit at all
 });
 
 // 10, 15 and 20 percent: common practice, no source.
-describe("10, 15 and 20 percent of the whole, in whole units of the currency", () => {
+describe("10, 15 and 20 per cent of the whole, in whole units of the currency", () => {
 	test.each<[string, Money, readonly string[]]>([
 		["900 euros", { minor: 90_000, currency: "EUR" }, ["EUR 90.00", "EUR 135.00", "EUR 180.00"]],
 		["round up: 10.50 is 11", { minor: 10_500, currency: "EUR" }, ["EUR 11.00", "EUR 16.00", "EUR 21.00"]],
@@ -51,9 +51,9 @@ describe("10, 15 and 20 percent of the whole, in whole units of the currency", (
 
 	test("each says which share it is", () => {
 		expect(shares({ minor: 90_000, currency: "EUR" }).map(({ explanation }) => explanation.split(".")[0])).toEqual([
-			"10 percent of the whole",
-			"15 percent of the whole",
-			"20 percent of the whole",
+			"10 per cent of the whole",
+			"15 per cent of the whole",
+			"20 per cent of the whole",
 		]);
 	});
 });

@@ -99,7 +99,7 @@ describe("a board", () => {
 
 	test("with a processor settled: fifteen facts, one of them whether its list names it", () => {
 		expect(typedFacts("board", context)).toHaveLength(15);
-		expect(fact("supportList").ask).toBe("Does its processor list name the Deckhand 6?");
+		expect(fact("supportList").ask).toBe("Does the board's processor list name the Deckhand 6?");
 	});
 
 	test("without one there is nothing to look for in the list", () => {

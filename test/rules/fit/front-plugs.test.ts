@@ -156,11 +156,11 @@ testRule(frontPlugs, {
 					],
 				},
 			},
-			"Places for the plugs of your case: 2 x slow front USB (9-pin plug), front sound.",
+			"Places for: 2 x slow front USB (9-pin plug), front sound.",
 		],
 		"and other parts that want a 9-pin header": [
 			{ case: { frontPlugs: slowUsb, hubUsesUsb2: true } },
-			"Places for the plugs of your case: slow front USB (9-pin plug). 9-pin USB headers in all, with your other parts: 2.",
+			"Places for: slow front USB (9-pin plug). With your other parts that makes 2 headers for 9-pin USB in all.",
 		],
 		"no plugs": [{ case: { frontPlugs: [] } }, null],
 		"nobody has said": [{}, null],

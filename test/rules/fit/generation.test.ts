@@ -283,7 +283,7 @@ testRule(generation, {
 		],
 	},
 	needs: {
-		"a processor": [{ processor }, "The board maker's support list names the Deckhand 6; note from which firmware."],
+		"a processor": [{ processor }, "The board maker's processor list names the Deckhand 6; note from which firmware."],
 		"no processor bought yet": [{ processor: "open" }, null],
 	},
 });

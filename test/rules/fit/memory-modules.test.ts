@@ -99,8 +99,11 @@ testRule(memoryModules, {
 		"one module": [{ memory: { ...memory, modules: 1 } }, "DDR5, with at least 1 memory slot, for modules of 32 GB."],
 		"size of a module not known": [{ memory: { type: "DDR5", modules: 2 } }, "DDR5, with at least 2 memory slots."],
 		"number not known": [{ memory: { type: "DDR4" } }, "DDR4."],
-		"type not known": [{ memory: { modules: 2 } }, null],
-		"to be bought to suit, and nothing known of the processor": [{ memory: "open" }, null],
+		"type not known": [{ memory: { modules: 2 } }, "DDR4 or DDR5: your memory must match what the board's page says."],
+		"to be bought to suit, and nothing known of the processor": [
+			{ memory: "open" },
+			"DDR4 or DDR5: your memory must match what the board's page says.",
+		],
 		"to be bought to suit the processor too": [
 			{ memory: "open", processor: { memory: { types: ["DDR4", "DDR5"] } } },
 			"DDR4 or DDR5: what your processor works with. Buy memory of the type that the board takes.",

@@ -249,10 +249,14 @@ testRule(picture, {
 		],
 		"no card, and two screens": [
 			{ ...withoutCard, screens: ["HDMI", "DVI"] },
-			"2 picture sockets at the back, because you have no graphics card. Best of this shape: HDMI, DVI. Another shape needs an adapter.",
+			"2 picture sockets at the back, because you have no graphics card. Your screens have: HDMI, DVI. A socket of another shape needs an adapter.",
 		],
 		"no card and no graphics in the processor": [{ graphicsCard: "none", processor: { graphics: false } }, null],
 		"a card": [{ graphicsCard: {} }, null],
-		"nobody has said": [{}, null],
+		"nobody has said": [{}, "A picture socket at the back (HDMI or DisplayPort), in case you have no graphics card."],
+		"nobody has said, and a screen is there": [
+			{ screens: ["HDMI"] },
+			"A picture socket at the back, in case you have no graphics card. Your screens have: HDMI. A socket of another shape needs an adapter.",
+		],
 	},
 });

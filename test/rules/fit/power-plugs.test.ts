@@ -191,9 +191,14 @@ testRule(powerPlugs, {
 			{ supply: supply("8-pin", "4-pin") },
 			"A 4-pin or an 8-pin processor plug: your supply's 8-pin feeds either, if it splits into 4+4.",
 		],
+		"a supply still to be chosen": [{}, "An 8-pin or a 4-pin processor plug: take a supply that has the same ones."],
+		"a supply still to be chosen, for a processor whose highest watts are a guess": [
+			{ processor: { baseW: 65 } },
+			"An 8-pin processor plug is the safe choice. A 4-pin carries 144 W, and your processor may draw up to 262 W there: its highest watts are not known.",
+		],
 		"a 4-pin plug only": [
 			{ supply: supply("4-pin") },
-			"Best a 4-pin processor plug, since your supply has no 8-pin. For a board with an 8-pin plan another supply.",
+			"A 4-pin processor plug, since your supply has no 8-pin. For a board with an 8-pin, plan another supply.",
 		],
 		"at what a 4-pin carries": [
 			{ supply: supply("8-pin"), processor: drawing(144) },
@@ -208,6 +213,9 @@ testRule(powerPlugs, {
 			"At least one 8-pin processor plug: a 4-pin carries 144 W, and your processor can draw 145 W there.",
 		],
 		"no processor plug": [{ supply: supply() }, null],
-		"to be bought to suit": [{ supply: "open" }, null],
+		"to be bought to suit": [
+			{ supply: "open" },
+			"An 8-pin or a 4-pin processor plug: take a supply that has the same ones.",
+		],
 	},
 });
