@@ -74,10 +74,11 @@ export class AnswersKeeper {
 		return this.saved;
 	}
 
-	farewell(): string {
+	/** @param flags with which the walk was begun and has to be gone on, such as " --with-demo" */
+	farewell(flags = ""): string {
 		if (!this.saved || this.path === null) return "";
 		const again = ownCommand(process.argv, process.env, process.cwd());
-		return `Your answers are kept in ${this.path}\nTo go on: ${again} --answers ${quoted(this.path)}\n`;
+		return `Your answers are kept in ${this.path}\nTo go on: ${again} --answers ${quoted(this.path)}${flags}\n`;
 	}
 
 	close(): void {
@@ -87,6 +88,6 @@ export class AnswersKeeper {
 }
 
 /** A path that a shell takes as one word. */
-function quoted(path: string): string {
+export function quoted(path: string): string {
 	return /^[\w./~-]+$/.test(path) ? path : `'${path.replaceAll("'", "'\\''")}'`;
 }

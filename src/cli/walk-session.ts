@@ -15,7 +15,7 @@ import { update } from "../walk/update.ts";
 import type { WalkEffect, WalkEvent } from "../walk/walk-event.ts";
 import { startWalk, type WalkContext, type WalkState } from "../walk/walk-state.ts";
 import { adviceText } from "./advice-text.ts";
-import { AnswersKeeper } from "./answers-keeper.ts";
+import { AnswersKeeper, quoted } from "./answers-keeper.ts";
 import type { Arguments } from "./arguments.ts";
 import { changeWalks } from "./change-walks.ts";
 import { coachedBy, helpersFarewell, helpersNewFile, marketOfFile, sheetWords } from "./coached-walk.ts";
@@ -326,7 +326,7 @@ export function openSession(
 		farewell: () =>
 			[
 				...written.map((path) => `The ${endingOf(path) === ".svg" ? "drawing" : "sheet"}: ${path}\n`),
-				helper ? helpersFarewell(keeper) : keeper.farewell(),
+				helper ? helpersFarewell(keeper) : keeper.farewell(marketFlags(args)),
 				recorder.farewell(),
 			].join(""),
 		close: () => {
@@ -334,6 +334,15 @@ export function openSession(
 			keeper.close();
 		},
 	};
+}
+
+/** The flags without which other boards would be there when the walk is gone on with. */
+function marketFlags({ parts, withDemo, soundOnly }: Arguments): string {
+	return [
+		...(parts === undefined ? [] : [` --parts ${quoted(parts)}`]),
+		...(withDemo ? [" --with-demo"] : []),
+		...(soundOnly ? [" --sound-only"] : []),
+	].join("");
 }
 
 function isSamePart(one: OwnPart, other: OwnPart): boolean {

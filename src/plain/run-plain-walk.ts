@@ -43,7 +43,7 @@ export async function runPlainWalk(face: PlainFace): Promise<void> {
 			face.dispatch(meaning.event);
 			screen = face.screen();
 		} else if (meaning.kind === "problem") face.write(`\n${wrapText(meaning.words, face.width).join("\n")}\n`);
-		else if (meaning.kind === "words") face.write(`\n${blockLines(wordBlocks(screen), face.width).join("\n")}\n`);
+		else if (meaning.kind === "words") face.write(`\n${blockLines(wordBlocks(screen, "m"), face.width).join("\n")}\n`);
 		else face.write(`${helpText(screen, face.width)}\n`);
 	}
 }

@@ -1,4 +1,3 @@
-import { markWords } from "../screens/arrange.ts";
 import { blockLines } from "../screens/block-lines.ts";
 import { wordsMarked } from "../screens/marked-words.ts";
 import type { Block, Choice, Screen } from "../screens/screen.ts";
@@ -39,12 +38,18 @@ function choicesText({ choices, typing }: Screen, width: number): string[] {
 		return [
 			...apart,
 			...group,
-			...wrapText(`${mark}${markWords(choice)}${choice.label}${choice.chosen ? " (chosen)" : ""}${count}`, width, {
+			...wrapText(`${mark}${choice.label}${choice.chosen ? " (chosen)" : ""}${markedInWords(choice)}${count}`, width, {
 				indent,
 			}),
 			...(choice.detail ? wrapText(`${indent}${choice.detail}`, width, { indent }) : []),
 		];
 	});
+}
+
+/** In words, since a sign in brackets is read out as nothing or as noise. */
+function markedInWords({ mark }: Choice): string {
+	if (!mark || mark.count === 0) return "";
+	return mark.count === 1 ? " (marked)" : ` (marked ${mark.count} times)`;
 }
 
 /** A number; where numbers are answers, the line's letter. */

@@ -27,7 +27,7 @@ export function readTyped(question: Question, text: string, context: QuestionCon
 				problem: `Several lines have "${typed}": ${matches
 					.slice(0, 4)
 					.map(({ label }) => label)
-					.join(", ")}.`,
+					.join(", ")}${matches.length > 4 ? ` and ${matches.length - 4} more` : ""}.`,
 			};
 	}
 	return { problem: `No line has "${typed}". Try fewer letters, or take another line.` };

@@ -66,7 +66,8 @@ export const glossary: readonly Term[] = [
 	{
 		word: "Gb/s",
 		forms: ["Gbps", "5Gbps", "10Gbps", "20Gbps", "40Gbps"],
-		means: "How much data passes in a second. A film of 5 GB takes 8 seconds at 5 Gb/s, and half of that at 10.",
+		means:
+			"How much data passes in a second. At 5 Gb/s a film of 5 GB takes 8 seconds, since a byte (B) is eight bits (b).",
 	},
 	{
 		word: "graphics card",
@@ -127,9 +128,9 @@ export const glossary: readonly Term[] = [
 	},
 	{
 		word: "PCI Express",
-		forms: ["PCIe", "PCI"],
+		forms: ["PCIe"],
 		means:
-			"How cards and fast drives talk to the processor. Each version is twice as fast as the one before; old and new work together.",
+			"How cards and fast drives talk to the processor. Each version is twice as fast as the one before, and all go together. The old PCI is something else.",
 	},
 	{
 		word: "phase",
@@ -139,7 +140,7 @@ export const glossary: readonly Term[] = [
 	{
 		word: "power stage",
 		means:
-			"A chip on the board that makes the low voltage for the processor out of 12 volts. It gets warm at this. More of them, or stronger ones, stay cooler.",
+			"A chip on the board that makes the low voltage for the processor out of 12 volts. That makes it warm. More of them, or stronger ones, stay cooler.",
 	},
 	{
 		word: "power supply",
@@ -172,10 +173,6 @@ export const glossary: readonly Term[] = [
 		means: "Memory for servers. Boards for home computers do not start with it.",
 	},
 	{
-		word: "S/PDIF",
-		means: "A digital sound output, often as light through a thin cable.",
-	},
-	{
 		word: "SATA",
 		means: "The cable connection for hard disks, disc drives and older fast drives. Each needs a port on the board.",
 	},
@@ -200,6 +197,10 @@ export const glossary: readonly Term[] = [
 		forms: ["guarantee"],
 		means: "The maker's word to mend or replace what breaks. Running a processor faster than meant can end it.",
 		isEveryday: true,
+	},
+	{
+		word: "watt",
+		means: "How much electric power something takes. A lamp takes 10 watts (10 W), a strong graphics card 300.",
 	},
 	{
 		word: "Wi-Fi",

@@ -103,15 +103,15 @@ export function arrange(screen: Screen, face: Face, size: ScreenSize, measure: M
 		Math.floor(size.rows / 5),
 	);
 	const sideAbove = hasSide && !beside ? cutLines(blockLines(screen.side, width, measure), 4, sideGoesOn) : [];
-	const ownText = [...sideAbove, ...(sideAbove.length > 0 ? [""] : []), ...blockLines(screen.body, width, measure)]
-		.length;
+	const bodyLines = knownLines(screen.body, width, measure);
+	const sideAndGap = sideAbove.length > 0 ? [...sideAbove, ""] : [];
 	const fullText = covered
 		? blockLines(face.wordsOpen ? wordBlocks(screen) : helpBlocks(screen), width, measure)
 		: [
-				...sideAbove,
-				...(sideAbove.length > 0 ? [""] : []),
+				...sideAndGap,
+				...bodyLines,
 				// What is longer than the column beside it stands below the text, where it can be read on.
-				...blockLines([...screen.body, ...(sourcesBeside ? [] : sources)], width, measure),
+				...(sourcesBeside || sources.length === 0 ? [] : ["", ...blockLines(sources, width, measure)]),
 			];
 	const fieldRows = screen.typing && !covered ? 1 : 0;
 	const above = 1 + title.length + message.length + air;
@@ -167,7 +167,7 @@ export function arrange(screen: Screen, face: Face, size: ScreenSize, measure: M
 		cursor: inTheField
 			? { x: field.cursorColumn, y: fieldTop }
 			: { x: 0, y: markedTop >= 0 ? fieldTop + fieldRows + markedRow : Math.max(0, above - 1) },
-		sourcesFrom: sources.length > 0 && !sourcesBeside ? ownText : null,
+		sourcesFrom: sources.length > 0 && !sourcesBeside ? sideAndGap.length + bodyLines.length : null,
 		lastScroll: Math.max(0, fullText.length - (space - choiceRows)),
 		air,
 		filler: height - Math.max(side?.length ?? 0, fieldTop + fieldRows + rowsOf(choices.lines)),
@@ -199,6 +199,20 @@ function tooSmall({ columns, rows }: ScreenSize, measure: Measure): Arrangement 
 			filler: 0,
 		},
 	};
+}
+
+/** Wrapped texts of screens, by width: the same text is laid out with every key, and a whole sheet is long. */
+const wrapped = new WeakMap<
+	readonly Block[],
+	{ readonly columns: number; readonly measure: Measure; readonly lines: readonly string[] }
+>();
+
+function knownLines(blocks: readonly Block[], columns: number, measure: Measure): readonly string[] {
+	const before = wrapped.get(blocks);
+	if (before?.columns === columns && before.measure === measure) return before.lines;
+	const lines = blockLines(blocks, columns, measure);
+	wrapped.set(blocks, { columns, measure, lines });
+	return lines;
 }
 
 /** Lines cut to a number of rows; where something is cut away, the last one says so. */

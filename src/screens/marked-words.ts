@@ -36,10 +36,14 @@ export function wordsMarked(screen: Screen): readonly Term[] {
 	return marking(screen).terms;
 }
 
-/** What the marked words of a screen mean, or that all words are in the menu. */
-export function wordBlocks(screen: Screen): readonly Block[] {
+/**
+ * What the marked words of a screen mean, or that all words are in the menu.
+ *
+ * @param menuKey what leads to the menu in this face
+ */
+export function wordBlocks(screen: Screen, menuKey = "Tab"): readonly Block[] {
 	const terms = wordsMarked(screen);
-	const all = 'All words that are explained: Tab, then "Words explained".';
+	const all = `All words that are explained: ${menuKey}, then "Words explained".`;
 	if (terms.length === 0) return [text("No word on this screen is marked."), text(all)];
 	return [...terms.flatMap(({ word, forms, means }) => [heading(titleOf(word, forms)), text(means)]), heading(all)];
 }

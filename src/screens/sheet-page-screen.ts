@@ -10,10 +10,17 @@ export function sheetPageScreen(view: WalkView): Screen {
 		id: "sheet-page",
 		place: "Before you pay",
 		title: sheet.title,
-		body: inLists(sheetDocument(sheet)),
+		body: inLists(sheetDocument(sheet).flatMap(inWordsToo)),
 		choices: [{ label: "Back to the ways to write it", event: { type: "sheet" } }],
 		enter: { words: "back", event: { type: "back" } },
 	});
+}
+
+/** What is drawn is left out line by line, and then it must be said where the words for it stand. */
+function inWordsToo(block: DocumentBlock): readonly DocumentBlock[] {
+	return block.kind === "picture"
+		? [block, { kind: "paragraph", text: "In words this picture stands in the annex." }]
+		: [block];
 }
 
 /** Blocks of the document as those of a screen; items that follow each other make one list. */

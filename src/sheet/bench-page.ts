@@ -38,7 +38,7 @@ function pageOf(sheet: Sheet, fullness: 0 | 1 | 2): readonly DocumentBlock[] {
 		...sectionOf("With care", [
 			...cautions.map(({ text, ground }) => item(withGround(text, ground))),
 			...notes.map(({ text, advice }) => item(fullness === 2 && advice ? `${text} ${advice}` : firstSentence(text))),
-			item("Where no ground stands behind a step, it is common practice. Local rules come first."),
+			item("A step without a source is common practice. Local rules come first."),
 		]),
 	];
 }

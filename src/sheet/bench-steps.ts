@@ -34,7 +34,7 @@ export function benchSteps(bench: BenchFacts): {
 	readonly otherCautions: readonly Caution[];
 } {
 	const measure = bench.board ? measurePlan(bench.board, bench.facts) : null;
-	const isStopped = bench.buildFindings.some(({ finding }) => finding.verdict === "does-not-fit");
+	const isStopped = bench.buildFindings.some(({ certain, finding }) => certain && finding.verdict === "does-not-fit");
 	const firmware = firmwareSteps(bench.findings);
 	const steps: readonly Step[] = [
 		...(isStopped
@@ -58,7 +58,7 @@ export function benchSteps(bench: BenchFacts): {
 		{ label: "Memory", text: memoryText(measure) },
 		{
 			label: "Into the case",
-			text: "A loose shield first. A standoff under every hole and nowhere else: it can short the board.",
+			text: `A loose shield first. A standoff under every hole and nowhere else: it can short the board.${standoffText(bench.findings)}`,
 			carries: ["standoffs"],
 			source: "microatx-1.2",
 		},
@@ -80,7 +80,7 @@ export function benchSteps(bench: BenchFacts): {
 		{ label: "Screen cable", text: screenText(bench) },
 		{
 			label: "On a stick",
-			text: "The board's network driver and its firmware file: a fresh system may find no network.",
+			text: "Network driver and firmware file: a fresh system may find no network.",
 		},
 		...firmware,
 		{
@@ -121,12 +121,18 @@ function memoryText(measure: PlanMeasure | null): string {
 	return `Press the ${modules} into ${listed(slots)} until both ends click.`;
 }
 
+/** Which standoffs of the case must come out first for this board, where that is known. */
+function standoffText(findings: readonly Finding[]): string {
+	const found = findings.find(({ ruleId, severity }) => ruleId === "fit/standoffs" && severity);
+	return found ? ` ${findingWords(found)}` : "";
+}
+
 /** Cooler and pump by the names of their headers. */
 function coolerText(measure: PlanMeasure | null): string {
 	const plugs = (measure?.headers.placed ?? []).filter(
 		({ wish }) => !wish.isLater && (wish.kind === "pump" || wish.kind === "cooler fan"),
 	);
-	const film = "Peel the film off its plate first.";
+	const film = "Film off its plate first. Heat paste on the processor, unless the plate has it.";
 	if (plugs.length === 0)
 		return `${film} Plug its fan into the header marked for the processor; a pump has one of its own.`;
 	return `${film} ${plugs.map(({ wish, header }) => `${capital(wish.name)} on ${header}.`).join(" ")}`;
@@ -211,7 +217,7 @@ function firmwareSteps(findings: readonly Finding[]): readonly Step[] {
 		: [
 				{
 					label: "Mains on",
-					text: "Hands out of the case. Mains plug in, then the switch at the back of the supply to I. Before hands go in again: switch to 0, mains plug out.",
+					text: "Hands out of the case. Mains plug in, the supply's switch to I. Before hands go in again: switch to 0, mains plug out.",
 				},
 				...steps,
 			];
@@ -231,10 +237,12 @@ function firstStartText(buildFindings: readonly BuildFinding[], hasMains: boolea
 	const found = buildFindings.find(({ finding, certain }) => certain && finding.ruleId === "build/first-start");
 	const on = hasMains
 		? "With the mains on as before, the power button."
-		: "Mains plug in, the switch at the back of the supply to I, then the power button.";
+		: "Hands out of the case. Mains plug in, the supply's switch to I, then the power button.";
+	// Where the mains are on since the update, that was said there.
+	const off = hasMains ? "" : "Before hands go in again: switch to 0, mains plug out. ";
 	const plain =
 		"No memory profile yet. Switch off at once if it smells, smokes, sparks or leaks, or if no fan of the cooler turns.";
 	return found
-		? `${on} ${findingWords(found.finding)} Wait 15 minutes before you think it broken. ${plain}`
-		: `${on} The screen can stay dark for minutes, while the board tries out the memory: wait 15. ${plain}`;
+		? `${on} ${findingWords(found.finding)} Wait 15 minutes before you think it broken. ${off}${plain}`
+		: `${on} The screen can stay dark for minutes, while the board tries out the memory: wait 15 minutes. ${off}${plain}`;
 }

@@ -5,7 +5,7 @@ import type { DocumentBlock } from "./document-block.ts";
  * height, with 12 mm of margin. Fonts differ, so both are on the safe side; the first page has the title too (measured in a browser; own convention).
  */
 const lettersInLine = 88;
-const linesOnPage = { shop: 57, bench: 65 } as const;
+const linesOnPage = { shop: 57, bench: 63 } as const;
 /** Lines that a heading takes with the space around it. */
 const headingLines = 1.6;
 

@@ -101,7 +101,7 @@ tbody th { font-weight: 400; }
 	li:not([class])::before { left: 1mm; }
 	.box input { top: 0.15em; width: 0.85em; height: 0.85em; border-width: 0.3mm; }
 	.wide { margin: 1mm 0; overflow: visible; break-inside: avoid; }
-	.wide svg { width: 100%; min-width: 0; max-height: 80mm; }
+	.wide svg { width: 100%; min-width: 0; max-height: 66mm; }
 	pre { font-size: 8.5pt; white-space: pre; }
 	table { min-width: 0; }
 	thead { display: table-header-group; }

@@ -82,7 +82,7 @@ export function makeSheet(
 		inShort: inShort(judgement, advice, shortlist),
 		partsDisagree: [...advice.buildFindings].sort(byWeight).map(({ finding, certain }) => ({
 			text: certain ? findingWords(finding) : `One way it can turn out: ${findingWords(finding)}`,
-			isStopped: finding.verdict === "does-not-fit",
+			isStopped: certain && finding.verdict === "does-not-fit",
 			advice: adviceWords(finding, build.facts),
 		})),
 		beforeYouPay: beforeYouPay(judgement, advice, context),

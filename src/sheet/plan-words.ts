@@ -206,8 +206,10 @@ function lostWords(ends: readonly ConnectorEnd[], { plan, processorName }: PlanM
 				? `No plug goes into ${listed(withRuns(names))}: ${listed(causes)} ${causes.length > 1 ? "lie" : "lies"} over ${several ? "them" : "it"}.`
 				: `${listed(withRuns(names))} ${several ? "are" : "is"} covered by ${listed(causes)}.`;
 		const where = causes.map((name) => {
-			const at = plan.placed.find(({ device }) => called(device.name) === name)?.connector.name;
-			return at === undefined ? name : `${name} is in ${at}`;
+			const [at, ...others] = plan.placed.filter(({ device }) => called(device.name) === name);
+			// Of two alike the plan tells which by their places only, so no place is named that may be the other's.
+			if (others.length > 0) return `the ${name} that shares its lanes is plugged in`;
+			return at === undefined ? name : `${name} is in ${at.connector.name}`;
 		});
 		return `${listed(withRuns(names))} ${several ? "do" : "does"} not work while ${listed(where)}.`;
 	});

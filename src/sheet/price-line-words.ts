@@ -134,9 +134,10 @@ function beatenWords({ point, by, isCertain }: Beaten, line: PriceLine): string 
 				? `costs ${money(dearer)} less than`
 				: "costs the same as";
 	const points = gap === 0 ? "as many points" : gap < samePoints ? "about as many points" : `${pointsOf(gap)} more`;
+	const withExtras = [by, point].some(({ costs }) => costs.priced.length > 0);
 	const extras = point.besides.filter((words) => !by.besides.includes(words));
 	return [
-		`${nameOf(by)} ${price} ${nameOf(point)} and has ${points}${isCertain ? "" : ", as far as is known"}.`,
+		`${nameOf(by)} ${price} ${nameOf(point)} and has ${points}${isCertain ? "" : ", as far as is known"}.${withExtras ? " This counts what each makes you buy besides." : ""}`,
 		...(extras.length > 0 ? [`With ${nameOf(point)} you must also buy: ${listed(extras)}.`] : []),
 	].join(" ");
 }

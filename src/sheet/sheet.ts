@@ -118,7 +118,7 @@ export interface Sheet {
 	/** For whom, what for, around which parts. */
 	readonly forWhom: readonly { readonly label: string; readonly text: string }[];
 	readonly inShort: readonly string[];
-	/** What the parts say of each other, whatever the board; `isStopped`: they do not go together. */
+	/** What the parts say of each other, whatever the board; `isStopped`: they do not go together, however open answers turn out. */
 	readonly partsDisagree: readonly {
 		readonly text: string;
 		readonly isStopped: boolean;

@@ -66,7 +66,7 @@ export function broughtBackWords({ fits, cannotTell, leavesNothing }: Repair, ju
 		// Told of one board: of several they mostly make one buy the same.
 		...(first
 			? [
-					`Too little is left then for what ${named([first.boardId], judgement)} makes you buy besides: ${listed(first.extras)}.${more.length > 0 ? ` So it is with ${countedBoards(more.length)} more.` : ""}`,
+					`Too little is left then for what ${named([first.boardId], judgement)} makes you buy besides. That is: ${listed(first.extras)}.${more.length > 0 ? ` So it is with ${countedBoards(more.length)} more.` : ""}`,
 				]
 			: []),
 	].join(" ");

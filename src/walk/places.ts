@@ -121,5 +121,7 @@ function lastQuestionPlace(questions: readonly Question[], tier: Tier): Place {
 export function partsDisagree(context: WalkContext, state: WalkState): boolean {
 	const market = marketOf(context.market, state.ownParts);
 	const none = { ...market, parts: { ...market.parts, board: [] } };
-	return judge(none, foldAnswers(state.answers, { ...context, market })).buildFindings.length > 0;
+	return judge(none, foldAnswers(state.answers, { ...context, market })).buildFindings.some(
+		({ certain, finding }) => certain || finding.verdict !== "does-not-fit",
+	);
 }

@@ -262,11 +262,16 @@ function boardByName(context: WalkContext, state: WalkState, text: string): Step
 	return [{ ...state, problem }, []];
 }
 
+const noMoreMarked = "What was marked before is marked no more.";
+
 function atQuestion(context: WalkContext, state: WalkState, id: string, event: WalkEvent): Step {
 	const question = questionById(id);
 	if (!question) return [state, []];
 	const inside = { ...context, market: marketOf(context.market, state.ownParts) };
-	if (event.type === "not-sure") return answered(context, state, id, { status: "not-sure" });
+	if (event.type === "not-sure") {
+		const notice = markedIn(state.answers[id]).length > 0 ? noMoreMarked : state.notice;
+		return answered(context, { ...state, notice }, id, { status: "not-sure" });
+	}
 	if (event.type === "mark") return marked(context, state, question, event);
 	if (event.type === "describe" && question.partKind)
 		return [
@@ -283,14 +288,20 @@ function atQuestion(context: WalkContext, state: WalkState, id: string, event: W
 		if ("problem" in reading) return [{ ...state, problem: reading.problem }, []];
 		const unexpected = question.expected(reading.value, inside);
 		if (unexpected !== null) return [{ ...state, problem: `This question takes ${unexpected}.` }, []];
-		return answered(context, state, id, { status: "answered", value: reading.value });
+		const lost = markedIn(state.answers[id]).filter(
+			(one) => !markedIn({ status: "answered", value: reading.value }).includes(one),
+		);
+		// A list that is typed is the whole answer, and what stood in it before must not go unsaid.
+		const notice =
+			question.kind === "many" && lost.length > 0 ? "Only what was typed just now is marked." : state.notice;
+		return answered(context, { ...state, notice }, id, { status: "answered", value: reading.value });
 	}
 	if (event.type !== "answer") return [state, []];
 	const expected = question.expected(event.value, inside);
 	if (expected !== null) return [{ ...state, problem: `This question takes ${expected}.` }, []];
 	const unmarks = Array.isArray(event.value) && event.value.length === 0 && markedIn(state.answers[id]).length > 0;
 	if (unmarks)
-		return answered(context, { ...state, notice: "What was marked before is marked no more." }, id, {
+		return answered(context, { ...state, notice: noMoreMarked }, id, {
 			status: "answered",
 			value: event.value,
 		});

@@ -319,6 +319,11 @@ describe("a walk named with --answers", () => {
 		expect(() => start("--answers", file)).toThrow(expect.objectContaining({ code: 66 }));
 	});
 
+	test("is gone on with the same boards to choose from", () => {
+		const session = tell(start("--with-demo"), next, short, leave);
+		expect(session.farewell()).toMatch(/--answers \S+ --with-demo\n/);
+	});
+
 	test("whose path has a space is named in quotes at the end", () => {
 		const file = join(desk, "my walk's file.json");
 		const session = tell(start("--answers", file), next, short, leave);

@@ -261,7 +261,7 @@ describe.skipIf(!pty)("settings", () => {
 	test("ASCII holds at once, and from the next start on; line by line from the next start", async () => {
 		const terminal = start();
 		await terminal.waitFor("❯ Start");
-		terminal.press(keys.down.repeat(3) + keys.enter);
+		terminal.press(keys.down.repeat(4) + keys.enter);
 		await terminal.waitFor("❯ Colour");
 		terminal.press(keys.down + keys.enter);
 		await terminal.waitFor("> Characters: plain ASCII only");

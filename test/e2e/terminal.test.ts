@@ -351,6 +351,6 @@ describe.skipIf(!pty)("the size of the terminal", () => {
 		const before = terminal.text();
 		const length = terminal.sent.length;
 		terminal.press("\f");
-		await terminal.waitFor((t) => t.sent.slice(length).includes("Let's find") && t.text() === before);
+		await terminal.waitFor((t) => t.sent.slice(length).includes("Find the right") && t.text() === before);
 	});
 });

@@ -101,8 +101,8 @@ describe("a real question, line by line", () => {
 
 	test("marks by words, shows the mark, and goes on by an empty line", async () => {
 		const { state, steps } = await walked("more memory", "a card", "");
-		expect(steps[1]).toContain("[x] More memory");
-		expect(steps[2]).toContain("[1] A card");
+		expect(steps[1]).toContain("More memory (marked)");
+		expect(steps[2]).toMatch(/A card.* \(marked\)/);
 		expect(state.answers[later]?.value).toEqual(["memory", "card"]);
 		expect(steps[3]).toContain("How much would having no place");
 	});

@@ -29,11 +29,11 @@ const said = (one: Board, build = facts) =>
 
 test("what is off, covered and buried is told with its cause, and who would have to go", () => {
 	expect(said(board)).toEqual([
-		"What goes where: Carousel in X16: 16 lanes of generation 4, 31.51 GB/s, all it can use.",
-		"What goes where: Dart in M1: 4 lanes of generation 4, 7 GB/s, all it can use.",
-		"What goes where: Mouse in M2: 4 lanes of generation 4, 3.5 GB/s, all it can use.",
+		"What goes where: Carousel in X16: 16 lanes of PCI Express 4, 31.51 GB/s, all it can use.",
+		"What goes where: Dart in M1: 4 lanes of PCI Express 4, 7 GB/s, all it can use.",
+		"What goes where: Mouse in M2: 4 lanes of PCI Express 4, 3.5 GB/s, all it can use.",
 		...[1, 2, 3, 4].map((nth) => `What goes where: Older drive ${nth} in S${nth}: 0.28 GB/s, all it can use.`),
-		"What goes where: Chime in X4: 1 lane of generation 3, 0.98 GB/s, all it can use.",
+		"What goes where: Chime in X4: 1 lane of PCI Express 3, 0.98 GB/s, all it can use.",
 		"No place is left for: Older drive 5: 5 drives want such a port, and 4 can be used. S5 and S6 do not work while Mouse is in M2.",
 		"No place is left for: Without Chime all the rest fits. That needs an adapter card besides.",
 		"No place is left for: Without one of the 5 older drives all the rest fits.",
@@ -71,13 +71,13 @@ test("a card in a halved slot is told so", () => {
 		sharing: [{ members: ["X16", "Y16"], modes: [{ on: { X16: 16 } }, { on: { X16: 8, Y16: 8 } }] }],
 	};
 	expect(said(halved)).toContain(
-		"What goes where: Carousel in X16: 8 of its 16 lanes of generation 4, 15.75 of the 31.51 GB/s it can use. Chime takes the other lanes.",
+		"What goes where: Carousel in X16: 8 of its 16 lanes of PCI Express 4, 15.75 of the 31.51 GB/s it can use. Chime takes the other lanes.",
 	);
 	expect(said(halved, { ...facts, addInCards: [] })).toContain(
 		"Good to know: Whatever goes into Y16 takes lanes from Carousel.",
 	);
 	expect(said(halved, { ...facts, addInCards: [] })).toContain(
-		"What goes where: Carousel in X16: 16 lanes of generation 4, 31.51 GB/s, all it can use.",
+		"What goes where: Carousel in X16: 16 lanes of PCI Express 4, 31.51 GB/s, all it can use.",
 	);
 });
 

@@ -109,7 +109,7 @@ function unread({ name, screen }: Shown, size: ScreenSize, helpOpen: boolean): r
 	let face: Face = { ...faceFor(screen), helpOpen };
 	const seen = (key: "page-down" | "page-up"): ReadonlyMap<number, string> => {
 		const lines = new Map<number, string>();
-		for (let guard = 0; guard < 400; guard++) {
+		for (let guard = 0; guard < 3000; guard++) {
 			const arranged = lay(screen, face, size);
 			arranged.text.lines.forEach((line, index) => {
 				lines.set(arranged.text.first + index, line);

@@ -4,9 +4,11 @@ import { judge } from "../../src/choose/judge.ts";
 import type { Answers } from "../../src/parts/answers-file.ts";
 import type { Board } from "../../src/parts/board.ts";
 import { emptyBuildFacts } from "../../src/parts/build.ts";
+import type { PcCase } from "../../src/parts/case.ts";
 import { foldAnswers } from "../../src/questions/fold-answers.ts";
 import { screensOnCard } from "../../src/rules/build/screens-on-card.ts";
 import { picture } from "../../src/rules/fit/picture.ts";
+import { standoffs as standoffRule } from "../../src/rules/fit/standoffs.ts";
 import { runRule } from "../../src/rules/run-rule.ts";
 import { type BenchFacts, benchSteps } from "../../src/sheet/bench-steps.ts";
 import { judgedOf } from "../../src/sheet/judged-board.ts";
@@ -115,7 +117,36 @@ test("firmware comes before the first start where the processor needs it, with i
 	const without = benchSteps(nobody).steps;
 	expect(without.map(({ label }) => label)).not.toContain("Firmware");
 	expect(without.map(({ label }) => label)).not.toContain("Mains on");
-	expect(without.find(({ label }) => label === "First start")?.text).toMatch(/^Mains plug in/);
+	expect(without.find(({ label }) => label === "First start")?.text).toMatch(/^Hands out of the case\. Mains plug in/);
+	// Every first start says it, with firmware or without.
+	for (const all of [steps, without])
+		expect(all.map(({ text }) => text).join(" ")).toContain("Before hands go in again: switch to 0, mains plug out.");
+});
+
+test("standoffs that must come out for this board are named where it goes in, and none where none must", () => {
+	const atx = ["A", "C", "F", "G", "H", "J", "K", "L", "M"] as const;
+	const withPosts = (standoffs: PcCase["standoffs"]) => {
+		const board = some({ form: "ATX", holes: [...atx] });
+		const part = { id: "case", name: "Case", standoffs };
+		const facts = { ...emptyBuildFacts, case: { state: "have", part, ownership: "planned" } } as BenchFacts["facts"];
+		return textOf(
+			{ ...nobody, board, facts, findings: [runRule(standoffRule, { board, facts, assumed: [] } as never)] },
+			"Into the case",
+		);
+	};
+	expect(withPosts([...atx, "B"])).toMatch(
+		/it can short the board\. .*B: the board has no hole there\. It must come out first\.$/,
+	);
+	expect(withPosts([...atx])).toMatch(/it can short the board\.$/);
+	expect(textOf(nobody, "Into the case")).toMatch(/it can short the board\.$/);
+});
+
+test("parts that only may disagree, since something is open, stop no builder", () => {
+	const finding = { ruleId: "build/memory-type", verdict: "does-not-fit", messageId: "", data: {}, missing: [] };
+	const first = (certain: boolean) =>
+		benchSteps({ ...nobody, buildFindings: [{ certain, finding }] as never }).steps[0]?.label;
+	expect(first(true)).toBe("Not yet");
+	expect(first(false)).toBe("Safe hands");
 });
 
 test("the memory profile is switched on only after a plain first start", () => {

@@ -104,7 +104,7 @@ describe("a way out in sentences", () => {
 		const words = (leavesNothing: Repair["leavesNothing"]) =>
 			repairWords({ ...repair, leavesNothing }, judgement, demoContext);
 		const said =
-			"Too little is left then for what Oddment Button makes you buy besides: an adapter for wireless and a hub for USB inside.";
+			"Too little is left then for what Oddment Button makes you buy besides. That is: an adapter for wireless and a hub for USB inside.";
 		expect(words([one])).toContain(`${said} Your case`);
 		expect(words([one, { ...one, boardId: "oddment-thimble" }])).toContain(`${said} So it is with 1 board more.`);
 	});

@@ -294,3 +294,15 @@ describe("what the last answer took out", () => {
 		expect(elsewhere.answersBefore).toBe(twice.answers);
 	});
 });
+
+test("what a typed list, or not sure, takes out of what was marked is said", () => {
+	const typed = (from: WalkState, text: string) => go({ ...from, place: at(later) }, { type: "text", text }).state;
+	const two = typed(walkAt(at(later)), "1, 3");
+	expect(two.notice).toBeNull();
+	expect(typed(two, "1, 3, 4").notice).toBeNull();
+	const other = typed(two, "4");
+	expect(other.answers[later]?.value).toHaveLength(1);
+	expect(other.notice).toBe("Only what was typed just now is marked.");
+	const unsure = go({ ...two, place: at(later) }, { type: "not-sure" }).state;
+	expect(unsure.notice).toBe("What was marked before is marked no more.");
+});

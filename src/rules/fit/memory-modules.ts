@@ -89,9 +89,11 @@ export const memoryModules = defineRule({
 		"memory.gbPerModule": gb,
 		"processor.memory.types": types,
 	}) => {
-		if (type) return { messageId: "need", data: { type, slots: modules ?? 0, gb: gb ?? 0 } };
+		// Memory that the processor cannot use has to go, so no board is looked for that takes it.
+		if (type && (types === undefined || types.includes(type)))
+			return { messageId: "need", data: { type, slots: modules ?? 0, gb: gb ?? 0 } };
 		return types
-			? { messageId: "needOpen", data: { types } }
+			? { messageId: "needOpen", data: { types }, standsFor: ["need", "needOpen"] }
 			: { messageId: "needEither", data: {}, standsFor: ["need"] };
 	},
 });

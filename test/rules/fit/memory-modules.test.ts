@@ -104,6 +104,10 @@ testRule(memoryModules, {
 			{ memory: "open" },
 			"DDR4 or DDR5: your memory must match what the board's page says.",
 		],
+		"of a type that the processor does not take": [
+			{ memory: { type: "DDR3", modules: 2 }, processor: { memory: { types: ["DDR5"] } } },
+			"DDR5: what your processor works with. Buy memory of the type that the board takes.",
+		],
 		"to be bought to suit the processor too": [
 			{ memory: "open", processor: { memory: { types: ["DDR4", "DDR5"] } } },
 			"DDR4 or DDR5: what your processor works with. Buy memory of the type that the board takes.",
