@@ -145,7 +145,7 @@ function entryOf({ judged, score, price }: Ranked, role: Role, allWays: number):
 		planAround: plansAround(judged),
 		score,
 		price,
-		for: byShare.filter((part) => part.value.low >= speaksFor - 1e-9 && knowsBoard(part)).map(criterionReason),
+		for: byShare.filter((part) => speaksForIt(part) && knowsBoard(part)).map(criterionReason),
 		against: [
 			...cautions.filter(isCertain).map(findingReason),
 			...byShare.filter((part) => speaksAgainstIt(part)).map(criterionReason),
@@ -187,6 +187,10 @@ function withoutRepeats(all: readonly Depending[]): readonly Depending[] {
 		const key = JSON.stringify([questionId, fitsWith, notWith]);
 		return !said.has(key) && said.add(key);
 	});
+}
+
+function speaksForIt({ criterionId, value }: ScorePart): boolean {
+	return value.low >= (criterionById(criterionId)?.plusFrom ?? speaksFor) - 1e-9;
 }
 
 /** Bad on average, and not for lack of facts about the board itself. */

@@ -43,6 +43,8 @@ export interface CriterionWords {
 	 * was asked plus a small reserve" on, so that money cannot buy score for nothing.
 	 */
 	readonly scale: Scale;
+	/** It is told as a plus from this value on, where what it says of a value below would be none; 0.9 unless said. */
+	readonly plusFrom?: number;
 	/** Where it is made of several things: their scales. The measure is then their sum in points (see sum-of-scales). */
 	readonly madeOf?: readonly SmallScale[];
 	/** The grounds of the scale. */

@@ -78,6 +78,8 @@ export const fullSpeed = defineCriterion({
 		[0, 0],
 		[1, 1],
 	],
+	// Below it names what runs slower, or says that it is not known.
+	plusFrom: 1,
 	source: "own-convention",
 	grounds:
 		"Each fast part counts alike. A graphics card at half its lanes counts 0.95; a drive or card at half its speed 0.7, from nine tenths on 1; memory at four fifths of its rate 0.7, from 95 per cent on 1.",

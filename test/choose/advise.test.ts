@@ -5,9 +5,11 @@ import { judge } from "../../src/choose/judge.ts";
 import type { Board } from "../../src/parts/board.ts";
 import { type ImportanceTier, importanceTiers } from "../../src/parts/build.ts";
 import { allQuestions } from "../../src/questions/all-questions.ts";
+import { foldAnswers } from "../../src/questions/fold-answers.ts";
 import { holesOfForm } from "../../src/reference/board-holes.ts";
 import type { GivenBuild } from "../rules/rule-subject.ts";
-import { notSure } from "./demo.ts";
+import { demo, scenarios } from "../walk/walk-in-demo.ts";
+import { notSure, wholeDemo } from "./demo.ts";
 import { buildOf, countingOnly, goodBoard, goodBuild, smallMarket } from "./small-market.ts";
 
 /** Stages known to stay cool in any room and case, so that the rule of power and heat has nothing left to ask. */
@@ -570,4 +572,18 @@ test("a board that is no better in anything and no cheaper never comes before th
 		}),
 		{ numRuns: 300 },
 	);
+});
+
+test("full speed is told as a plus only where nothing runs slower, however little", () => {
+	const entries = scenarios.flatMap(({ state }) => {
+		const judgement = judge(wholeDemo, foldAnswers(state.answers, { market: wholeDemo, asOf: demo.asOf }));
+		return advise(judgement, state.answers).shortlist;
+	});
+	const isOfSpeed = ({ criterionId }: { criterionId: string }) => criterionId === "full-speed";
+	const nearly = entries.filter(({ score }) =>
+		score.parts.some((part) => isOfSpeed(part) && part.value.low >= 0.9 && part.value.low < 1 - 1e-6),
+	);
+	expect(nearly.length).toBeGreaterThan(0);
+	for (const { for: plus } of nearly)
+		expect(plus.filter((reason) => reason.kind === "criterion" && isOfSpeed(reason.part))).toEqual([]);
 });

@@ -33,9 +33,9 @@ describe("words of one line", () => {
 		});
 	});
 
-	test("of many lines only four are named", () => {
+	test("of many lines only four are named, and the others counted", () => {
 		expect(read(listing("a1", "a2", "a3", "a4", "a5"), "a")).toEqual({
-			problem: 'Several lines have "a": a1, a2, a3, a4.',
+			problem: 'Several lines have "a": a1, a2, a3, a4 and 1 more.',
 		});
 	});
 
