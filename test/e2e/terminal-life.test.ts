@@ -216,7 +216,7 @@ describe.skipIf(!pty)("two programs on one walk", () => {
 		second.press(keys.enter);
 		await second.waitFor(`open in another window (process ${first.pid})`);
 		second.press(keys.enter);
-		await second.waitFor(behindCase);
+		await second.waitFor("Fit, question 8");
 		expect(
 			home()
 				.keptWalks()
