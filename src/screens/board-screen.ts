@@ -1,5 +1,5 @@
 import { plansAround } from "../choose/advise.ts";
-import type { Depending } from "../choose/judge.ts";
+import type { BoardJudgement } from "../choose/judge.ts";
 import { ruleById } from "../rules/all-rules.ts";
 import { findingAdvice, findingWords } from "../rules/finding-words.ts";
 import type { Finding } from "../rules/outcome.ts";
@@ -27,6 +27,7 @@ export function boardScreen(view: WalkView, boardId: string): Screen {
 		(path) => howToFindOut(path) ?? [],
 	);
 	const told = toldLines(board);
+	const lines = ordered(findings).map((finding) => findingLine(finding, judged));
 	// Before the first answer there is no shortlist to go back to.
 	const first: Choice =
 		Object.keys(view.state.answers).length === 0
@@ -44,7 +45,10 @@ export function boardScreen(view: WalkView, boardId: string): Screen {
 			pairs([["Price", priceWords(judged.subject.board, view.context.asOf)]]),
 			...(told.length > 0 ? [heading("What was told of it"), list(told)] : []),
 			heading("What was checked"),
-			list(ordered(findings).map((finding) => findingLine(finding, judged.depending))),
+			...(lines.some((line) => line.startsWith(perhaps))
+				? [text(`"${perhaps}" depends on an answer that is still open.`)]
+				: []),
+			list(lines),
 			...(missing.length > 0
 				? [heading("Not known, and where to find it"), list(missing.map(({ what, how }) => `${what}: ${how}`))]
 				: []),
@@ -86,7 +90,13 @@ function saysNothing({ ruleId, messageId }: Finding): boolean {
 	return alwaysNothing.includes(messageId) || (ruleById(ruleId)?.saysNothing?.includes(messageId) ?? false);
 }
 
-function findingLine(finding: Finding, all: readonly Depending[]): string {
+/** In front of what holds in one way that an open answer may turn out, and not in another. */
+const perhaps = "Perhaps";
+
+function findingLine(
+	finding: Finding,
+	{ depending: all, unsettledRuleIds }: Pick<BoardJudgement, "depending" | "unsettledRuleIds">,
+): string {
 	const depending = all.filter(({ ruleId }) => ruleId === finding.ruleId);
 	const advice = findingAdvice(finding) ? ` ${findingAdvice(finding)}` : "";
 	if (depending.length > 0) {
@@ -98,8 +108,9 @@ function findingLine(finding: Finding, all: readonly Depending[]): string {
 	const label = ruleById(finding.ruleId)?.label ?? finding.ruleId;
 	const because = [...new Set(assumed.flatMap(({ because: ground }) => ground ?? []))].join(", ");
 	const words = missingWords(finding) ?? findingWords(finding);
+	const isUnsettled = finding.verdict === "fits" && unsettledRuleIds.includes(finding.ruleId);
 	return [
-		`${findingMark(finding)} - ${label}: ${words}`,
+		`${isUnsettled ? perhaps : findingMark(finding)} - ${label}: ${words}`,
 		assumed.length > 0 ? ` (Partly assumed${because ? `: ${because}` : ""}.)` : "",
 		advice,
 	].join("");

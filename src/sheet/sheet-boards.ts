@@ -43,11 +43,16 @@ export function boardOf(entry: ShortlistEntry, judgement: Judgement, { asOf }: Q
 				({ ruleId, verdict, severity }) =>
 					verdict === "fits" && severity === "plan-around" && ruleById(ruleId)?.severity === "stops",
 			)
-			.map(findingWords),
+			.map((finding) => perhaps(findingWords(finding), judged?.unsettledRuleIds.includes(finding.ruleId))),
 		for: entry.for.map(reasonWords),
 		against: entry.against.map(reasonWords),
 		unknown: entry.unknown.map(reasonWords),
 	};
+}
+
+/** What holds only if an open answer turns out so is never told as if it were sure. */
+function perhaps(words: string, isUnsettled = false): string {
+	return isUnsettled ? `Perhaps: ${words}` : words;
 }
 
 /** Reasons that stand with every board of a list of several. */

@@ -8,6 +8,7 @@ import { tierNames } from "../../src/questions/define-question.ts";
 import { foldAnswers } from "../../src/questions/fold-answers.ts";
 import { ruleById } from "../../src/rules/all-rules.ts";
 import { screenOf } from "../../src/screens/screen-of.ts";
+import { viewWalk } from "../../src/screens/walk-view.ts";
 import { repairedWayWords } from "../../src/sheet/ways-out-words.ts";
 import { type Place, startWalk, type WalkState } from "../../src/walk/walk-state.ts";
 import {
@@ -347,4 +348,26 @@ describe("menu and settings", () => {
 			expect(again && walkThrough([again.event], turned).state.settings).toEqual(before.settings);
 		});
 	});
+});
+
+test("what holds only if an open answer turns out so is told as perhaps, with what that means", () => {
+	const { "fit/supply": _supply, ...others } = quietAnswers;
+	const open = walkWith(others);
+	const judged = viewWalk(demo, open)
+		.judgement()
+		.boards.find(
+			({ verdict, unsettledRuleIds, findings }) =>
+				verdict !== "does-not-fit" &&
+				findings.some(({ ruleId, severity }) => severity === "plan-around" && unsettledRuleIds.includes(ruleId)),
+		);
+	if (!judged) throw new Error("no board hangs on the supply");
+	const said = screenAt(demo, open, { at: "board", boardId: judged.board.id }).body.flatMap(blockTexts);
+	expect(said).toContain('"Perhaps" depends on an answer that is still open.');
+	expect(said.filter((line) => line.startsWith("Perhaps - ")).length).toBeGreaterThan(0);
+	const settled = screenAt(demo, walkWith(quietAnswers), { at: "board", boardId: judged.board.id }).body.flatMap(
+		blockTexts,
+	);
+	expect(said.filter((line) => line.startsWith("Perhaps - ")).length).toBeGreaterThan(
+		settled.filter((line) => line.startsWith("Perhaps - ")).length,
+	);
 });
