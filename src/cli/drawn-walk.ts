@@ -14,9 +14,9 @@ import { type Helper, openSession, type WalkSession } from "./walk-session.ts";
 const enterScreen = "\u001b[?1049h\u001b[2J\u001b[H\u001b[?2004h\u001b[?7l";
 /** After this long it is clear that the program was not put to sleep, or that it is awake again. */
 const notStoppedMs = 100;
+const leaveScreen = "\u001b[?7h\u001b[?2004l\u001b[?25h\u001b[?1049l";
 /** A wait that is noticed as one (own convention). */
 const noticeableMs = 250;
-const leaveScreen = "\u001b[?7h\u001b[?2004l\u001b[?25h\u001b[?1049l";
 
 /**
  * The walk, drawn. Keys go in, screens come out; the terminal is put back on every way out: left, Ctrl-C, signals, a
@@ -171,7 +171,7 @@ class Stage {
 		this.face = face;
 		if (event) {
 			if (isLookedInto(screen.id)) this.leftAt.set(screen.id, face);
-			const next = this.after(event, screen);
+			const next = this.screenAfter(event, screen);
 			if (!next) {
 				this.finish(this.session.exitCode());
 				return;
@@ -188,7 +188,7 @@ class Stage {
 	 * The screen after an event. Where the step before took long, this one will too: then it is said before the work begins,
 	 * since nothing can be drawn while it goes on.
 	 */
-	private after(event: WalkEvent, screen: Screen): Screen | null {
+	private screenAfter(event: WalkEvent, screen: Screen): Screen | null {
 		if (this.lastStepMs > noticeableMs && this.face)
 			this.drawing?.show(screen, this.face, this.usesAscii(), "Working it out ...");
 		const begun = performance.now();

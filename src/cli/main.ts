@@ -49,77 +49,74 @@ async function withInchesOut(streams: Streams): Promise<Streams> {
 /** Carries out one command. */
 export async function command(args: Arguments, processed: Streams): Promise<ExitCode> {
 	const streams = args.inches && !args.json ? await withInchesOut(processed) : processed;
-	// A shell waits for it when it starts.
-	if (args.command === "completion") {
-		streams.out((await import("./completion.ts")).completion(args));
-		return exitCodes.ok;
-	}
-	// Loaded only now, so that --help stays quick.
-	const commands = await import("./commands.ts");
+	// Each loads only what it needs: a shell waits for its completion, a person for --help.
 	switch (args.command) {
+		case "completion":
+			streams.out((await import("./completion.ts")).completion(args));
+			break;
 		case "shortlist":
-			commands.shortlist(args, streams);
+			(await import("./commands.ts")).shortlist(args, streams);
 			break;
 		case "sheet":
-			commands.sheet(args, streams);
+			(await import("./commands.ts")).sheet(args, streams);
 			break;
 		case "price-line":
 			(await import("./price-line-command.ts")).priceLineOfWalk(args, streams);
-			return exitCodes.ok;
+			break;
 		case "plan":
 			(await import("./plan-command.ts")).plan(args, streams);
-			return exitCodes.ok;
+			break;
 		case "power":
 			(await import("./power-command.ts")).power(args, streams);
-			return exitCodes.ok;
+			break;
 		case "what-if":
 			(await import("./what-if-command.ts")).whatIf(args, streams);
-			return exitCodes.ok;
+			break;
 		case "like":
 			(await import("./like-command.ts")).like(args, streams);
-			return exitCodes.ok;
+			break;
 		case "ask":
 			(await import("./ask-command.ts")).ask(args, streams);
-			return exitCodes.ok;
+			break;
 		case "told":
 			(await import("./ask-command.ts")).told(args, streams, today());
-			return exitCodes.ok;
+			break;
 		case "merge":
 			(await import("./merge-command.ts")).merge(args, streams);
-			return exitCodes.ok;
+			break;
 		case "compare":
 			(await import("./compare-command.ts")).compare(args, streams);
-			return exitCodes.ok;
+			break;
 		case "walks":
 			(await import("./walks-command.ts")).walks(args, streams, today());
-			return exitCodes.ok;
+			break;
 		case "coach":
 			return (await import("./coach-command.ts")).coach(args, (its, helper) => walk(its, streams, helper));
 		case "read":
 			await (await import("./read-command.ts")).read(args, streams, today());
-			return exitCodes.ok;
+			break;
 		case "own":
 			(await import("./own-parts-command.ts")).own(args, streams, today());
-			return exitCodes.ok;
+			break;
 		case "replay":
 			(await import("./replay-command.ts")).replay(args, streams);
-			return exitCodes.ok;
+			break;
 		case "words":
 			(await import("./words-command.ts")).words(args, streams);
-			return exitCodes.ok;
+			break;
 		case "doctor":
 			return (await import("./doctor-command.ts")).doctor(args, streams);
 		case "check":
-			commands.check(args, streams);
+			(await import("./commands.ts")).check(args, streams);
 			break;
 		case "schema":
-			commands.schema(args, streams);
+			(await import("./commands.ts")).schema(args, streams);
 			break;
 		case "why":
-			commands.why(args, streams);
+			(await import("./commands.ts")).why(args, streams);
 			break;
 		case "sources":
-			commands.sources(args, streams);
+			(await import("./commands.ts")).sources(args, streams);
 			break;
 	}
 	return exitCodes.ok;
@@ -135,9 +132,9 @@ export async function walk(args: Arguments, streams: Streams, helper: Helper | n
 	const chosen = walkFace(args, () => keptSettings().settings, process.env);
 	if (chosen.face === "page") {
 		if (helper) return (await import("./coach-command.ts")).coachPage(args, streams, today(), helper);
-		const commands = await import("./commands.ts");
 		if (args.noInput && args.answers === undefined)
 			throw new CommandError(exitCodes.usage, "Without asking, this needs --answers FILE: the file that a walk wrote.");
+		const commands = await import("./commands.ts");
 		if (args.answers !== undefined || args.parts !== undefined) commands.shortlist(args, streams);
 		else commands.sampleShortlist(streams);
 		return exitCodes.ok;

@@ -1,7 +1,9 @@
-import { join, resolve } from "node:path";
+import { resolve } from "node:path";
 import { dataFolder, settingsFolder, walksFolder } from "../files/own-folders.ts";
+import { ownPartsPath } from "../files/own-parts-file.ts";
 import { readWalk } from "../files/read-answers.ts";
 import { type KeptWalks, keptWalks, newWalkFile } from "../files/saved-walks.ts";
+import { settingsPath } from "../files/settings.ts";
 import type { AnswersFile, OwnPart } from "../parts/answers-file.ts";
 import type { Screen } from "../screens/screen.ts";
 import { screenOf } from "../screens/screen-of.ts";
@@ -249,8 +251,8 @@ export function openSession(
 		return [
 			...(path === null ? [] : [["This walk", resolve(path)] as const]),
 			...(folder === null ? [] : [["Walks", folder] as const]),
-			...(partsIn === null ? [] : [["Your own parts", join(partsIn, "parts.json")] as const]),
-			...(settingsIn === null ? [] : [["Settings", join(settingsIn, "settings.json")] as const]),
+			...(partsIn === null ? [] : [["Your own parts", ownPartsPath(partsIn)] as const]),
+			...(settingsIn === null ? [] : [["Settings", settingsPath(settingsIn)] as const]),
 		];
 	}
 

@@ -6,7 +6,7 @@ import { readOwnParts } from "./own-parts-file.ts";
 import { BrokenJson, readJson } from "./read-json.ts";
 import { UnreadableFile } from "./read-text.ts";
 import { namesIn, soundWalk } from "./saved-walks.ts";
-import { readSettings } from "./settings.ts";
+import { readSettings, settingsPath } from "./settings.ts";
 
 // All here only looks: nothing is made, mended or set aside.
 
@@ -72,7 +72,7 @@ export function lookAtSettings(folder: string | null): {
 	readonly settings: WalkSettings;
 	readonly isDamaged: boolean;
 } {
-	const path = folder === null ? null : join(folder, "settings.json");
+	const path = folder === null ? null : settingsPath(folder);
 	if (path === null || kindOf(path) === "nothing") return { settings: defaultSettings, isDamaged: false };
 	try {
 		const json = readJson(path);

@@ -14,11 +14,16 @@ export interface KeptSettings {
 /** What was told of damaged files, by folder: settings are opened more than once, and the word must not be lost. */
 const toldOf = new Map<string, string>();
 
+/** The file of the settings in their folder. */
+export function settingsPath(folder: string): string {
+	return join(folder, "settings.json");
+}
+
 /** Opens the settings in a folder. A damaged file is set aside and the defaults hold; nothing here throws. */
 export function openSettings(folder: string | null): KeptSettings {
 	const unkept = (why: string): KeptSettings => ({ settings: defaultSettings, warning: null, keep: () => why });
 	if (folder === null) return unkept("there is no home folder to keep settings in");
-	const path = join(folder, "settings.json");
+	const path = settingsPath(folder);
 	let store: Conf<Record<string, unknown>>;
 	try {
 		store = open(folder);
