@@ -105,8 +105,9 @@ export function scoreBoard(subject: RuleSubject, worlds: readonly BuildFacts[]):
 /** What one criterion says of a board with one build. */
 export function measureIn(criterion: Criterion, subject: RuleSubject, facts: BuildFacts): Measure | null {
 	const values: Record<string, unknown> = {};
+	const inWorld = subject.facts === facts ? subject : { ...subject, facts };
 	for (const path of criterion.reads) {
-		const found = lookUpFact({ ...subject, facts }, path);
+		const found = lookUpFact(inWorld, path);
 		if (found.known) values[path] = found.value;
 	}
 	return criterion.measure(values);

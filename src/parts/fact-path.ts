@@ -77,6 +77,13 @@ export function pathParts(path: string): PathParts {
 	return parts;
 }
 
+const measuredRoots: ReadonlySet<string> = new Set(["plan", "headers", "power"]);
+
+/** Whether what stands at a path must be measured of the whole build first, which takes a while. */
+export function isMeasuredPath(path: string): boolean {
+	return measuredRoots.has(pathParts(path).root);
+}
+
 /** Looks one path up. Never throws; an unknown root is simply missing (a test holds all paths against the definitions). */
 export function lookUpFact(subject: FactSubject, path: string): FactLookup {
 	const { root, keys, inside: below } = pathParts(path);
