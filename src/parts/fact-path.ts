@@ -100,6 +100,28 @@ export function lookUpFact(subject: FactSubject, path: string): FactLookup {
 	return inside(have.part, keys, path);
 }
 
+/**
+ * Puts a fact under its path, if it is known. What is measured of the whole build is looked up when it is first read:
+ * that takes long, and many rules see from the rest that they need not know. Who has no M.2 drive needs no plan for it.
+ */
+export function addFact(values: Record<string, unknown>, path: string, subject: FactSubject): void {
+	if (!isMeasuredPath(path)) {
+		const found = lookUpFact(subject, path);
+		if (found.known) values[path] = found.value;
+		return;
+	}
+	Object.defineProperty(values, path, {
+		configurable: true,
+		enumerable: true,
+		get() {
+			const found = lookUpFact(subject, path);
+			const value = found.known ? found.value : undefined;
+			Object.defineProperty(values, path, { value, enumerable: found.known });
+			return value;
+		},
+	});
+}
+
 function isWant(root: string): root is keyof Wants {
 	return Object.hasOwn(noWants, root);
 }

@@ -1,5 +1,5 @@
 import type { Board } from "../parts/board.ts";
-import { type FactSubject, isMeasuredPath, lookUpFact, pathParts } from "../parts/fact-path.ts";
+import { addFact, type FactSubject, lookUpFact, pathParts } from "../parts/fact-path.ts";
 import type { AssumedFact } from "../reference/assumed-facts.ts";
 import type { Need, Rule } from "./define-rule.ts";
 import { cannotTell, type FactRead, type Finding, type Outcome, pass } from "./outcome.ts";
@@ -25,30 +25,8 @@ export function runRule(rule: Rule, subject: RuleSubject): Finding {
 			early = cannotTell([...new Set([...(early?.kind === "unknown" ? early.missing : []), found.missing])]);
 	}
 	if (early) return findingOf(rule, early, values, subject);
-	for (const path of rule.mayRead)
-		if (isMeasuredPath(path)) lookUpWhenRead(values, path, subject);
-		else {
-			const found = lookUpFact(subject, path);
-			if (found.known) values[path] = found.value;
-		}
+	for (const path of rule.mayRead) addFact(values, path, subject);
 	return findingOf(rule, rule.check(values), values, subject);
-}
-
-/**
- * What is measured of the whole build takes long, and many rules see from the rest that they need not know: who has no
- * M.2 drive needs no plan for it.
- */
-function lookUpWhenRead(values: Record<string, unknown>, path: string, subject: RuleSubject): void {
-	Object.defineProperty(values, path, {
-		configurable: true,
-		enumerable: true,
-		get() {
-			const found = lookUpFact(subject, path);
-			const value = found.known ? found.value : undefined;
-			Object.defineProperty(values, path, { value, enumerable: found.known });
-			return value;
-		},
-	});
 }
 
 /** What was read, and how each is known. */
