@@ -2,11 +2,15 @@ import { lockWalk, type WalkLock } from "../files/walk-lock.ts";
 import { UnwritableFile, writeFile } from "../files/write-file.ts";
 import { ownCommand } from "./own-command.ts";
 
+/** So many names are tried for a new walk while other programs take them. */
+const mostNames = 20;
+
 /** Keeps the answers in one file, held against other programs; a failure is told once, and the walk goes on. */
 export class AnswersKeeper {
 	private path: string | null;
 	private lock: WalkLock | null = null;
-	private failed = false;
+	/** Why the last answers could not be written; null: they were. */
+	private problem: string | null = null;
 	private saved = false;
 	private readonly newFile: () => string | null;
 
@@ -41,32 +45,39 @@ export class AnswersKeeper {
 		return this.path;
 	}
 
-	/** Writes the walk; returns what to say if it could not be kept, once. */
+	/** Writes the walk; returns what to say if it could not be kept, once for each reason. */
 	save(walk: object): string | null {
-		const isNew = this.path === null;
-		const file = this.path ?? this.newFile();
-		if (file === null) return this.fail("there is no home folder to put them in");
-		if (isNew && this.hold(file) !== null) return this.fail(`another window has just taken ${file}`);
-		try {
-			writeFile(file, `${JSON.stringify(walk, null, "\t")}\n`, {
-				// Another program may have taken the name just now.
-				replace: !isNew,
-				ownerOnly: true,
-				makeFolder: true,
-			});
-			this.saved = true;
-			return null;
-		} catch (error) {
-			if (!(error instanceof UnwritableFile)) throw error;
-			if (isNew) this.beginNew();
-			return this.fail(`${error.path}: ${error.reason}`);
+		const text = `${JSON.stringify(walk, null, "\t")}\n`;
+		for (let attempt = 1; ; attempt++) {
+			const isNew = this.path === null;
+			const file = this.path ?? this.newFile();
+			if (file === null) return this.fail("there is no home folder to put them in");
+			if (isNew && this.hold(file) !== null) {
+				// Two new walks began at the same moment: the other has this name, and the next is free.
+				if (attempt < mostNames) continue;
+				return this.fail(`another window has just taken ${file}`);
+			}
+			try {
+				// Another program may have taken a new name just now.
+				writeFile(file, text, { replace: !isNew, ownerOnly: true, makeFolder: true });
+				this.saved = true;
+				this.problem = null;
+				return null;
+			} catch (error) {
+				if (!(error instanceof UnwritableFile)) throw error;
+				if (isNew) this.beginNew();
+				if (isNew && error.exists && attempt < mostNames) continue;
+				return this.fail(`${error.path}: ${error.reason}`);
+			}
 		}
 	}
 
 	private fail(reason: string): string | null {
-		if (this.failed) return null;
-		this.failed = true;
-		return `Your answers cannot be kept (${reason}). The walk goes on; write the sheet before you leave.`;
+		const isTold = this.problem === reason;
+		this.problem = reason;
+		return isTold
+			? null
+			: `Your answers cannot be kept (${reason}). The walk goes on; write the sheet before you leave.`;
 	}
 
 	/** Whether anything was written so far. */
@@ -78,7 +89,8 @@ export class AnswersKeeper {
 	farewell(flags = ""): string {
 		if (!this.saved || this.path === null) return "";
 		const again = ownCommand(process.argv, process.env, process.cwd());
-		return `Your answers are kept in ${this.path}\nTo go on: ${again} --answers ${quoted(this.path)}${flags}\n`;
+		const last = this.problem === null ? "" : `Your last answers are not kept (${this.problem}).\n`;
+		return `${last}Your answers${last ? " before them" : ""} are kept in ${this.path}\nTo go on: ${again} --answers ${quoted(this.path)}${flags}\n`;
 	}
 
 	close(): void {

@@ -12,7 +12,7 @@ import { eventsSchemaName } from "./recorded-walk.ts";
 /** Writes every step of a walk into the file of --record. */
 export interface WalkRecorder {
 	/** The walk as it is before the steps that follow; again when another walk is taken up. */
-	readonly begin: (walk: AnswersFile) => void;
+	readonly begin: (walkNow: () => AnswersFile) => void;
 	readonly record: (event: WalkEvent) => void;
 	/** What to print once the walk is left. */
 	readonly farewell: () => string;
@@ -36,7 +36,8 @@ export function walkRecorder(
 	refuseTaken(path, replace);
 	const file: EventRecord = eventRecord(path, { replace });
 	return {
-		begin: ({ asOf, market, ...walk }) =>
+		begin: (walkNow) => {
+			const { asOf, market, ...walk } = walkNow();
 			file.begin({
 				schema: eventsSchemaName,
 				asOf,
@@ -44,7 +45,8 @@ export function walkRecorder(
 				market,
 				...(helper === null ? {} : { helper: helper.name }),
 				answers: { asOf, market, ...walk },
-			}),
+			});
+		},
 		record: file.add,
 		farewell: () => {
 			const problem = file.problem();

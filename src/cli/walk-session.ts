@@ -2,7 +2,7 @@ import { resolve } from "node:path";
 import { dataFolder, settingsFolder, walksFolder } from "../files/own-folders.ts";
 import { ownPartsPath } from "../files/own-parts-file.ts";
 import { readWalk } from "../files/read-answers.ts";
-import { type KeptWalks, keptWalks, newWalkFile } from "../files/saved-walks.ts";
+import { type KeptWalks, keptWalks, newWalkFile, tidyWalks } from "../files/saved-walks.ts";
 import { settingsPath } from "../files/settings.ts";
 import type { AnswersFile, OwnPart } from "../parts/answers-file.ts";
 import type { Screen } from "../screens/screen.ts";
@@ -71,6 +71,7 @@ export function openSession(
 	/** The market changes when an own part does, and then in one piece. */
 	let context: WalkContext = { market: start.market, asOf: today };
 	const folder = walksFolder(process.env, process.platform);
+	if (folder !== null) tidyWalks(folder);
 	const kept = args.answers === undefined ? walksNow() : noWalks;
 	const settings = keptSettings();
 	const words: string[] = [
@@ -106,7 +107,7 @@ export function openSession(
 		handedOver = fileNow();
 		state = coachedBy(helper.name, state);
 	}
-	recorder.begin(fileNow());
+	recorder.begin(fileNow);
 
 	function walksNow(open: string | null = null): KeptWalks {
 		if (folder === null) return noWalks;
@@ -209,7 +210,7 @@ export function openSession(
 				const { state: made, context: then } = exampleWalk();
 				context = then;
 				state = { ...made, saved: state.saved, settings: state.settings };
-				recorder.begin(fileNow());
+				recorder.begin(fileNow);
 				dispatch({ type: "shortlist" });
 				dispatch({ type: "tell", words: exampleWords });
 				break;
@@ -219,7 +220,7 @@ export function openSession(
 				context = beforeExample.context;
 				state = { ...beforeExample.state, settings: state.settings, notice: "You are back in your own walk." };
 				beforeExample = null;
-				recorder.begin(fileNow());
+				recorder.begin(fileNow);
 				break;
 			case "change-walks":
 				walksChanged(effect.change);
@@ -306,7 +307,7 @@ export function openSession(
 			if (!(error instanceof CommandError)) throw error;
 			return { type: "tell", words: error.message };
 		}
-		recorder.begin(fileNow());
+		recorder.begin(fileNow);
 		dispatch({ type: "next" });
 		return {
 			type: "tell",

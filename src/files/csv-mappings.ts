@@ -1,7 +1,7 @@
 import { existsSync } from "node:fs";
 import { join } from "node:path";
 import { BrokenJson, readJson } from "./read-json.ts";
-import { UnreadableFile } from "./read-text.ts";
+import { refusePipe, UnreadableFile } from "./read-text.ts";
 import { setAside } from "./set-aside.ts";
 import { writeFile } from "./write-file.ts";
 
@@ -59,6 +59,7 @@ function keyOf(head: readonly string[]): string {
 /** Null where there is no such file, or none that can be used. */
 function entriesIn(folder: string): readonly Entry[] | null {
 	try {
+		refusePipe(pathIn(folder));
 		const file = readJson(pathIn(folder)) as { schema?: unknown; mappings?: unknown } | null;
 		if (file?.schema !== schemaName || !Array.isArray(file.mappings)) return null;
 		return file.mappings.every(isEntry) ? file.mappings : null;

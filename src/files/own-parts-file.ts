@@ -6,7 +6,7 @@ import { checkParts } from "../parts/check-parts.ts";
 import type { PartsFile } from "../parts/market.ts";
 import { addPart, noParts, partsIn, removePart } from "./own-parts.ts";
 import { BrokenJson, parseJson } from "./read-json.ts";
-import { decodeText, reasonOf, UnreadableFile } from "./read-text.ts";
+import { decodeText, reasonOf, refusePipe, UnreadableFile } from "./read-text.ts";
 import { setAside } from "./set-aside.ts";
 import { soundParts } from "./sound-parts.ts";
 import { whileHeld } from "./while-held.ts";
@@ -155,6 +155,7 @@ function readPartsAt(
 }
 
 function bytesAt(path: string): Buffer | null {
+	refusePipe(path);
 	try {
 		return readFileSync(path);
 	} catch (error) {

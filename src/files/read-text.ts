@@ -62,6 +62,23 @@ function readBytes(path: string): Uint8Array {
 	}
 }
 
+/**
+ * Refuses what is no ordinary file among our own: reading a pipe that nobody writes into would never end. Where nothing
+ * lies, or it cannot be looked at, reading will tell.
+ *
+ * @throws UnreadableFile
+ */
+export function refusePipe(path: string): void {
+	let found: ReturnType<typeof statSync> | undefined;
+	try {
+		found = statSync(path, { throwIfNoEntry: false });
+	} catch {
+		return;
+	}
+	if (found && !found.isFile() && !found.isDirectory())
+		throw new UnreadableFile(path, "this is a pipe or a device, and a file was expected");
+}
+
 /** A pipe or a device tells no size beforehand and may never end. */
 function firstBytes(path: string, most: number): Uint8Array {
 	const file = openSync(path, "r");
@@ -154,4 +171,5 @@ const systemWords: Readonly<Record<string, string>> = {
 	EEXIST: "it exists already",
 	ENAMETOOLONG: "the name is too long",
 	ELOOP: "the links lead in a circle",
+	EFBIG: "no file may be as large as this one would be",
 };

@@ -2,11 +2,14 @@ import { accessSync, constants, existsSync, readdirSync, statSync } from "node:f
 import { basename, dirname, extname, join, resolve } from "node:path";
 import type { AnswersFile } from "../parts/answers-file.ts";
 import { cleanLine } from "../parts/clean-text.ts";
+import { holderOf } from "./lock-holder.ts";
 import { NewerFile } from "./newer-file.ts";
 import { readWalk } from "./read-answers.ts";
 import { BrokenJson } from "./read-json.ts";
-import { UnreadableFile } from "./read-text.ts";
+import { refusePipe, UnreadableFile } from "./read-text.ts";
 import { setAside } from "./set-aside.ts";
+import { removeStrays } from "./stray-files.ts";
+import { lockWalk } from "./walk-lock.ts";
 import { UnwritableFile } from "./write-file.ts";
 
 /** A walk kept in the folder. */
@@ -29,11 +32,14 @@ export interface KeptWalks {
 /** More are not listed; the newest are what a person looks for. */
 const mostListed = 20;
 
-/** A file name in the folder that no walk has yet: walk-2026-11-24.json, walk-2026-11-24-2.json. */
+/**
+ * A file name in the folder that no walk has yet, and no other program has taken for one: walk-2026-11-24.json,
+ * walk-2026-11-24-2.json.
+ */
 export function newWalkFile(folder: string, asOf: string): string {
 	for (let number = 1; ; number++) {
 		const path = join(folder, `walk-${asOf}${number > 1 ? `-${number}` : ""}.json`);
-		if (!existsSync(path)) return path;
+		if (!existsSync(path) && !existsSync(`${path}.lock`)) return path;
 	}
 }
 
@@ -88,11 +94,22 @@ export function nameOf({ name }: AnswersFile): string | null {
 	return cleanLine(name ?? "") || null;
 }
 
+/** Removes what killed programs left in the folder: half-written files, and locks of walks that nobody has open. */
+export function tidyWalks(folder: string): void {
+	removeStrays(folder);
+	for (const name of namesIn(folder, ".json.lock")) {
+		if (holderOf(join(folder, name)) === process.pid) continue;
+		// Whoever takes a lock that was left behind can let go of it.
+		const lock = lockWalk(join(folder, name.slice(0, -".lock".length)));
+		if (typeof lock !== "number") lock.release();
+	}
+}
+
 /** Names of the files in the folder that may be walks. */
-export function namesIn(folder: string): readonly string[] {
+export function namesIn(folder: string, ending: string = ".json"): readonly string[] {
 	try {
 		return readdirSync(folder)
-			.filter((name) => name.endsWith(".json"))
+			.filter((name) => name.endsWith(ending))
 			.sort();
 	} catch {
 		return []; // No folder yet, or none that can be read: then there is nothing to go on with.
@@ -102,6 +119,7 @@ export function namesIn(folder: string): readonly string[] {
 /** The walk in a file, or why there is none. */
 export function soundWalk(file: string): AnswersFile | "damaged" | "newer" | "unreadable" | "sheet" {
 	try {
+		refusePipe(file);
 		const { checked, inSheet } = readWalk(file);
 		return inSheet ? "sheet" : (checked.value ?? "damaged");
 	} catch (error) {

@@ -1,11 +1,14 @@
-import { linkSync, mkdirSync, rmSync, writeFileSync } from "node:fs";
-import { dirname } from "node:path";
-import { holderOf, isAlive } from "./lock-holder.ts";
+import { rmSync } from "node:fs";
+import { letGo, prepareLock, tryTake } from "./lock-file.ts";
+import { pause } from "./pause.ts";
 
 /** A walk held by this program until it is let go of. */
 export interface WalkLock {
 	readonly release: () => void;
 }
+
+/** Programs that come upon a lock left behind take turns, which takes some milliseconds. */
+const mostAttempts = 50;
 
 /**
  * Takes a walk for this program, so that two cannot write into one file. Makes the folder if there is none yet.
@@ -13,52 +16,29 @@ export interface WalkLock {
  * @returns the lock, or the number of the process that has the walk open
  */
 export function lockWalk(file: string): WalkLock | number {
-	const path = `${file}.lock`;
-	for (let attempt = 0; attempt < 2; attempt++) {
-		if (tryCreate(path)) return { release: () => release(path) };
-		const holder = holderOf(path);
-		if (holder !== null && holder !== process.pid && isAlive(holder)) return holder;
-		tryRemove(path); // Left behind by a program that was killed.
+	const lock = `${file}.lock`;
+	let mine: string | null = null;
+	try {
+		mine = prepareLock(lock);
+		for (let attempt = 0; attempt < mostAttempts; attempt++) {
+			const taken = tryTake(lock, mine);
+			if (typeof taken === "number") return taken;
+			if (taken) return { release: () => quietly(() => letGo(lock)) };
+			if (attempt > 0) pause(5);
+		}
+	} catch {
+		// Where no lock can be made (a folder that can only be read) there is nothing to guard, and writing will tell why.
+	} finally {
+		const made = mine;
+		if (made !== null) quietly(() => rmSync(made, { force: true }));
 	}
-	// Where no lock can be made (a folder that can only be read) there is nothing to guard.
 	return { release: () => {} };
 }
 
-/** Lets go of a lock, unless another program has taken it over. */
-function release(path: string): void {
-	if (holderOf(path) === process.pid) tryRemove(path);
-}
-
-function tryCreate(path: string): boolean {
-	const mine = `${path}.${process.pid}`;
+function quietly(work: () => void): void {
 	try {
-		mkdirSync(dirname(path), { recursive: true, mode: 0o700 });
-		// The lock appears with its holder in it, in one step: an empty one would look as if nobody held it.
-		writeFileSync(mine, String(process.pid), { mode: 0o600 });
-		return linked(mine, path);
+		work();
 	} catch {
-		return false;
-	} finally {
-		tryRemove(mine);
-	}
-}
-
-function linked(mine: string, path: string): boolean {
-	try {
-		linkSync(mine, path);
-		return true;
-	} catch (error) {
-		if ((error as { code?: string }).code === "EEXIST") return false;
-		// Some file systems, such as those of USB sticks, know no links.
-		writeFileSync(path, String(process.pid), { flag: "wx", mode: 0o600 });
-		return true;
-	}
-}
-
-function tryRemove(path: string): void {
-	try {
-		rmSync(path, { force: true });
-	} catch {
-		// It cannot be guarded then, and writing will tell why.
+		// A lock that stays is taken over by the next program.
 	}
 }

@@ -1,4 +1,3 @@
-import { randomBytes } from "node:crypto";
 import {
 	accessSync,
 	closeSync,
@@ -7,14 +6,15 @@ import {
 	fsyncSync,
 	linkSync,
 	lstatSync,
-	mkdirSync,
 	openSync,
 	renameSync,
 	rmSync,
 	writeSync,
 } from "node:fs";
 import { dirname, resolve } from "node:path";
+import { makeFolder as makeFolderAt } from "./make-folder.ts";
 import { reasonOf } from "./read-text.ts";
+import { nameBeside, removeStraysOnce } from "./stray-files.ts";
 
 /** A file could not be written; nothing that was there before is lost. */
 export class UnwritableFile extends Error {
@@ -42,18 +42,19 @@ export interface WriteOptions {
 
 /**
  * Writes a file whole or not at all: into a new file beside it, flushed to the disk, then put in place in one step. A
- * file that is replaced keeps who may read and write it.
+ * file that is replaced keeps who may read and write it. What a killed program left half-written beside it is removed.
  *
  * @returns the full path
  * @throws UnwritableFile, also for a file that may only be read; `exists` tells that a file is there and was kept
  */
 export function writeFile(path: string, text: string, { replace, ownerOnly, makeFolder }: WriteOptions): string {
 	const target = resolve(path);
-	const beside = `${target}.${randomBytes(6).toString("hex")}.tmp`;
+	const beside = nameBeside(target);
 	let made = false;
 	try {
 		const modeBefore = replace ? writableMode(target) : null;
-		if (makeFolder) mkdirSync(dirname(target), { recursive: true, mode: ownerOnly ? 0o700 : 0o777 });
+		if (makeFolder) makeFolderAt(dirname(target), ownerOnly ? 0o700 : 0o777);
+		removeStraysOnce(target);
 		// "wx" follows no link and overwrites nothing.
 		const file = openSync(beside, "wx", ownerOnly ? 0o600 : 0o666);
 		made = true;

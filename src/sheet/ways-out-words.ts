@@ -76,8 +76,11 @@ function countedBoards(count: number): string {
 	return `${count} ${count === 1 ? "board" : "boards"}`;
 }
 
+/** In the order of their names, so that the order in which the boards were given changes no word. */
 function named(ids: readonly string[], { market }: Judgement): string {
-	const names = ids.map((id) => findPart(market, "board", id)?.name ?? id);
+	const names = ids
+		.map((id) => findPart(market, "board", id)?.name ?? id)
+		.sort((one, other) => (one === other ? 0 : one < other ? -1 : 1));
 	return names.length > mostNames + 1
 		? `${names.slice(0, mostNames).join(", ")} and ${names.length - mostNames} more`
 		: listed(names);

@@ -1,0 +1,4 @@
+/** Does nothing for some milliseconds. Nothing else goes on meanwhile. */
+export function pause(ms: number): void {
+	Atomics.wait(new Int32Array(new SharedArrayBuffer(4)), 0, 0, ms);
+}
