@@ -1,6 +1,5 @@
 import type { Board } from "../parts/board.ts";
 import { factAt } from "../parts/fact-list.ts";
-import type { Market } from "../parts/market.ts";
 
 export type TrialValue = boolean | number | string;
 
@@ -16,16 +15,17 @@ const mostTrials = 12;
 
 /**
  * Values that a missing fact of a board may turn out to have: both answers, all choices of its definition, or the numbers
- * that boards usually have and those of this market, rising. None for lists and texts, which cannot be gone through.
+ * that boards usually have and those of the boards at hand, rising. None for lists and texts, which cannot be gone through.
  *
+ * @param boards those left: what is out anyhow changes nothing that is told of the others
  * @param path below the board, such as "powerDelivery.stageRatingA"
  */
-export function trialsOf(market: Market, path: string): readonly TrialValue[] {
+export function trialsOf(boards: readonly Board[], path: string): readonly TrialValue[] {
 	const fact = factAt("board", path);
 	if (fact?.form === "yes or no") return [false, true];
 	if (fact?.form === "choice") return fact.choices ?? [];
 	if (fact?.form !== "number" && fact?.form !== "whole number") return [];
-	const seen = market.parts.board.flatMap((board) => {
+	const seen = boards.flatMap((board) => {
 		const value = valueAt(board, path);
 		return typeof value === "number" ? [value] : [];
 	});

@@ -35,6 +35,7 @@ export function overtakesIf(judgement: Judgement, board: Ranked, other: Ranked):
 	const { market, build } = judgement;
 	const weights = new Map(board.score.parts.map(({ criterionId, weight }) => [criterionId, weight]));
 	const worlds = board.judged.possibleWorlds.flatMap((index) => build.worlds[index]?.facts ?? []);
+	const left = judgement.boards.filter(({ verdict }) => verdict !== "does-not-fit").map((judged) => judged.board);
 	const passesNow = board.expected > other.expected;
 	const expectedWith = (path: string, value: TrialValue) => {
 		const changed = withFact(board.judged.board, path, value);
@@ -43,7 +44,7 @@ export function overtakesIf(judgement: Judgement, board: Ranked, other: Ranked):
 		return (score.mid * worlds.length) / build.worlds.length;
 	};
 	const turningOf = (path: string, part: ScorePart): Turning | null => {
-		const trials = trialsOf(market, path);
+		const trials = trialsOf(left, path);
 		if (trials.length === 0) return measureThatTurns(board, part, other, !passesNow);
 		// Level is on neither side.
 		const turning = trials.filter((value) => {

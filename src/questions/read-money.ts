@@ -1,5 +1,8 @@
 import { isCurrency, type Money, minorDigits } from "../parts/money.ts";
 
+/** In letters; a thousand millions with its currency takes fewer. Longer ones need not be gone through. */
+const longestSum = 40;
+
 /**
  * Reads a sum as people type it: "180", "180.50", "180,50", "EUR 180", "1 200 EUR", "1.200,00 EUR". A single point or
  * comma before one or two last digits is a decimal sign, else it groups thousands.
@@ -7,9 +10,9 @@ import { isCurrency, type Money, minorDigits } from "../parts/money.ts";
  * @returns null when it is no sum, or larger than any part costs
  */
 export function readMoney(text: string, defaultCurrency: string): Money | null {
-	const match = /^\s*(?<before>[A-Za-z]{3}|€|\$|£)?\s*(?<figure>\d[\d\s.,']*)\s*(?<after>[A-Za-z]{3}|€|\$|£)?\s*$/.exec(
-		text,
-	);
+	const told = text.trim().replace(/\s+/g, " ");
+	if (told.length > longestSum) return null;
+	const match = /^(?<before>[A-Za-z]{3}|€|\$|£)?\s?(?<figure>\d[\d\s.,']*)(?<after>[A-Za-z]{3}|€|\$|£)?$/.exec(told);
 	const { before, figure, after } = match?.groups ?? {};
 	if (!figure || (before && after)) return null;
 	const currency = codeOf(before ?? after, defaultCurrency);

@@ -15,6 +15,7 @@ const benches = [
 	"next-question",
 	"advise-on-many-boards",
 	"key-to-repaint",
+	"files-and-forms",
 	"bytes-per-key",
 ];
 const asked = process.argv.slice(2);

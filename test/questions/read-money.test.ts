@@ -88,3 +88,9 @@ test("no text makes it throw, and what it gives is a sum of money", () => {
 		}),
 	);
 });
+
+test("ten thousand line ends behind a sum take no time, and no sum is that long", () => {
+	expect(readMoney(`1 234${"\r\n".repeat(5000)}`, "EUR")).toEqual({ minor: 123_400, currency: "EUR" });
+	expect(readMoney(`1${" 2".repeat(5000)}`, "EUR")).toBeNull();
+	expect(readMoney(`1${"'".repeat(20_000)}!`, "EUR")).toBeNull();
+});
