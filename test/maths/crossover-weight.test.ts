@@ -65,8 +65,8 @@ describe("crossover weight", () => {
 	});
 
 	test("refuses lists of different length", () => {
-		expect(() => crossoverWeight([1, 1], [1], [1, 2], [0])).toThrow(RangeError);
-		expect(() => crossoverWeight([1, 1], [1, 2], [1], [0])).toThrow(RangeError);
+		expect(() => crossoverWeight([1, 1], [1], [1, 2], [0])).toThrow("1 and 2 values but 2 weights");
+		expect(() => crossoverWeight([1, 1], [1, 2], [1], [0])).toThrow("2 and 1 values but 2 weights");
 	});
 });
 

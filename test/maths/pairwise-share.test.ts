@@ -45,8 +45,8 @@ describe("share of weights under which one is ahead", () => {
 	});
 
 	test("refuses a criterion without difference or that stands twice", () => {
-		expect(() => pairwiseShare(noOrder(2), [1])).toThrow(RangeError);
-		expect(() => pairwiseShare({ tiers: [[0]], free: [0] }, [1])).toThrow(RangeError);
+		expect(() => pairwiseShare(noOrder(2), [1])).toThrow("criterion 1 has no difference");
+		expect(() => pairwiseShare({ tiers: [[0]], free: [0] }, [1])).toThrow("a criterion stands twice: 0, 0");
 	});
 
 	test("both sides and what is level make the whole", () => {

@@ -42,10 +42,12 @@ test("takes one draw a weight, sample by sample, so that more samples only add t
 });
 
 test.each([
-	[-1, 3],
-	[2.5, 3],
-	[2, -1],
-	[2, Number.NaN],
-])("refuses %d criteria with %d samples", (criteria, samples) => {
-	expect(() => simplexSamples(seededDraws(1), criteria, samples)).toThrow(RangeError);
+	[-1, 3, -1],
+	[2.5, 3, 2.5],
+	[2, -1, -1],
+	[2, Number.NaN, Number.NaN],
+])("refuses %d criteria with %d samples", (criteria, samples, count) => {
+	expect(() => simplexSamples(seededDraws(1), criteria, samples)).toThrow(
+		`a count must be a whole number, not ${count}`,
+	);
 });
