@@ -85,6 +85,11 @@ describe("narrowest crossover", () => {
 		expect(narrowest?.to).toBeCloseTo(0.6, 12);
 	});
 
+	test("of equal changes the first rival's and the first criterion's", () => {
+		const rival = [0, 1];
+		expect(narrowestCrossover([0.75, 0.25], [1, 0], [rival, rival])).toMatchObject({ rival: 0, criterion: 0 });
+	});
+
 	test("null where no rival is better on anything, or there is none", () => {
 		expect(
 			narrowestCrossover(
