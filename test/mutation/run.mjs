@@ -39,7 +39,8 @@ async function mutate({ folder, path, share }) {
 		// No single test covers what runs while a file is loaded: each such change would cost a run of all tests.
 		ignoreStatic: true,
 		concurrency: Number(process.env["MUTATION_CONCURRENCY"] ?? 1),
-		timeoutMS: 10_000,
+		// Long, since a busy machine must not count as a loop without end.
+		timeoutMS: 20_000,
 		timeoutFactor: 1.25,
 		incremental: true,
 		incrementalFile: reportOf(path),
