@@ -40,7 +40,7 @@ async function mutate({ folder, path, share }) {
 		ignoreStatic: true,
 		concurrency: Number(process.env["MUTATION_CONCURRENCY"] ?? 1),
 		// Long, since a busy machine must not count as a loop without end.
-		timeoutMS: 20_000,
+		timeoutMS: 10_000,
 		timeoutFactor: 1.25,
 		incremental: true,
 		incrementalFile: reportOf(path),
