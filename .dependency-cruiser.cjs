@@ -36,7 +36,7 @@ const mayImport = {
 	// ui never reads keys, so it needs nothing of Node's.
 	ui: { folders: ["screens"], packages: ["ink", "ink-select-input", "react", "string-width"] },
 	plain: { folders: ["screens"], node: ["readline", "readline/promises"] },
-	reading: { folders: ["parts", "reference"] },
+	reading: { folders: ["parts", "reference"], files: ["src/maths/once.ts"] },
 	files: { folders: ["parts", "reading"], files: ["src/walk/saved-"], packages: ["conf", "csv-parse"], node: "all" },
 	cli: {
 		folders: [...upToChoose, "choose", "walk", "sheet", "screens", "plain", "reading", "files"],

@@ -2,6 +2,7 @@ import { relative, resolve } from "node:path";
 import { fileURLToPath } from "node:url";
 import { build } from "esbuild";
 import { licenceNotices } from "./licence-notices.mjs";
+import { partsAsText, withoutSchemaPackages } from "./lighter-bundle.mjs";
 import { publishFiles } from "./publish-files.mjs";
 import { withoutDevtools } from "./without-devtools.mjs";
 
@@ -36,7 +37,7 @@ export async function bundle({ root = ourRoot, entry = "src/cli/main.ts", outdir
 		target: "node20",
 		// Development React is slower and keeps a record of every repaint for ever.
 		define: { "process.env.NODE_ENV": '"production"' },
-		plugins: [withoutDevtools],
+		plugins: [withoutDevtools, withoutSchemaPackages, partsAsText],
 		// Some packages are CommonJS and call require for Node's own modules.
 		banner: {
 			js: 'import { createRequire as createRequireHere } from "node:module"; const require = createRequireHere(import.meta.url);',

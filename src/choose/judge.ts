@@ -93,6 +93,8 @@ interface RulePlan {
 	/** What the rule says of a board in one world of each group, and which group each world belongs to. */
 	readonly groups: readonly FindingOnBoard[];
 	readonly groupOfWorld: readonly number[];
+	/** Whether the rule can stop any board in each world. */
+	readonly mayStop: readonly boolean[];
 }
 
 function planOf(rule: Rule, seen: (facts: BuildFacts) => string, market: Market, worlds: readonly World[]): RulePlan {
@@ -105,7 +107,8 @@ function planOf(rule: Rule, seen: (facts: BuildFacts) => string, market: Market,
 		places.set(key, groups.length);
 		return groups.push(findingsOfMarket(market, rule, facts, key)) - 1;
 	});
-	return { rule, groups, groupOfWorld };
+	const mayStop = worlds.map(({ facts }) => rule.severity === "stops" && (rule.mayStop?.(facts) ?? true));
+	return { rule, groups, groupOfWorld, mayStop };
 }
 
 /** The rules of one judgement: all of them, those that can stop a board, and these with the quick ones first. */
@@ -133,7 +136,8 @@ function judgeBoard(
 	const inWorld = ({ groups, groupOfWorld }: RulePlan, world: number) =>
 		(groups[groupOfWorld[world] ?? 0] as FindingOnBoard)(index);
 	const worlds = build.worlds.map((_, world) => world);
-	const isStopped = (plan: RulePlan, world: number) => inWorld(plan, world).verdict === "does-not-fit";
+	const isStopped = (plan: RulePlan, world: number) =>
+		plan.mayStop[world] === true && inWorld(plan, world).verdict === "does-not-fit";
 	const stopIn = worlds.map((world) => quickFirst.find((plan) => isStopped(plan, world)));
 	const possible = worlds.filter((world) => !stopIn[world]);
 	const certain = possible.filter((world) => quickFirst.every((plan) => inWorld(plan, world).verdict === "fits"));

@@ -1,6 +1,7 @@
 import { criterionById } from "../criteria/all-criteria.ts";
 import type { Criterion } from "../criteria/define-criterion.ts";
 import { unknownThreshold } from "../maths/unknown-threshold.ts";
+import { marketLike } from "../parts/make-market.ts";
 import { type TrialValue, trialsOf, withFact } from "./fact-trials.ts";
 import { subjectsWith } from "./findings-of-market.ts";
 import type { Judgement } from "./judge.ts";
@@ -37,7 +38,7 @@ export function overtakesIf(judgement: Judgement, board: Ranked, other: Ranked):
 	const passesNow = board.expected > other.expected;
 	const expectedWith = (path: string, value: TrialValue) => {
 		const changed = withFact(board.judged.board, path, value);
-		const alone = { ...market, parts: { ...market.parts, board: [changed] } };
+		const alone = marketLike(market, { ...market.parts, board: [changed] });
 		const score = scoreOf(measureBoard(subjectsWith(alone, build.facts)(0), worlds), weights);
 		return (score.mid * worlds.length) / build.worlds.length;
 	};

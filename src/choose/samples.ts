@@ -222,7 +222,8 @@ function valuesOf(
 
 function partInWorld(part: ScorePart, at: number, boardId: string): SampledPart {
 	const { low, high }: Interval = part.byWorld[at] ?? part.value;
-	return { low, high, stream: streamOf(part, boardId) };
+	// Where it is known nothing is drawn.
+	return { low, high, stream: low === high ? 0 : streamOf(part, boardId) };
 }
 
 /**

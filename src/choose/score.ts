@@ -2,9 +2,10 @@ import { allCriteria } from "../criteria/all-criteria.ts";
 import type { Criterion, Measure } from "../criteria/define-criterion.ts";
 import { centroidOfTiers } from "../maths/centroid-of-tiers.ts";
 import { exactly, type Interval, mid } from "../maths/interval.ts";
+import { once } from "../maths/once.ts";
 import { valueOverInterval } from "../maths/piecewise-linear.ts";
 import type { BuildFacts } from "../parts/build.ts";
-import { lookUpFact } from "../parts/fact-path.ts";
+import { addFact } from "../parts/fact-path.ts";
 import type { RuleSubject } from "../rules/run-rule.ts";
 
 /** One criterion's share in a board's score. */
@@ -69,6 +70,7 @@ export function scoreOf(measured: MeasuredBoard, weights: ReadonlyMap<string, nu
 		const ends = { low: criterion.scale[0]?.[0] ?? 0, high: criterion.scale.at(-1)?.[0] ?? 0 };
 		let at = 0;
 		const byWorld = measures.map((measure) => (measure === null ? value : (values[at++] ?? value)));
+		const missing = once(() => [...new Set(known.flatMap((measure) => measure.missing))]);
 		const mean = byWorld.reduce((sum, one) => sum + mid(one), 0) / byWorld.length;
 		return [
 			{
@@ -80,7 +82,10 @@ export function scoreOf(measured: MeasuredBoard, weights: ReadonlyMap<string, nu
 					...(known.length > 0
 						? hull(known)
 						: { low: Math.min(ends.low, ends.high), high: Math.max(ends.low, ends.high) }),
-					missing: [...new Set(known.flatMap(({ missing }) => missing))],
+					// To find out what would settle a plan takes many plans more; it is told of a few boards only.
+					get missing() {
+						return missing();
+					},
 					...noteOf(known),
 				},
 			},
@@ -105,10 +110,8 @@ export function scoreBoard(subject: RuleSubject, worlds: readonly BuildFacts[]):
 /** What one criterion says of a board with one build. */
 export function measureIn(criterion: Criterion, subject: RuleSubject, facts: BuildFacts): Measure | null {
 	const values: Record<string, unknown> = {};
-	for (const path of criterion.reads) {
-		const found = lookUpFact({ ...subject, facts }, path);
-		if (found.known) values[path] = found.value;
-	}
+	const inWorld = subject.facts === facts ? subject : { ...subject, facts };
+	for (const path of criterion.reads) addFact(values, path, inWorld);
 	return criterion.measure(values);
 }
 

@@ -6,7 +6,7 @@ import cases from "../../data/demo/cases.json" with { type: "json" };
 import otherParts from "../../data/demo/other-parts.json" with { type: "json" };
 import platforms from "../../data/demo/platforms.json" with { type: "json" };
 import processors from "../../data/demo/processors.json" with { type: "json" };
-import { makeMarket } from "../parts/make-market.ts";
+import { makeMarket, marketLike } from "../parts/make-market.ts";
 import type { Market, PartsFile } from "../parts/market.ts";
 import { partKindNames, partKinds } from "../parts/part-kinds.ts";
 
@@ -42,7 +42,7 @@ export function marketWithOwn(
 	const version = "your own parts";
 	const { parts } = makeMarket(version, [own, ...demoFiles.map((file) => onlyNamed(file, named))]).market;
 	// Which invented parts answers name changes with each answer; it is no other market.
-	return { ...makeMarket(version, [own]).market, parts };
+	return marketLike(makeMarket(version, [own]).market, parts);
 }
 
 function onlyNamed(file: PartsFile, named: ReadonlySet<string>): PartsFile {

@@ -57,7 +57,8 @@ interface FastPart {
 	readonly name: string;
 	readonly low: number;
 	readonly high: number;
-	readonly missing: readonly string[];
+	/** Asked for a few boards only; it may take many plans to tell. */
+	readonly missing: () => readonly string[];
 }
 
 /**
@@ -94,7 +95,9 @@ export const fullSpeed = defineCriterion({
 		return {
 			low: mean("low"),
 			high: mean("high"),
-			missing: [...new Set(parts.flatMap(({ missing }) => missing))],
+			get missing() {
+				return [...new Set(parts.flatMap(({ missing }) => missing()))];
+			},
 			...(note ? { note } : {}),
 		};
 	},
@@ -113,22 +116,23 @@ function partOf({ device, best, worst, hasPlace }: PlannedThing, facts: Facts): 
 	const isGraphics = device.kind === "graphics card";
 	if (isGraphics && (facts.graphicsCard ?? "unknown") === "unknown") return null;
 	const { name } = device;
-	if (hasPlace === "no") return { name, low: 0, high: 0, missing: [] };
+	if (hasPlace === "no") return { name, low: 0, high: 0, missing: () => [] };
 	const values = [best, worst].flatMap((placed) => (placed ? worthOf(placed) : []));
 	const isUnsure = hasPlace === "unknown" || worst === null;
 	const low = isUnsure ? 0 : Math.min(...values);
 	const high = best ? Math.max(...values) : 1;
-	if (low === high) return { name, low, high, missing: [] };
+	if (low === high) return { name, low, high, missing: () => [] };
 	const list = best ? listOf(best) : isGraphics || device.kind === "card" ? "board.cardSlots" : "board.m2Sockets";
 	const isOpen = best !== null && (best.connector.generation === null || best.connector.wiredLanes === null);
-	const found = isUnsure
-		? (facts["plan.missing"] ?? [])
-		: [
-				...(isOpen ? [list] : []),
-				...(facts["plan.openLimits"] ?? []),
-				...(facts["board.sharing"] || best?.lanes === worst?.lanes ? [] : ["board.sharing"]),
-			];
-	return { name, low, high, missing: found.length > 0 ? found : [list] };
+	const found = () =>
+		isUnsure
+			? (facts["plan.missing"] ?? [])
+			: [
+					...(isOpen ? [list] : []),
+					...(facts["plan.openLimits"] ?? []),
+					...(facts["board.sharing"] || best?.lanes === worst?.lanes ? [] : ["board.sharing"]),
+				];
+	return { name, low, high, missing: () => (found().length > 0 ? found() : [list]) };
 }
 
 function listOf({ connector }: PlacedDevice): string {
@@ -188,7 +192,7 @@ function memoryOf(facts: Facts): FastPart | null {
 		...(highest === undefined && mayRaise !== false ? ["board.memory.highestMtPerS"] : []),
 		...(isListed || mayRaise === true ? [] : ["processor.memory.rates"]),
 	];
-	return { name: "your memory", low, high, missing: low < high ? missing : [] };
+	return { name: "your memory", low, high, missing: () => (low < high ? missing : []) };
 }
 
 function highestListed(

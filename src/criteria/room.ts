@@ -42,7 +42,10 @@ export const room = defineCriterion({
 		return {
 			low: (plan.fewest + (placed ?? 0)) / wanted,
 			high: (plan.most + (placed ?? kits)) / wanted,
-			missing: [...plan.missing, ...(kits > 0 && free === undefined ? ["board.memory.slots"] : [])],
+			// To find out takes many plans more.
+			get missing() {
+				return [...plan.missing, ...(kits > 0 && free === undefined ? ["board.memory.slots"] : [])];
+			},
 		};
 	},
 	says: ({ low, high }) => {

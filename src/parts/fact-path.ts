@@ -77,6 +77,13 @@ export function pathParts(path: string): PathParts {
 	return parts;
 }
 
+const measuredRoots: ReadonlySet<string> = new Set(["plan", "headers", "power"]);
+
+/** Whether what stands at a path must be measured of the whole build first, which takes a while. */
+export function isMeasuredPath(path: string): boolean {
+	return measuredRoots.has(pathParts(path).root);
+}
+
 /** Looks one path up. Never throws; an unknown root is simply missing (a test holds all paths against the definitions). */
 export function lookUpFact(subject: FactSubject, path: string): FactLookup {
 	const { root, keys, inside: below } = pathParts(path);
@@ -91,6 +98,28 @@ export function lookUpFact(subject: FactSubject, path: string): FactLookup {
 	if (keys.length === 0) return { known: true, value: have.state };
 	if (have.state !== "have") return { known: false, missing: root, state: have.state };
 	return inside(have.part, keys, path);
+}
+
+/**
+ * Puts a fact under its path, if it is known. What is measured of the whole build is looked up when it is first read:
+ * that takes long, and many rules see from the rest that they need not know. Who has no M.2 drive needs no plan for it.
+ */
+export function addFact(values: Record<string, unknown>, path: string, subject: FactSubject): void {
+	if (!isMeasuredPath(path)) {
+		const found = lookUpFact(subject, path);
+		if (found.known) values[path] = found.value;
+		return;
+	}
+	Object.defineProperty(values, path, {
+		configurable: true,
+		enumerable: true,
+		get() {
+			const found = lookUpFact(subject, path);
+			const value = found.known ? found.value : undefined;
+			Object.defineProperty(values, path, { value, enumerable: found.known });
+			return value;
+		},
+	});
 }
 
 function isWant(root: string): root is keyof Wants {

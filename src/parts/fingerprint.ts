@@ -20,11 +20,36 @@ export function fingerprintOf(value: unknown): string {
 	return high.toString(16).padStart(8, "0") + low.toString(16).padStart(8, "0");
 }
 
-/** The JSON of a value, the same in whatever order its keys stand. */
+/** The JSON of a value, the same in whatever order its keys stand; `value` is one that JSON can hold. */
 export function sortedJson(value: unknown): string {
-	return JSON.stringify(value, (_key, item) =>
-		item !== null && typeof item === "object" && !Array.isArray(item)
-			? Object.fromEntries(Object.entries(item).sort(([a], [b]) => (a < b ? -1 : a > b ? 1 : 0)))
-			: item,
-	);
+	if (typeof value !== "object" || value === null) return JSON.stringify(value) ?? "null";
+	let text = "";
+	if (Array.isArray(value)) {
+		for (const item of value) text += `${text === "" ? "" : ","}${sortedJson(item)}`;
+		return `[${text}]`;
+	}
+	for (const key of inOrder(Object.keys(value))) {
+		const item: unknown = (value as Record<string, unknown>)[key];
+		// As JSON does: a key without a value is none.
+		if (item !== undefined) text += `${text === "" ? "" : ","}${keyText(key)}:${sortedJson(item)}`;
+	}
+	return `{${text}}`;
+}
+
+const keyTexts = new Map<string, string>();
+/** There are only as many keys as facts, but for what a file of rubbish brings. */
+const mostKeyTexts = 2000;
+
+function keyText(key: string): string {
+	const known = keyTexts.get(key) ?? JSON.stringify(key);
+	if (keyTexts.size < mostKeyTexts) keyTexts.set(key, known);
+	return known;
+}
+
+/** By their letters; those that are whole numbers stand first, as in every object. */
+function inOrder(keys: readonly string[]): readonly string[] {
+	const sorted = keys.toSorted();
+	return sorted.some((key) => key >= "0" && key < ":")
+		? Object.keys(Object.fromEntries(sorted.map((key) => [key, 0])))
+		: sorted;
 }

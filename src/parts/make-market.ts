@@ -24,5 +24,28 @@ export function makeMarket(
 			return [kind, [...byId.values()]];
 		}),
 	) as unknown as Market["parts"];
-	return { market: { version, fingerprint: fingerprintOf(parts), parts }, clashes };
+	let fingerprint: string | null = null;
+	return {
+		market: {
+			version,
+			// Only what is kept or told needs it, and the first screen waits for neither.
+			get fingerprint() {
+				fingerprint ??= fingerprintOf(parts);
+				return fingerprint;
+			},
+			parts,
+		},
+		clashes,
+	};
+}
+
+/** A market that is called and known as another, with other parts. */
+export function marketLike(market: Market, parts: Market["parts"]): Market {
+	return {
+		version: market.version,
+		get fingerprint() {
+			return market.fingerprint;
+		},
+		parts,
+	};
 }

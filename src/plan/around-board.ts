@@ -1,8 +1,16 @@
 import type { BuildFacts } from "../parts/build.ts";
 import type { BuildAround } from "./problem.ts";
 
-/** The facts of a build that a plan looks at. */
+const known = new WeakMap<BuildFacts, BuildAround>();
+
+/** The facts of a build that a plan looks at; the same object each time, since it is asked for with every board. */
 export function buildAround(facts: BuildFacts): BuildAround {
+	const around = known.get(facts) ?? whatPlansSee(facts);
+	known.set(facts, around);
+	return around;
+}
+
+function whatPlansSee(facts: BuildFacts): BuildAround {
 	const processor = facts.processor.state === "have" ? facts.processor.part : undefined;
 	return {
 		processor: {

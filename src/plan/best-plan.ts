@@ -1,9 +1,10 @@
 import { addGains, bestAssignment, compareGains, type Gains, noGains } from "../maths/best-assignment.ts";
 import type { Connector } from "./connector.ts";
 import { type Device, isCard } from "./device.ts";
-import { type Goal, gainFor, goalsFor, type Standing } from "./goals.ts";
+import { boundOf, type Goal, gainFor, goalsFor, type Standing } from "./goals.ts";
 import { type Way, wayIn } from "./goes-in.ts";
 import { countOff, type GroupSetting, lanesIn, settingsToTry, untouched } from "./group-modes.ts";
+import { gainsPacking } from "./packed-gains.ts";
 import { caseLeaves, type PlanProblem } from "./problem.ts";
 import { isWide, type Seating, seatingsOf } from "./seats.ts";
 
@@ -31,19 +32,22 @@ export interface BestPlan {
  */
 export function bestPlan(problem: PlanProblem): BestPlan {
 	const table = gainsTable(problem);
-	const keptOn = table.goals.findIndex(({ goal }) => goal === "kept on");
 	const options = settingsToTry(problem.groups, problem.devices.some(isLater));
 	const seatings = seatingsOf(problem);
 	let best: BestPlan | null = null;
 	searchFrom([]);
-	return best ?? { placements: problem.devices.map(() => null), settings: [], gains: [] };
+	// For the compiler: it does not see what the function does.
+	const found = best as BestPlan | null;
+	return found
+		? { ...found, gains: gainsOfPlan(problem, table.goals, found) }
+		: { placements: problem.devices.map(() => null), settings: [], gains: [] };
 
 	/** Goes through all that begins with these settings, group by group. */
 	function searchFrom(settings: readonly GroupSetting[]): void {
 		const lanes = lanesIn(problem, settings);
 		const isUntouched = untouched(problem, settings);
 		const off = countOff(problem, settings);
-		const ofModes = table.goals.map((_, index) => (index === keptOn ? -off : 0));
+		const ofModes = table.ofKeptOn(-off);
 		if (best && compareGains(mostAlone(problem, table, { lanes, isUntouched }, ofModes), best.gains) <= 0) return;
 		const next = options[settings.length];
 		if (next) {
@@ -94,9 +98,11 @@ interface Surroundings extends Seating {
 /** Of any one link (PCI Express). */
 const mostLanes = 16;
 
-/** Ways in and gains, each worked out once a problem. */
+/** Ways in and gains, each worked out once a problem. Gains are packed: see gainsPacking. */
 interface GainsTable {
 	readonly goals: readonly Goal[];
+	/** The gains of so many connectors kept on, and nothing else. */
+	readonly ofKeptOn: (count: number) => Gains;
 	readonly wayOf: (device: number, connector: number) => Way | null;
 	readonly gainsOf: (device: number, connector: number, standing: Standing) => Gains;
 }
@@ -104,6 +110,7 @@ interface GainsTable {
 function gainsTable(problem: PlanProblem): GainsTable {
 	const { connectors, devices } = problem;
 	const goals = goalsFor(problem);
+	const pack = gainsPacking(goals.map((goal) => boundOf(goal, problem)));
 	const ways = devices.map((device) =>
 		connectors.map((connector) =>
 			isCard(device) && !isWide(device) && !caseLeaves(problem, device, connector.row)
@@ -114,6 +121,7 @@ function gainsTable(problem: PlanProblem): GainsTable {
 	const known = new Map<number, Gains>();
 	return {
 		goals,
+		ofKeptOn: (count) => pack(goals.map(({ goal }) => (goal === "kept on" ? count : 0))),
 		wayOf: (device, connector) => ways[device]?.[connector] ?? null,
 		gainsOf: (device, connector, standing) => {
 			const { lanes, isUpright, isBuried, isInItsAir } = standing;
@@ -122,11 +130,30 @@ function gainsTable(problem: PlanProblem): GainsTable {
 			const one = devices[device] as Device;
 			const gains =
 				known.get(key) ??
-				goals.map((goal) => gainFor(goal, one, connectors[connector] as Connector, connector, standing));
+				pack(goals.map((goal) => gainFor(goal, one, connectors[connector] as Connector, connector, standing)));
 			known.set(key, gains);
 			return gains;
 		},
 	};
+}
+
+/** What a plan is worth, goal by goal. */
+function gainsOfPlan(
+	problem: PlanProblem,
+	goals: readonly Goal[],
+	{ placements, settings }: Pick<BestPlan, "placements" | "settings">,
+): Gains {
+	const off = countOff(problem, settings);
+	const placed = placements.flatMap((placement, device) =>
+		placement ? [{ ...placement, device: problem.devices[device] as Device }] : [],
+	);
+	return goals.map((goal) =>
+		placed.reduce(
+			(sum, { device, connector, standing }) =>
+				sum + gainFor(goal, device, problem.connectors[connector] as Connector, connector, standing),
+			goal.goal === "kept on" ? 0 - off : 0,
+		),
+	);
 }
 
 /** How a device stands in a connector, whatever else is there; null where it cannot. */

@@ -127,6 +127,33 @@ export function gainFor(
 	}
 }
 
+/** Of any link that gains are reckoned with: sixteen lanes of generation 6, and some more (PCI-SIG: 121 GB/s). */
+const mostMbytesPerS = 131_072;
+
+/** The most that all devices together gain for a goal, either way. */
+export function boundOf(goal: Goal, { devices, connectors }: Pick<PlanProblem, "devices" | "connectors">): number {
+	switch (goal.goal) {
+		case "graphics card":
+			return 2;
+		case "graphics lanes":
+			return Math.max(16, ...connectors.map(({ lanes }) => lanes));
+		case "graphics speed":
+		case "speed":
+			return Math.max(mostMbytesPerS, ...devices.map(({ gbytesPerS }) => Math.ceil((gbytesPerS ?? 0) * 1000)));
+		case "first slot":
+			return mostConnectors + Math.max(connectors.length, ...connectors.map(({ row }) => Math.abs(row ?? 0)));
+		case "order":
+			return mostConnectors + connectors.length;
+		case "from processor":
+		case "no adapter":
+			return 1;
+		case "kept on":
+			return connectors.length;
+		default:
+			return devices.length;
+	}
+}
+
 /** More than any board has, so that the first device is not the one left out. */
 const mostConnectors = 100;
 

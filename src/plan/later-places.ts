@@ -1,3 +1,4 @@
+import { once } from "../maths/once.ts";
 import { isAllKnown } from "./all-known.ts";
 import type { PlanBothWays } from "./both-ways.ts";
 import type { Device } from "./device.ts";
@@ -34,8 +35,16 @@ export function laterPlaces(board: BoardOfPlan, build: BuildAround, now: PlanBot
 		isAllKnown(best, worst) && second?.has !== "unknown" ? most : Math.min(most, placedOf(worst, later, second));
 	const placedAtWorst = (one: BoardOfPlan, around: BuildAround) =>
 		placedOf(problemOf(one, around, { leaning: "worst", withLater: true }), later, second && secondSlotOf(one, around));
-	const details = fewest === most ? [] : decidingFacts(board, build, placedAtWorst);
-	return { wanted, fewest, most: most + unlisted.length, missing: [...new Set([...lists, ...details])] };
+	// To find out takes many plans more, and few ask.
+	const details = once(() => (fewest === most ? [] : decidingFacts(board, build, placedAtWorst)));
+	return {
+		wanted,
+		fewest,
+		most: most + unlisted.length,
+		get missing() {
+			return [...new Set([...lists, ...details()])];
+		},
+	};
 }
 
 /** How many of these things have a useful place. A second heavy card wants lanes of the processor's own as well. */

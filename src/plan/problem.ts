@@ -44,13 +44,7 @@ export function problemOf(
 	{ leaning, mayAdapt = false, withLater = false }: PlanOptions,
 ): PlanProblem {
 	const connectors = connectorsOf(board, build.processor, leaning);
-	const now = devicesOf(build, leaning).map(
-		(device): Device => (withLater ? { ...device, standing: "owned" } : device),
-	);
-	const later = laterDevicesOf(build).map(
-		(device): Device => (withLater ? { ...device, standing: "planned" } : device),
-	);
-	const all = [...now, ...later];
+	const all = devicesFor(build, leaning, withLater);
 	return {
 		connectors,
 		groups: sharingGroupsOf(board.sharing, connectors, leaning),
@@ -61,6 +55,25 @@ export function problemOf(
 		leaning,
 		mayAdapt,
 	};
+}
+
+const knownDevices = new WeakMap<BuildAround, Map<string, readonly Device[]>>();
+
+/** The same for every board; a thing that is the same at worst is one object, so that two problems are quickly compared. */
+function devicesFor(build: BuildAround, leaning: Leaning, withLater: boolean): readonly Device[] {
+	const ofBuild = knownDevices.get(build) ?? new Map<string, readonly Device[]>();
+	knownDevices.set(build, ofBuild);
+	const key = `${leaning} ${withLater}`;
+	const known = ofBuild.get(key);
+	if (known) return known;
+	const made = [
+		...devicesOf(build, leaning).map((device): Device => (withLater ? { ...device, standing: "owned" } : device)),
+		...laterDevicesOf(build).map((device): Device => (withLater ? { ...device, standing: "planned" } : device)),
+	];
+	const atBest = leaning === "best" ? [] : devicesFor(build, "best", withLater);
+	const all = made.map((device) => atBest.find((other) => JSON.stringify(other) === JSON.stringify(device)) ?? device);
+	ofBuild.set(key, all);
+	return all;
 }
 
 /** Where a board lists the connectors that a device goes into first of all. */

@@ -1,3 +1,4 @@
+import { once } from "../maths/once.ts";
 import { inStandardTerms } from "./standard-terms.ts";
 
 type Term = readonly [RegExp, string];
@@ -12,8 +13,8 @@ const wordBefore = (phrases: string, ahead: string): RegExp =>
 const formAhead = "(?=\\s(?:ssi|e-?atx|atx|m-?atx|micro|mini|µ))";
 const linking = "(?:\\s(?:de|del|di|da|do|du|dla|для|la|le|l['’]|per|pour|para|pro|voor|за|na|той|van))?";
 
-/** What a case's page prints, in the words of other languages; longer phrases first. All from memory. */
-const things: readonly Term[] = [
+/** Hundreds of patterns, which no start of the program has to wait for. What a case's page prints, in the words of other languages; longer phrases first. All from memory. */
+const things = once((): readonly Term[] => [
 	[
 		word("lüfter(?:steuerung|hub|regel)\\p{L}*|contrôleur\\sde\\sventilateurs|kontroler\\swentylator\\p{L}+"),
 		"fan hub",
@@ -113,10 +114,10 @@ const things: readonly Term[] = [
 		),
 		"drive cage",
 	],
-];
+]);
 
 /** The same of further languages. */
-const more: readonly Term[] = [
+const more = once((): readonly Term[] => [
 	[
 		word(
 			"pl[aă]c[aăi]\\p{L}*\\sde\\sbaz[aă]|matičn\\p{L}+\\sploč\\p{L}*|дънн\\p{L}+\\sплатк\\p{L}+|základn\\p{L}+\\s(?:des|dos)\\p{L}+|emolevy\\p{L}*|motherboards?",
@@ -171,7 +172,7 @@ const more: readonly Term[] = [
 	[/；/g, "; "],
 	[/（/g, " ("],
 	[/）/g, ") "],
-];
+]);
 
 const boundNear =
 	"(?=\\s(?:\\p{L}+\\s){0,1}?(?:radiators?|water\\scooling|aios?|drive\\scage|cages?|hdds?|fans?)(?!\\p{L}))";
@@ -179,7 +180,7 @@ const bound = "(?=[^,;()|:\\d]{0,30}?\\b(?:radiators?|water\\scooling|aios?|driv
 const supplyAhead = "(?=\\s(?:power\\ssupply|psu))";
 const numberBehind = "(?=\\s(?:de\\s|a\\s|zu\\s|to\\s)?(?:\\d|\\(|ssi|e-?atx|atx|micro|mini))";
 
-const phrases: readonly Term[] = [
+const phrases = once((): readonly Term[] => [
 	[
 		wordBefore(
 			`po\\s(?:wyjęciu|demontażu|usunięciu|zdjęciu|vyjmutí|demontáži)|після\\s(?:зняття|демонтажу|видалення)|после\\s(?:снятия|демонтажа)|(?:al\\s)?(?:quitar|retirar|sin)|en\\sretirant|rimuovendo|senza|sans|bez|без|sem|zonder|uten|utan`,
@@ -252,10 +253,10 @@ const phrases: readonly Term[] = [
 	],
 	[/(?<=\d\s?(?:mm|cm))['’]?(?:y?[ea])?\s?kadar/giu, ""],
 	[/^(?:colore?s?|couleurs?|kolor|barva|цвет|кол[іi]р|cor|kleur|renk|färg|màu)$/giu, "colour"],
-];
+]);
 
 /** Places of a case. Short words that mean much else count only where they stand alone. */
-const places: readonly Term[] = [
+const places = once((): readonly Term[] => [
 	[
 		word(
 			"(?:en|la|à\\sl['’])\\s?(?:façade|avant)|façade|à\\sl['’]avant|avant|frontaux|frontais|frontal(?:es|i|e)?|delanter[oa]s?|(?:en\\s(?:la|el)\\s)?(?:parte\\s)?(?:frontal|delantera)|anterior[ei]?|davanti|frente|dianteir[oa]|delante|devant|voorin|(?:z\\s|na\\s)?prz(?:ó|o)d(?:u|zie)?|przedn\\p{L}+|спереду|спереди|фронтальн\\p{L}+|передн\\p{L}+|vpředu|předek|přední\\p{L}*|voor(?:aan|kant|zijde|paneel)|ön\\s(?:panel|taraf|kısım)|ön(?:de)?|fram(?:sida|till)?|(?:în\\s)?fa[tțţ][aă]|foran|forside|elülső|elöl|előlap\\p{L}*|edessä|etupaneeli\\p{L}*|predn\\p{L}+|vpredu|prednj\\p{L}+|naprijed|отпред|mặt\\strước|phía\\strước|vorn|frontseite|gehäusefront",
@@ -305,7 +306,7 @@ const places: readonly Term[] = [
 		/\b(?:connectors|ports|sockets|interfaces?)\s(?:\p{L}{1,4}['’]?\s?){0,2}(?:front(?:\spanel)?|panel)\b/giu,
 		"front ports",
 	],
-];
+]);
 
 const numbers: readonly (readonly [number, string])[] = [
 	[1, "one|single|eine?n?|une?|un[oa]|jed(?:en|na|no)|один|одн[аеу]|uma?|een|één|bir"],
@@ -319,11 +320,13 @@ const numbers: readonly (readonly [number, string])[] = [
 ];
 const countedThing =
 	'(?:(?:80|92|120|140|160|180|200|12|14|20)\\s?-?(?:mm|cm)(?!\\sradiator)|fans?\\b|usb|type-?c|(?:expansion\\s)?slots?\\b|(?:drive\\s)?bays?\\b|[23][.,]5\\s?["″”iz]|audio|headphone|microphone)';
-const numberWords = numbers.map(
-	([figure, names]): Term => [
-		new RegExp(`(?<![\\p{L}\\d.-])(?:${names})\\s(?=(?:[\\p{L}-]+\\s){0,2}?${countedThing})`, "giu"),
-		`${figure} `,
-	],
+const numberWords = once(() =>
+	numbers.map(
+		([figure, names]): Term => [
+			new RegExp(`(?<![\\p{L}\\d.-])(?:${names})\\s(?=(?:[\\p{L}-]+\\s){0,2}?${countedThing})`, "giu"),
+			`${figure} `,
+		],
+	),
 );
 
 /** "A" is a count only before what is counted by size or name; elsewhere it may be another language's "and". */
@@ -332,7 +335,7 @@ const article =
 
 const ofWord = "(?:of|de|da|di|do|à|von|mit|van|met|po|по|na|на|o|s|с|z|à)";
 const countOfSize = new RegExp(`(?<![\\d.,])(\\d{1,2})\\s(?:${ofWord}\\s|d['’])(\\d{2,3})\\s?(mm|cm)`, "giu");
-const shapes: readonly Term[] = [
+const shapes = once((): readonly Term[] => [
 	[article, "1 "],
 	[/(?<!\p{L})(?:no|na|nos|nas)\s(?=(?:front|top|rear|bottom|side|inside)\b)/giu, "at "],
 	[
@@ -355,7 +358,7 @@ const shapes: readonly Term[] = [
 		),
 		"$1 x $2 $3 fan",
 	],
-];
+]);
 
 const replaced = (text: string, terms: readonly Term[]): string =>
 	terms.reduce((told, [pattern, term]) => told.replace(pattern, term), text);
@@ -372,6 +375,6 @@ function withSizes(text: string): string {
 export function inCaseTerms(text: string): string {
 	if (!/\p{L}/u.test(text)) return text;
 	const even = text.replace(/İ/g, "I");
-	const told = replaced(inStandardTerms(replaced(even, [...more, ...things, ...phrases])), places);
-	return withSizes(replaced(told, [...numberWords, ...shapes]));
+	const told = replaced(inStandardTerms(replaced(even, [...more(), ...things(), ...phrases()])), places());
+	return withSizes(replaced(told, [...numberWords(), ...shapes()]));
 }

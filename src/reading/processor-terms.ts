@@ -1,3 +1,5 @@
+import { once } from "../maths/once.ts";
+
 /**
  * Words of other languages, each with the word that pages in English print for it; only what stands on processors'
  * pages, all from memory. Written without accents; a star stands for any ending. German is mostly read as it is.
@@ -153,7 +155,7 @@ for (const [number, words] of Object.entries({
 	for (const word of words.split(" ")) numberWords.set(simple(word), Number(number));
 
 /** Notations of more than one word, after the words are in English; each is tried only where its key stands. */
-const phrases: readonly (readonly [key: string, pattern: RegExp, term: string])[] = [
+const phrases = once((): readonly (readonly [key: string, pattern: RegExp, term: string])[] => [
 	["support", /\bsupport (?:du |de |pour )?processor/gi, "socket"],
 	["graphics", /\b(?:carte|plac[ae]|ekran card|karta|card) (?:graphics|de video)/gi, "graphics card"],
 	["ekran", /\bekran card\p{L}{0,2}/giu, "graphics card"],
@@ -169,7 +171,7 @@ const phrases: readonly (readonly [key: string, pattern: RegExp, term: string])[
 	["tot ", /\btot (?=\d)/gi, "up to "],
 	["up to a", /\bup to a (?=\d)/gi, "up to "],
 	["kadar", /(?<![\d.,])(\d{1,5}(?:[.,]\d{1,3})?\s?(?:[gm]hz|mt\/s|[gt]b))(?:['’]\p{L}{1,3})? kadar/giu, "up to $1"],
-];
+]);
 
 /** A label told a hundred times is turned into terms once. Emptied when full, so that it cannot grow. */
 const known = new Map<string, string>();
@@ -189,7 +191,7 @@ export function inProcessorTerms(text: string): string {
 function translated(text: string): string {
 	let told = text.replace(/\p{L}[\p{L}\p{M}'’ʼ]*(?:-(?=wert|voet|kanal)\p{L}+)?/gu, (word) => termOf(word) ?? word);
 	const small = told.toLowerCase();
-	for (const [key, pattern, term] of phrases) if (small.includes(key)) told = told.replace(pattern, term);
+	for (const [key, pattern, term] of phrases()) if (small.includes(key)) told = told.replace(pattern, term);
 	// "5,0 GHz'e": an ending of Turkish.
 	if (/['’]/.test(told)) told = told.replace(/(?<=hz|\dw|\d w|gb)['’]\p{L}{1,5}/giu, "");
 	if (!/core|thread|kern/.test(small)) return told;

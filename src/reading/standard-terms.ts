@@ -1,8 +1,10 @@
+import { once } from "../maths/once.ts";
+
 /**
  * Words of other languages and glued notations, each with the standard term that pages in English print for it. Only
  * what stands beside figures and standard terms on pages; all from memory. A quote keeps the words of the page.
  */
-const terms: readonly (readonly [RegExp, string])[] = [
+const terms = once((): readonly (readonly [RegExp, string])[] => [
 	// Units and counts.
 	[/(?<=\d\s?)(?:Гб[іи]т|Gbit)\s?\/\s?(?:с|s|сек)(?!\p{L})/giu, "Gb/s"],
 	[/(?<=\d\s?)Gb\/giây/giu, "Gb/s"],
@@ -95,12 +97,12 @@ const terms: readonly (readonly [RegExp, string])[] = [
 	[/(?<=gen\s?\d)(?=type)/giu, " "],
 	[/(?<![\p{L}\d.])(\d{1,2})\s?x(?=\p{Lu}[\p{L}.]|usb|pci|m\.2|sata|hdmi|dp\b)/gu, "$1 x "],
 	[/(?<=usb\s?\d\.\d)(?=type)/giu, " "],
-];
+]);
 
 /** The text with standard terms for words of other languages. */
 export function inStandardTerms(text: string): string {
 	// The dotted capital I has no small letter of one character, so that no pattern would match it.
-	return terms.reduce((told, [pattern, term]) => told.replace(pattern, term), text.replaceAll("İ", "i"));
+	return terms().reduce((told, [pattern, term]) => told.replace(pattern, term), text.replaceAll("İ", "i"));
 }
 
 const figures: Readonly<Record<string, number>> = {

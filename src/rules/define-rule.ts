@@ -1,3 +1,4 @@
+import type { BuildFacts } from "../parts/build.ts";
 import type { FactsUnder } from "../parts/fact-path.ts";
 import type { SourceId } from "../reference/sources.ts";
 import type { MessageData, Outcome, Severity } from "./outcome.ts";
@@ -23,6 +24,11 @@ export interface RuleWords {
 	readonly source: SourceId;
 	/** What a failure means. Only "stops" removes a board. */
 	readonly severity: Severity;
+	/**
+	 * Whether it can stop any board with such a build; where it is left out it can. Where it cannot, a board need not be
+	 * planned to see that it does not.
+	 */
+	readonly mayStop?: (facts: BuildFacts) => boolean;
 	/** Short name of the requirement on the sheet, such as "Socket". */
 	readonly label: string;
 	/** Ids of messages that tell nothing of this board in this build; left out where findings are listed. */

@@ -1,5 +1,5 @@
 import type { Board } from "../parts/board.ts";
-import { type FactSubject, lookUpFact, pathParts } from "../parts/fact-path.ts";
+import { addFact, type FactSubject, lookUpFact, pathParts } from "../parts/fact-path.ts";
 import type { AssumedFact } from "../reference/assumed-facts.ts";
 import type { Need, Rule } from "./define-rule.ts";
 import { cannotTell, type FactRead, type Finding, type Outcome, pass } from "./outcome.ts";
@@ -25,21 +25,22 @@ export function runRule(rule: Rule, subject: RuleSubject): Finding {
 			early = cannotTell([...new Set([...(early?.kind === "unknown" ? early.missing : []), found.missing])]);
 	}
 	if (early) return findingOf(rule, early, values, subject);
-	for (const path of rule.mayRead) {
-		const found = lookUpFact(subject, path);
-		if (found.known) values[path] = found.value;
-	}
+	for (const path of rule.mayRead) addFact(values, path, subject);
 	return findingOf(rule, rule.check(values), values, subject);
 }
 
 /** What was read, and how each is known. */
 function factsRead(values: Readonly<Record<string, unknown>>, subject: RuleSubject): readonly FactRead[] {
-	return Object.entries(values).map(([path, value]): FactRead => {
+	return Object.entries(values).flatMap(([path, value]): FactRead[] => {
+		// A measured fact that there is none of.
+		if (value === undefined) return [];
 		const { root, inside } = pathParts(path);
 		const assumption = root === "board" ? subject.assumed.find((assumed) => assumed.path === inside) : undefined;
-		return assumption
-			? { path, value, standing: "assumed", source: assumption.source, because: assumption.because }
-			: { path, value, standing: standingOf(subject, path) };
+		return [
+			assumption
+				? { path, value, standing: "assumed", source: assumption.source, because: assumption.because }
+				: { path, value, standing: standingOf(subject, path) },
+		];
 	});
 }
 

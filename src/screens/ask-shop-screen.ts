@@ -124,7 +124,7 @@ export function theyAnsweredScreen(view: WalkView, place: Answering): Screen {
 	const { boardId, path, answer, both } = place;
 	const board = findPart(view.market, "board", boardId);
 	if (!board) return goneScreen(view, boardId);
-	const processor = view.judgement().build.facts.processor;
+	const processor = view.build().facts.processor;
 	const question = shopQuestionWords(path, processor.state === "have" ? cleanLine(processor.part.name) : null);
 	const given = { place: board.name, help: [heading("What may be typed"), text(answerWords(path))] };
 	const id = `they-answered:${boardId}:${path}`;

@@ -19,7 +19,7 @@ export function questionScreen(view: WalkView, id: string, soFar?: readonly Bloc
 	const question = questionById(id);
 	if (!question) return plainScreen(view, { id: "question", title: "This question is no longer asked" });
 	const answer = view.state.answers[question.id];
-	const shown = question.shows?.(view.judgement().build.facts);
+	const shown = question.shows?.(view.build().facts);
 	return plainScreen(view, {
 		id: `question:${question.id}`,
 		place: placeWords(view, question),
@@ -46,7 +46,7 @@ export function questionScreen(view: WalkView, id: string, soFar?: readonly Bloc
  * short walk asks, so there it is "Fit, question 7 of at most 18".
  */
 function placeWords(view: WalkView, question: Question): string {
-	const { build } = view.judgement();
+	const build = view.build();
 	if (build.facts.walkLength === "short") {
 		const dealtWith = Object.keys(view.state.answers);
 		const at = dealtWith.includes(question.id) ? dealtWith.indexOf(question.id) : dealtWith.length;
@@ -86,7 +86,7 @@ function helpOf(question: Question) {
 const lineKeys = ["w", "x", "y", "z"];
 
 function choicesOf(question: Question, answer: Answer | undefined, view: WalkView): readonly Choice[] {
-	const { facts } = view.judgement().build;
+	const { facts } = view.build();
 	const options = question.options(view.context, facts).map((option, index): Choice => {
 		if (question.kind === "many") return markedChoice(option, answer);
 		const key = question.read ? lineKeys[index] : undefined;

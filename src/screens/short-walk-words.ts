@@ -30,6 +30,6 @@ export function shortWalkEndWords(walk: ShortWalk, boardsLeft: number): readonly
 export function goOnWords(view: WalkView): string | null {
 	const short = shortWalkIn(view);
 	if (short) return short.next ? "Go on with the questions" : null;
-	const unasked = askedQuestions(view.judgement().build).filter(({ id }) => !view.state.answers[id]).length;
+	const unasked = askedQuestions(view.build()).filter(({ id }) => !view.state.answers[id]).length;
 	return unasked > 0 ? `Go on with the questions: ${unasked} left` : null;
 }

@@ -31,15 +31,18 @@ export interface WalkView {
 export function viewWalk(walk: WalkContext, state: WalkState): WalkView {
 	const market = marketOf(walk.market, state.ownParts);
 	const context: QuestionContext = { market, asOf: walk.asOf };
+	const build = once(() => foldAnswers(state.answers, context));
 	const judged = (answers: Answers) =>
-		remembered(walk, state, answers, () => judge(market, foldAnswers(answers, context)));
+		remembered(walk, state, answers, () =>
+			judge(market, answers === state.answers ? build() : foldAnswers(answers, context)),
+		);
 	const judgement = once(() => judged(state.answers));
 	const advice = once(() => advise(judgement(), state.answers));
 	return {
 		context,
 		state,
 		market,
-		build: once(() => foldAnswers(state.answers, context)),
+		build,
 		judgement,
 		judgementBefore: once(() => (state.answersBefore ? judged(state.answersBefore) : null)),
 		judgementWith: judged,

@@ -1,4 +1,5 @@
 import type { OwnPart } from "../parts/answers-file.ts";
+import { marketLike } from "../parts/make-market.ts";
 import type { Market } from "../parts/market.ts";
 import { type PartKind, partKindNames } from "../parts/part-kinds.ts";
 
@@ -24,7 +25,7 @@ function withOwnParts(market: Market, ownParts: readonly OwnPart[]): Market {
 			return [kind, [...others, ...own]];
 		}),
 	) as unknown as Market["parts"];
-	return { ...market, parts };
+	return marketLike(market, parts);
 }
 
 /** Ids already taken by a kind of part. */

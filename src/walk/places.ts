@@ -1,4 +1,5 @@
 import { judge } from "../choose/judge.ts";
+import { marketLike } from "../parts/make-market.ts";
 import { questionById } from "../questions/all-questions.ts";
 import { type Question, type Tier, tiers } from "../questions/define-question.ts";
 import { foldAnswers } from "../questions/fold-answers.ts";
@@ -120,7 +121,7 @@ function lastQuestionPlace(questions: readonly Question[], tier: Tier): Place {
 /** Whether the parts disagree with each other, whatever the board. */
 export function partsDisagree(context: WalkContext, state: WalkState): boolean {
 	const market = marketOf(context.market, state.ownParts);
-	const none = { ...market, parts: { ...market.parts, board: [] } };
+	const none = marketLike(market, { ...market.parts, board: [] });
 	return judge(none, foldAnswers(state.answers, { ...context, market })).buildFindings.some(
 		({ certain, finding }) => certain || finding.verdict !== "does-not-fit",
 	);

@@ -10,13 +10,15 @@ export interface Figure {
 	readonly ratio?: number;
 	/** How far the answers of the two lie apart at most. */
 	readonly greatestGapInPoints?: number;
-	/** The most that the value may be; null where none is set. */
+	/** The most that the value may be, or the ratio where it says so; null where none is set. */
 	readonly limit: number | null;
+	readonly limitIs?: "of ratio";
 }
 
 /** Prints a figure as one line of JSON, with whether it is within its limit; numbers have three digits that count. */
 export function printFigure({ limit, ...measured }: Figure): void {
-	const met = limit === null ? null : measured.value <= limit;
+	const limited = measured.limitIs === "of ratio" ? (measured.ratio ?? Number.NaN) : measured.value;
+	const met = limit === null ? null : limited <= limit;
 	console.log(JSON.stringify({ ...measured, limit, met }, (_, given) => rounded(given)));
 }
 

@@ -3,14 +3,18 @@
 import { spawnSync } from "node:child_process";
 import { fileURLToPath } from "node:url";
 import { build } from "esbuild";
+import { partsAsText, withoutSchemaPackages } from "../../bin/dev/lighter-bundle.mjs";
 import { withoutDevtools } from "../../bin/dev/without-devtools.mjs";
 
 const root = fileURLToPath(new URL("../../", import.meta.url));
 const benches = [
+	"launch",
 	"plan-against-solver",
 	"rules-on-many-boards",
 	"scores-of-many-boards",
 	"next-question",
+	"advise-on-many-boards",
+	"key-to-repaint",
 	"bytes-per-key",
 ];
 const asked = process.argv.slice(2);
@@ -32,13 +36,13 @@ async function run(name) {
 		target: "node20",
 		// As in bin/dev/bundle.mjs: for what is drawn.
 		define: { "process.env.NODE_ENV": '"production"' },
-		plugins: [withoutDevtools],
+		plugins: [withoutDevtools, withoutSchemaPackages, partsAsText],
 		banner: {
 			js: 'import { createRequire as createRequireHere } from "node:module"; const require = createRequireHere(import.meta.url);',
 		},
 		write: false,
 	});
-	const { status } = spawnSync(process.execPath, ["--input-type=module"], {
+	const { status } = spawnSync(process.execPath, ["--expose-gc", "--input-type=module"], {
 		cwd: root,
 		input: outputFiles[0]?.contents ?? "",
 		stdio: ["pipe", "inherit", "inherit"],

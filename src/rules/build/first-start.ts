@@ -27,7 +27,7 @@ export const firstStart = defineRule({
 		minutes: ({ type }: { type: string }) =>
 			`With ${type} the screen can stay dark for some minutes at the first start, while the board tries out the memory.`,
 		long: ({ type, modules, gb }: { type: string; modules: number; gb: number }) =>
-			`With ${[modules > 0 ? `${modules} modules` : "", gb > 0 ? `${gb} GB` : ""].filter((words) => words).join(" and ")} of ${type} the screen can stay dark for ten minutes at the first start.`,
+			`With ${[modules > 0 ? `${modules} ${modules === 1 ? "module" : "modules"}` : "", gb > 0 ? `${gb} GB` : ""].filter((words) => words).join(" and ")} of ${type} the screen can stay dark for ten minutes at the first start.`,
 	},
 	advice: {
 		fewMinutes: () => waiting(waitMinutes),

@@ -12,6 +12,7 @@ export const secondCard = wishRule({
 	why: "Many second slots look full-length but have four lanes (paths for data) from the chipset, shared with drives and USB.",
 	source: "common-practice",
 	severity: "stops",
+	mayStop: ({ wishes }) => wishes["features/second-card"] === "must",
 	reads: ["plan.secondSlot"],
 	has({ "plan.secondSlot": second }) {
 		if (!second || second.has === "unknown") return undefined;

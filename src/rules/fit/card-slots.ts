@@ -18,6 +18,7 @@ export const cardSlots = defineRule({
 	why: "A thick graphics card hides the slots beside it. A short slot does not take a long card.",
 	source: "wiki-pci-express",
 	severity: "stops",
+	mayStop: ({ graphicsCard, addInCards }) => graphicsCard.state === "have" || (addInCards ?? []).length > 0,
 	reads: ["graphicsCard"],
 	mayRead: ["addInCards", "board.cardSlots", "plan.things", "plan.ends", "plan.openLimits", "plan.cardsAlone"],
 	messages: {

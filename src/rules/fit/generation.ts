@@ -90,6 +90,8 @@ export const generation = defineRule({
 			`The processor list names "${listed}", which may or may not be your ${processor}.`,
 		noList: ({ processor }: { processor: string }) =>
 			`No processor list was read for this board, and no table here says whether it runs the ${processor}.`,
+		listPartial: ({ processor }: { processor: string }) =>
+			`Only part of the board's processor list was noted. It does not name the ${processor}, and no table here says whether it runs.`,
 		need: ({ processor }: { processor: string }) =>
 			`The board maker's processor list names the ${processor}; note from which firmware.`,
 	},
@@ -107,7 +109,8 @@ export const generation = defineRule({
 		updatesAlone: (update: Update) => `Update to ${updateTo(update)} before the first start. ${careWhileUpdating}`,
 		needsUpdate: (update: Update) =>
 			`A board that can update without a processor is best. Else let the shop update it to ${updateTo(update)}, or borrow an older processor that it runs. Pull the mains plug before you change the processor, and never touch the contacts in the socket. ${careWhileUpdating}`,
-		noList: () => "Open the board maker's support page, processor list, and look for your processor's name.",
+		noList: openList,
+		listPartial: openList,
 	},
 	check(facts): Outcome {
 		const name = facts["processor.name"];
@@ -128,7 +131,8 @@ export const generation = defineRule({
 		// A list of which only some rows were noted says nothing of the others.
 		if (named && (named.kind !== "fail" || !facts["board.supportList.partial"])) return named;
 		const chipset = facts["board.chipset"];
-		if (!row || !chipset) return cannotTell(["board.supportList"], "noList", { processor: name });
+		if (!row || !chipset)
+			return cannotTell(["board.supportList"], rows ? "listPartial" : "noList", { processor: name });
 		const served = { chipset, generation: row.generation };
 		if (row.served === "no") return fail("notServed", served);
 		return row.served === "from firmware" && row.startsFrom
@@ -137,6 +141,10 @@ export const generation = defineRule({
 	},
 	needs: ({ "processor.name": processor }) => (processor ? { messageId: "need", data: { processor } } : null),
 });
+
+function openList(): string {
+	return "Open the board maker's support page, processor list, and look for your processor's name.";
+}
 
 type SupportRows = NonNullable<Board["supportList"]>["rows"];
 

@@ -16,6 +16,7 @@ export const m2Drives = defineRule({
 	why: "An M.2 drive is a flat stick that plugs into the board itself. Sockets differ in length and in wiring.",
 	source: "m2-pages",
 	severity: "stops",
+	mayStop: ({ drives }) => drives?.some(isM2Drive) === true,
 	reads: [],
 	mayRead: ["drives", "board.m2Sockets", "plan.things", "plan.ends", "plan.m2Alone"],
 	messages: {
@@ -53,8 +54,8 @@ export const m2Drives = defineRule({
 	},
 	check(facts): Outcome {
 		const drives = (facts.drives ?? []).filter(isM2Drive).length;
-		const alone = facts["plan.m2Alone"];
 		if (drives === 0) return pass("notAsked");
+		const alone = facts["plan.m2Alone"];
 		if (!facts["board.m2Sockets"] || !alone) return cannotTell(["board.m2Sockets"], "unsure", { drives });
 		const left = alone.without.filter(isStick);
 		if (left.length > 0) return fail("noPlace", { drives, left: left.map(({ name }) => name) });

@@ -1,5 +1,5 @@
 import { defineRule } from "../define-rule.ts";
-import { cannotTell, fail, type Outcome, pass } from "../outcome.ts";
+import { cannotTell, fail, goodToKnow, type Outcome, pass } from "../outcome.ts";
 
 /** Type, form, number and size of the memory modules against the board's slots. */
 export const memoryModules = defineRule({
@@ -23,6 +23,8 @@ export const memoryModules = defineRule({
 		"memory.form",
 		"board.memory.registered",
 		"memory.registered",
+		"board.memory.errorCorrection",
+		"memory.errorCorrection",
 	],
 	messages: {
 		goesIn: ({ type }: { type: string }) => `Both are ${type}, and the modules find slots.`,
@@ -33,6 +35,9 @@ export const memoryModules = defineRule({
 		unusualForm: ({ form }: { form: string }) =>
 			`Your modules are ${form}${form === "SO-DIMM" ? ", made for laptops" : ""}. A desktop board takes long ones (DIMM), and this board's page names no others.`,
 		registered: () => "Your modules are registered, as servers use; an ordinary board does not take those.",
+		maybeRegistered: () =>
+			"Your modules correct errors (ECC). Whether they are registered ones, as servers use, is not known.",
+		checksUnused: () => "Your modules correct errors (ECC). This board does not use that; they run as ordinary memory.",
 		tooMany: ({ modules, slots }: { modules: number; slots: number }) =>
 			`You have ${modules} modules; the board has ${slots} ${slots === 1 ? "slot" : "slots"}.`,
 		tooLarge: ({ gb, maxGb }: { gb: number; maxGb: number }) =>
@@ -56,6 +61,9 @@ export const memoryModules = defineRule({
 		otherForm: otherMemory,
 		unusualForm: otherMemory,
 		registered: otherMemory,
+		maybeRegistered: () =>
+			"Ask the seller, or read the label: RDIMM means registered, UDIMM means not. An ordinary board takes UDIMM only.",
+		checksUnused: () => "If you want errors corrected, take a board and a processor whose pages say they do it.",
 		tooMany: () => "Take a board with more memory slots, or fewer and larger modules.",
 	},
 	check(facts): Outcome {
@@ -68,6 +76,9 @@ export const memoryModules = defineRule({
 		if (!boardForm && form && form !== "DIMM") return fail("unusualForm", { form });
 		if (boardForm && boardForm !== "DIMM" && !form) return cannotTell(["memory.form"]);
 		if (facts["memory.registered"] && !facts["board.memory.registered"]) return fail("registered");
+		// Modules with error correction are sold both ways, so nothing can be taken for granted of them.
+		const isChecking = facts["memory.errorCorrection"] === "full";
+		const isOpen = facts["memory.registered"] === undefined && !facts["board.memory.registered"];
 		const [slots, modules] = [facts["board.memory.slots"], facts["memory.modules"]];
 		if (slots !== undefined && modules !== undefined && modules > slots) return fail("tooMany", { modules, slots });
 		const [maxGb, gbPerModule] = [facts["board.memory.maxGb"], facts["memory.gbPerModule"]];
@@ -81,6 +92,8 @@ export const memoryModules = defineRule({
 				...(slots === undefined ? ["board.memory.slots"] : []),
 				...(modules === undefined ? ["memory.modules"] : []),
 			]);
+		if (isChecking && isOpen) return cannotTell(["memory.registered"], "maybeRegistered");
+		if (isChecking && facts["board.memory.errorCorrection"] === false) return goodToKnow("checksUnused");
 		return pass("goesIn", { type: board });
 	},
 	needs: ({

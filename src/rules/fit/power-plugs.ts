@@ -1,6 +1,7 @@
+import type { FactsUnder } from "../../parts/fact-path.ts";
 import type { ProcessorPlug } from "../../parts/vocabulary.ts";
 import type { LoadFacts } from "../../power/load-facts.ts";
-import { atProcessorPlugs, processorPlugsCarry } from "../../reference/power-plugs.ts";
+import { atProcessorPlugs, mainPlugs, processorPlugsCarry } from "../../reference/power-plugs.ts";
 import { defineRule } from "../define-rule.ts";
 import { cannotTell, fail, goodToKnow, type MessageData, type Outcome, pass, planAround } from "../outcome.ts";
 
@@ -21,6 +22,10 @@ const allAndLoad = (carried: Carried) => `The board's processor plugs carry ${ca
 const draws = ({ loadW }: Carried) => `The processor can draw ${loadW} W there, with what the board loses.`;
 const carry = ({ budgetW, mostW }: Carried) => `${budgetW} W with ease, ${mostW} W at the most`;
 
+const reads = ["board.power.processorPlugs", "supply.processorPlugs"] as const;
+const mayRead = ["board.power.mainPlug", "supply.mainPlug", "load.peak"] as const;
+type Facts = FactsUnder<(typeof reads)[number], (typeof mayRead)[number]>;
+
 /**
  * The board's main plug and its 12 V processor plugs against the supply's. The first processor plug unfed stops it; a
  * second one unfed matters only above what one plug carries.
@@ -34,8 +39,8 @@ export const powerPlugs = defineRule({
 	why: "Without its processor plug a board does not start. Graphics plugs look alike, but their wires lie in other places.",
 	source: "atx-3.0-guide-2.01",
 	severity: "stops",
-	reads: ["board.power.processorPlugs", "supply.processorPlugs"],
-	mayRead: ["board.power.mainPlug", "supply.mainPlug", "load.peak"],
+	reads,
+	mayRead,
 	messages: {
 		fed: ({ count }: { count: number }) =>
 			count === 1
@@ -46,6 +51,8 @@ export const powerPlugs = defineRule({
 		noPlug: () => "The board has no processor plug of its own; the main plug feeds it.",
 		otherMain: ({ board, supply }: { board: string; supply: string }) =>
 			`The board's main plug is ${board}; the supply's is ${supply}.`,
+		shortMain: ({ supplyLines, boardLines }: { supplyLines: number; boardLines: number }) =>
+			`The supply's 20-pin main plug leaves four contacts of the board's 24-pin one empty. That is ${supplyLines} contact for 12 V instead of ${boardLines}.`,
 		firstUnfed: ({ plug }: { plug: string }) =>
 			`The board's processor plug (${plug}) stays unfed: the supply has no plug of this kind.`,
 		halfTooWeak: halfAndLoad,
@@ -70,6 +77,10 @@ export const powerPlugs = defineRule({
 			"A 4-pin processor plug, since your supply has no 8-pin. For a board with an 8-pin, plan another supply.",
 	},
 	advice: {
+		shortMain: () =>
+			"It starts, but only for a light load: add no card that draws from its slot, or the contact gets hot. A 24-pin supply is better; an adapter adds no wire. The plug goes in at one end of the socket, where shapes and clip meet: never force it.",
+		secondUnfed: () =>
+			"Leave it empty: a graphics plug looks alike, but its wires lie in other places. To raise the clock, take a supply that feeds both.",
 		halfFed: () => eightPinAdvice,
 		halfTight: () => eightPinAdvice,
 		plugsBusy: () => "It runs so: 6 to 8 A on each pin are normal. Push the plugs in until they click.",
@@ -85,21 +96,16 @@ export const powerPlugs = defineRule({
 			return fail("otherMain", { board: boardMain, supply: supplyMain });
 		// Most supplies have a 24-pin plug, so a supply of which nothing is said counts as one; not for a 10-pin board.
 		if (boardMain === "10-pin 12 V only" && !supplyMain) return cannotTell(["supply.mainPlug"]);
-		const sockets = facts["board.power.processorPlugs"];
-		const [first] = sockets;
-		if (!first) return pass("noPlug");
-		const plugs = facts["supply.processorPlugs"];
-		if (plugs.length === 0) return fail("firstUnfed", { plug: first });
-		const peakW = statedPeak(facts["load.peak"]);
-		const eightPins = plugs.filter((plug) => plug === "8-pin").length;
-		if (first === "8-pin" && eightPins === 0) return halfFed(peakW);
-		const eightPinSockets = sockets.filter((plug) => plug === "8-pin").length;
-		if (plugs.length >= sockets.length && eightPins >= eightPinSockets) return allFed(sockets, peakW);
-		const one = processorPlugsCarry([first]);
-		if (peakW === undefined) return goodToKnow("secondPeakUnknown", { budgetW: one.budgetW });
-		const carried = { loadW: atProcessorPlugs(peakW), ...one };
-		if (carried.loadW <= one.budgetW) return pass("secondUnfed", { budgetW: one.budgetW });
-		return carried.loadW <= one.mostW ? goodToKnow("secondHelps", carried) : planAround("secondNeeded", carried);
+		const outcome = ofProcessorPlugs(facts);
+		// Numbers of contacts: see reference/power-plugs. What the processor plugs lack is told first.
+		const isShort = supplyMain === "20-pin" && boardMain !== "20-pin";
+		const isLesser = outcome.kind === "pass" || (outcome.kind === "caution" && outcome.severity === "good-to-know");
+		return isShort && isLesser
+			? planAround("shortMain", {
+					supplyLines: mainPlugs["20-pin"].contactsAt12V,
+					boardLines: mainPlugs["24-pin"].contactsAt12V,
+				})
+			: outcome;
 	},
 	needs({ "supply.processorPlugs": plugs, "load.peak": peak }) {
 		const { budgetW } = processorPlugsCarry(["4-pin"]);
@@ -117,6 +123,25 @@ export const powerPlugs = defineRule({
 		return likely ?? { messageId: "needAny", data: {} };
 	},
 });
+
+/** The first processor plug fed, all of them, or some. */
+function ofProcessorPlugs(facts: Facts): Outcome {
+	const sockets = facts["board.power.processorPlugs"];
+	const [first] = sockets;
+	if (!first) return pass("noPlug");
+	const plugs = facts["supply.processorPlugs"];
+	if (plugs.length === 0) return fail("firstUnfed", { plug: first });
+	const peakW = statedPeak(facts["load.peak"]);
+	const eightPins = plugs.filter((plug) => plug === "8-pin").length;
+	if (first === "8-pin" && eightPins === 0) return halfFed(peakW);
+	const eightPinSockets = sockets.filter((plug) => plug === "8-pin").length;
+	if (plugs.length >= sockets.length && eightPins >= eightPinSockets) return allFed(sockets, peakW);
+	const one = processorPlugsCarry([first]);
+	if (peakW === undefined) return goodToKnow("secondPeakUnknown", { budgetW: one.budgetW });
+	const carried = { loadW: atProcessorPlugs(peakW), ...one };
+	if (carried.loadW <= one.budgetW) return goodToKnow("secondUnfed", { budgetW: one.budgetW });
+	return carried.loadW <= one.mostW ? goodToKnow("secondHelps", carried) : planAround("secondNeeded", carried);
+}
 
 /** The most the processor takes, where a page gives it: a guess from the label is no ground for other plugs. */
 function statedPeak(peak: LoadFacts["peak"]): number | undefined {

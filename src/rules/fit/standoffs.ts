@@ -29,7 +29,8 @@ const comeOutAdvice = ({ posts }: { posts: Letters }) =>
 /**
  * Holes of the board against the standoffs somebody found in the case. Where nobody looked, the case's list of forms
  * settles it (fit/board-form): a case has what the forms it lists need, and ATX cases nearly always what microATX needs
- * too (common practice, no source).
+ * too (common practice, no source). Only a standoff that stays under the board stops it: the specification wants those
+ * that could harm traces removable (p. 10), and in nearly all cases they are (common practice).
  */
 export const standoffs = defineRule({
 	id: "fit/standoffs",
@@ -39,7 +40,7 @@ export const standoffs = defineRule({
 	asks: "Does every standoff of the case lie under a hole of the board?",
 	why: "A standoff is a metal post. Under a hole it holds the board; anywhere else it can short it.",
 	source: "microatx-1.2",
-	severity: "plan-around",
+	severity: "stops",
 	reads: [],
 	mayRead: ["board.form", "board.holes", "board.widthMm", "board.depthMm", "case.standoffs", "case.standoffsRemovable"],
 	saysNothing: ["notLooked", "held"],
@@ -68,7 +69,10 @@ export const standoffs = defineRule({
 		const posts = facts["case.standoffs"];
 		if (!posts) return pass("notLooked");
 		const { "board.form": form, "board.holes": stated } = facts;
-		if (!stated || !form) return cannotTell(["board.holes"], "holesUnknown");
+		if (!stated || !form)
+			return facts["case.standoffsRemovable"] === false
+				? cannotTell(["board.holes"], "holesUnknown")
+				: goodToKnow("holesUnknown");
 		const size = boardForms[form];
 		const reach = {
 			widthMm: facts["board.widthMm"] ?? size.widthMm,

@@ -1,4 +1,6 @@
+import { expect, test } from "vitest";
 import { firstStart } from "../../../src/rules/build/first-start.ts";
+import { findingWords } from "../../../src/rules/finding-words.ts";
 import { testRule } from "../test-rule.ts";
 
 const kit = (type: "DDR3" | "DDR4" | "DDR5", modules: number, gbPerModule: number) => ({
@@ -22,6 +24,7 @@ testRule(firstStart, {
 	cautions: {
 		"four modules": [kit("DDR5", 4, 8), "good-to-know", "long", { type: "DDR5", modules: 4, gb: 32 }],
 		"two modules, 64 GB in all": [kit("DDR5", 2, 32), "good-to-know", "long", { type: "DDR5", modules: 2, gb: 64 }],
+		"one module of 64 GB": [kit("DDR5", 1, 64), "good-to-know", "long", { type: "DDR5", modules: 1, gb: 64 }],
 		"four modules of a size that nobody knows": [
 			{ memory: { type: "DDR5", modules: 4 } },
 			"good-to-know",
@@ -41,4 +44,9 @@ testRule(firstStart, {
 		"the type is not known": [{ memory: { modules: 4 } }, ["memory.type"]],
 		"nobody has said which memory": [{}, ["memory"]],
 	},
+});
+
+test("one module is no modules", () => {
+	const data = { type: "DDR5", modules: 1, gb: 64 };
+	expect(findingWords({ ruleId: firstStart.id, messageId: "long", data })).toMatch(/^With 1 module and 64 GB of DDR5 /);
 });

@@ -13,6 +13,16 @@ testRule(memoryWithProcessor, {
 			"works",
 			{ type: "DDR4" },
 		],
+		"as much as it works with": [
+			{ memory: { type: "DDR5", modules: 2, gbPerModule: 32 }, processor: { memory: { types: ["DDR5"], maxGb: 64 } } },
+			"works",
+			{ type: "DDR5" },
+		],
+		"a processor whose most is not known": [
+			{ memory: { type: "DDR5", modules: 2, gbPerModule: 64 }, processor: { memory: { types: ["DDR5"] } } },
+			"works",
+			{ type: "DDR5" },
+		],
 		"memory to be bought to suit": [
 			{ memory: "open", processor: { memory: { types: ["DDR5"] } } },
 			"open",
@@ -24,6 +34,16 @@ testRule(memoryWithProcessor, {
 			{ memory: { type: "DDR4" }, processor: { memory: { types: ["DDR5"] } } },
 			"other",
 			{ type: "DDR4", types: ["DDR5"], processor: "Piccolo" },
+		],
+		"one GB more than it works with": [
+			{ memory: { type: "DDR5", modules: 2, gbPerModule: 32 }, processor: { memory: { types: ["DDR5"], maxGb: 63 } } },
+			"tooMuch",
+			{ gb: 64, processorGb: 63, processor: "Piccolo" },
+		],
+		"one module alone is too much": [
+			{ memory: { type: "DDR5", gbPerModule: 64 }, processor: { memory: { types: ["DDR5"], maxGb: 63 } } },
+			"tooMuch",
+			{ gb: 64, processorGb: 63, processor: "Piccolo" },
 		],
 	},
 	cannotTell: {

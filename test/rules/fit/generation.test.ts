@@ -247,7 +247,7 @@ testRule(generation, {
 		"not among the rows noted, and only some were": [
 			{ board: { supportList: { partial: true, rows: [{ processor: "Bosun" }] } }, processor },
 			["board.supportList"],
-			"noList",
+			"listPartial",
 			{ processor: "Deckhand 6" },
 		],
 		"the list names one of its family": [

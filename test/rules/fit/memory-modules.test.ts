@@ -28,8 +28,39 @@ testRule(memoryModules, {
 			"goesIn",
 			{ type: "DDR5" },
 		],
+		"modules that correct errors, not registered, and the board's page is silent on both": [
+			{ board, memory: { ...memory, errorCorrection: "full", registered: false } },
+			"goesIn",
+			{ type: "DDR5" },
+		],
+		"modules that correct errors on a board that uses it": [
+			{
+				board: { memory: { ...board.memory, errorCorrection: true } },
+				memory: { ...memory, errorCorrection: "full", registered: false },
+			},
+			"goesIn",
+			{ type: "DDR5" },
+		],
+		"correction inside the chips, and nothing said of registered": [
+			{
+				board: { memory: { ...board.memory, errorCorrection: false } },
+				memory: { ...memory, errorCorrection: "on-chip" },
+			},
+			"goesIn",
+			{ type: "DDR5" },
+		],
 		"to be bought to suit": [{ board, memory: "open" }, "open", { part: "memory" }],
 		"no memory": [{ board, memory: "none" }, "none", { part: "memory" }],
+	},
+	cautions: {
+		"modules that correct errors on a board that does not": [
+			{
+				board: { memory: { ...board.memory, errorCorrection: false } },
+				memory: { ...memory, errorCorrection: "full", registered: false },
+			},
+			"good-to-know",
+			"checksUnused",
+		],
 	},
 	fails: {
 		"another type": [{ board, memory: { ...memory, type: "DDR4" } }, "otherType", { board: "DDR5", memory: "DDR4" }],
@@ -91,6 +122,11 @@ testRule(memoryModules, {
 		"SO-DIMM slots, and the label is silent": [
 			{ board: { memory: { ...board.memory, form: "SO-DIMM" } }, memory },
 			["memory.form"],
+		],
+		"modules that correct errors may be registered ones": [
+			{ board, memory: { ...memory, errorCorrection: "full" } },
+			["memory.registered"],
+			"maybeRegistered",
 		],
 		"nobody has said which memory": [{ board }, ["memory"]],
 	},

@@ -34,6 +34,11 @@ testRule(standoffs, {
 		],
 	},
 	cautions: {
+		"holes of an E-ATX board stand in no standard, and whether standoffs come out was not tried": [
+			{ board: { form: "E-ATX", depthMm: 280 }, case: { standoffs: [...atxPosts] } },
+			"good-to-know",
+			"holesUnknown",
+		],
 		"microATX holes without a standoff in a case with the nine of ATX": [
 			{ board: { form: "microATX" }, case: { standoffs: [...atxPosts] } },
 			"good-to-know",
@@ -68,8 +73,8 @@ testRule(standoffs, {
 		],
 	},
 	cannotTell: {
-		"holes of an E-ATX board stand in no standard": [
-			{ board: { form: "E-ATX", depthMm: 280 }, case: { standoffs: [...atxPosts] } },
+		"holes of an E-ATX board stand in no standard, and the standoffs stay": [
+			{ board: { form: "E-ATX", depthMm: 280 }, case: { standoffs: [...atxPosts], standoffsRemovable: false } },
 			["board.holes"],
 			"holesUnknown",
 		],
