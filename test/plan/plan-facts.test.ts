@@ -2,6 +2,7 @@ import { describe, expect, test } from "vitest";
 import { isAllKnown } from "../../src/plan/all-known.ts";
 import type { CardDevice } from "../../src/plan/device.ts";
 import { driveDevice } from "../../src/plan/devices.ts";
+import { isUseful } from "../../src/plan/goals.ts";
 import { planFactsAround } from "../../src/plan/plan-facts.ts";
 import { type BoardOfPlan, type BuildAround, caseLeaves, problemOf } from "../../src/plan/problem.ts";
 import { secondSlotOf } from "../../src/plan/second-slot.ts";
@@ -123,8 +124,9 @@ describe("a second slot for a heavy card", () => {
 describe("what is known of a problem", () => {
 	const { row: _, ...nowhere } = slot("X4", 4, 4);
 	const both = (cardSlots: NonNullable<BoardOfPlan["cardSlots"]>, build: Partial<BuildAround>) => {
+		const whole = { ...bareBuild, ...lists, ...build };
 		const [best, worst] = (["best", "worst"] as const).map((leaning) =>
-			problemOf({ ...board, cardSlots }, { ...bareBuild, ...lists, ...build }, { leaning }),
+			problemOf({ ...board, cardSlots }, whole, { leaning }),
 		);
 		if (!best || !worst) throw new Error("Two problems were made.");
 		return isAllKnown(best, worst);
@@ -151,6 +153,38 @@ describe("a device", () => {
 		const drive = { id: "a-drive", name: "A drive", shape: "2.5 inch", generation: 4 } as const;
 		expect(driveDevice({ ...drive, link: "U.2" }, "one", "planned")).toMatchObject({ lanes: 4, generation: 4 });
 		expect(driveDevice({ ...drive, link: "SATA" }, "one", "planned")).toMatchObject({ lanes: null, generation: null });
+	});
+});
+
+describe("a connector", () => {
+	const connectorsOf = (one: BoardOfPlan, linkGeneration?: number) => {
+		const build = { ...bareBuild, processor: { ...bareBuild.processor, state: "have" as const, linkGeneration } };
+		return problemOf(one, build as BuildAround, { leaning: "best" }).connectors;
+	};
+
+	test("is no socket for a wireless card", () => {
+		const names = connectorsOf({ ...board, m2Sockets: [m2("M1"), m2("WIFI", { key: "E" })] }).map(({ name }) => name);
+		expect(names).toContain("M1");
+		expect(names).not.toContain("WIFI");
+	});
+
+	test("of the processor is no faster than the processor's links; of the chipset it is as the page says", () => {
+		const generations = (linkGeneration: number | undefined) =>
+			connectorsOf(board, linkGeneration)
+				.filter(({ kind }) => kind === "card slot")
+				.map(({ generation }) => generation);
+		expect([undefined, 3, 5].map(generations)).toEqual([
+			[4, 4],
+			[3, 4],
+			[4, 4],
+		]);
+	});
+
+	test("is useful to a drive that moves half of what it can there, and not with less", () => {
+		const [socket] = connectorsOf({ ...board, cardSlots: [], m2Sockets: [m2("M1", { generation: 4 })] });
+		if (!socket) throw new Error("The socket is a connector.");
+		const device = driveDevice(stick("Dart", { readMBytesPerS: 7000 }), "one", "later");
+		expect([4, 2, 1].map((lanes) => isUseful(device, socket, lanes))).toEqual([true, true, false]);
 	});
 });
 
