@@ -68,8 +68,8 @@ export function upperHull(points: readonly PricedScore[]): readonly number[] {
 	const corners: number[] = [];
 	for (const index of rising) {
 		const last = corners.at(-1);
-		if (last !== undefined && (at(last).price === at(index).price || at(index).score <= at(last).score + rounding))
-			continue;
+		// Of undominated points at one price the later ones have no more score.
+		if (last !== undefined && at(index).score <= at(last).score + rounding) continue;
 		while (corners.length > 1 && !liesAbove(at(corners.at(-1) ?? 0), at(corners.at(-2) ?? 0), at(index))) corners.pop();
 		corners.push(index);
 	}

@@ -16,7 +16,7 @@ export function wholeParts(
 	const byRemainder = parts
 		.map((part, index) => ({ index, remainder: part - Math.floor(part) }))
 		.filter(({ index }) => (whole[index] ?? 0) < (most[index] ?? Number.POSITIVE_INFINITY))
-		.sort((one, other) => other.remainder - one.remainder || one.index - other.index);
+		.sort((one, other) => other.remainder - one.remainder);
 	for (const { index } of byRemainder.slice(0, Math.max(0, left))) whole[index] = (whole[index] ?? 0) + 1;
 	// A total below all parts rounded down takes from those with the smallest remainders.
 	for (const { index } of left < 0 ? byRemainder.slice(left) : []) whole[index] = (whole[index] ?? 0) - 1;

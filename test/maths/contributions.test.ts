@@ -34,8 +34,8 @@ describe("contributions", () => {
 	});
 
 	test("refuses lists of different length", () => {
-		expect(() => contributions([1], [1], [])).toThrow(RangeError);
-		expect(() => contributions([1], [1, 2], [1])).toThrow(RangeError);
+		expect(() => contributions([1], [1], [])).toThrow("1 and 0 values but 1 weights");
+		expect(() => contributions([1], [1, 2], [1])).toThrow("2 and 1 values but 1 weights");
 	});
 });
 

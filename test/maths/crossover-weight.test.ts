@@ -65,8 +65,8 @@ describe("crossover weight", () => {
 	});
 
 	test("refuses lists of different length", () => {
-		expect(() => crossoverWeight([1, 1], [1], [1, 2], [0])).toThrow(RangeError);
-		expect(() => crossoverWeight([1, 1], [1, 2], [1], [0])).toThrow(RangeError);
+		expect(() => crossoverWeight([1, 1], [1], [1, 2], [0])).toThrow("1 and 2 values but 2 weights");
+		expect(() => crossoverWeight([1, 1], [1, 2], [1], [0])).toThrow("2 and 1 values but 2 weights");
 	});
 });
 
@@ -83,6 +83,11 @@ describe("narrowest crossover", () => {
 		);
 		expect(narrowest).toMatchObject({ rival: 1, criterion: 0, from: 0.7 });
 		expect(narrowest?.to).toBeCloseTo(0.6, 12);
+	});
+
+	test("of equal changes the first rival's and the first criterion's", () => {
+		const rival = [0, 1];
+		expect(narrowestCrossover([0.75, 0.25], [1, 0], [rival, rival])).toMatchObject({ rival: 0, criterion: 0 });
 	});
 
 	test("null where no rival is better on anything, or there is none", () => {

@@ -15,6 +15,12 @@ test.each<[string, string, string[], string[]]>([
 	["long words: three slips", "graphicscrdslt", ["graphicsCardSlots"], ["graphicsCardSlots"]],
 	["long words: not four", "graphicscrdslt", ["graphicsCardsSlots"], []],
 	["nearest first, equals in the order given", "part", ["parsed", "port", "parts", "cart"], ["port", "parts", "cart"]],
+	[
+		"a word two slips away stands after one that is one slip away",
+		"answers",
+		["onswars", "answer"],
+		["answer", "onswars"],
+	],
 	["a word known twice is offered once", "jsn", ["json", "json"], ["json"]],
 ])("%s", (_, word, known, expected) => {
 	expect(nearestWords(word, known)).toEqual(expected);

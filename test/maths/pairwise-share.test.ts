@@ -39,14 +39,16 @@ describe("share of weights under which one is ahead", () => {
 		const below = (count: number) => ({ tiers: [[0], Array.from({ length: count }, (_, at) => at + 1)], free: [] });
 		expect(pairwiseShare(below(30), alike)).toBe(1);
 		expect(pairwiseShare(below(31), alike)).toBe(null);
+		// Where all is level there is nothing to order.
+		expect(pairwiseShare(below(31), new Array<number>(33).fill(0))).toBe(0);
 		// The first tier and the free ones are never cut into orders.
 		const wide = { tiers: [[0, 1, 2, 3, 4, 5, 6, 7, 8], [9]], free: [10, 11] };
 		expect(pairwiseShare(wide, [1, 2, 3, 4, 5, 6, 7, 8, 9, -1, 1, 1])).toBeGreaterThan(0.5);
 	});
 
 	test("refuses a criterion without difference or that stands twice", () => {
-		expect(() => pairwiseShare(noOrder(2), [1])).toThrow(RangeError);
-		expect(() => pairwiseShare({ tiers: [[0]], free: [0] }, [1])).toThrow(RangeError);
+		expect(() => pairwiseShare(noOrder(2), [1])).toThrow("criterion 1 has no difference");
+		expect(() => pairwiseShare({ tiers: [[0]], free: [0] }, [1])).toThrow("a criterion stands twice: 0, 0");
 	});
 
 	test("both sides and what is level make the whole", () => {

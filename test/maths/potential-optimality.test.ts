@@ -41,9 +41,15 @@ describe("greatest lead over all others", () => {
 		});
 	});
 
+	test("where nothing weighs it is level with all others, and infinitely ahead where it is alone", () => {
+		const nothing = { tiers: [], free: [] };
+		expect(bestCase(nothing, known(1), [known(2)])).toEqual({ lead: 0, weights: [0] });
+		expect(bestCase(nothing, known(1), [])).toEqual({ lead: Number.POSITIVE_INFINITY, weights: [0] });
+	});
+
 	test("refuses tables of different widths", () => {
-		expect(() => bestCase(free, known(0, 0), [known(0)])).toThrow(RangeError);
-		expect(() => bestCase(free, known(0), [known(0)])).toThrow(RangeError);
+		expect(() => bestCase(free, known(0, 0), [known(0)])).toThrow("1 values but 2 weights");
+		expect(() => bestCase(free, known(0), [known(0)])).toThrow("no criterion 1");
 	});
 
 	const cases = regions(7).chain((region) => {

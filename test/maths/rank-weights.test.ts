@@ -36,7 +36,7 @@ describe.each([
 	});
 
 	test.each([-1, 1.5, Number.NaN])("refuses %s criteria", (n) => {
-		expect(() => weightsOf(n)).toThrow(RangeError);
+		expect(() => weightsOf(n)).toThrow(`a number of criteria must be a whole number, not ${n}`);
 	});
 });
 

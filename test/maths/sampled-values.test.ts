@@ -185,13 +185,31 @@ describe("the values", () => {
 });
 
 test.each([
-	["an interval runs backwards", [column(1)], [[range(0.6, 0.5, 1)]], null],
-	["an end is no number", [column(1)], [[range(Number.NaN, 0.5, 1)]], null],
-	["there are more parts than weights", [column(1)], [[known(1), known(1)]], null],
-	["columns differ in length", [column(1), column(1, 2)], [[known(1), known(1)]], null],
-	["states without saying whose", [column(1)], [[known(1)], [known(0)]], null],
-	["as many states as weights are long, but too few samples", [column(1, 1)], [[known(1)]], Uint8Array.from([0])],
-	["a sample in a state that is not there", [column(1, 1)], [[known(1)]], Uint8Array.from([0, 1])],
-])("refuses: %s", (_, weights, states, stateOf) => {
-	expect(() => sampledValues(weights, states, stateOf)).toThrow(RangeError);
+	["an interval runs backwards", [column(1)], [[range(0.6, 0.5, 1)]], null, "the interval runs backwards: 0.6 to 0.5"],
+	["an end is no number", [column(1)], [[range(Number.NaN, 0.5, 1)]], null, "the interval runs backwards: NaN to 0.5"],
+	["there are more parts than weights", [column(1)], [[known(1), known(1)]], null, "2 parts but 1 weights"],
+	["columns differ in length", [column(1), column(1, 2)], [[known(1), known(1)]], null, "columns of different length"],
+	[
+		"states without saying whose",
+		[column(1)],
+		[[known(1)], [known(0)]],
+		null,
+		"2 states, and nothing says which sample",
+	],
+	[
+		"as many states as weights are long, but too few samples",
+		[column(1, 1)],
+		[[known(1)]],
+		Uint8Array.from([0]),
+		"columns of different length",
+	],
+	[
+		"a sample in a state that is not there",
+		[column(1, 1)],
+		[[known(1)]],
+		Uint8Array.from([0, 1]),
+		"in a state beyond the 1 given",
+	],
+])("refuses: %s", (_, weights, states, stateOf, words) => {
+	expect(() => sampledValues(weights, states, stateOf)).toThrow(words);
 });

@@ -29,6 +29,6 @@ test.each([0, 1, 2])("over small seeds, draw %i is spread evenly", (place) => {
 test.each([Number.NaN, 0.5, 2 ** 32, -(2 ** 31) - 1, Number.POSITIVE_INFINITY, undefined as unknown as number])(
 	"refuses the seed %s, and never takes one by itself",
 	(seed) => {
-		expect(() => seededDraws(seed)).toThrow(RangeError);
+		expect(() => seededDraws(seed)).toThrow(`a seed must be a whole number of 32 bits, not ${seed}`);
 	},
 );

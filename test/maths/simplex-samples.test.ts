@@ -41,11 +41,27 @@ test("takes one draw a weight, sample by sample, so that more samples only add t
 	expect(more.map((column) => column.slice(0, 10))).toEqual(few);
 });
 
+test("takes no more draws than it has weights, so that who draws next is not put out of step", () => {
+	const draw = seededDraws(5);
+	let drawn = 0;
+	simplexSamples(
+		() => {
+			drawn++;
+			return draw();
+		},
+		3,
+		10,
+	);
+	expect(drawn).toBe(30);
+});
+
 test.each([
-	[-1, 3],
-	[2.5, 3],
-	[2, -1],
-	[2, Number.NaN],
-])("refuses %d criteria with %d samples", (criteria, samples) => {
-	expect(() => simplexSamples(seededDraws(1), criteria, samples)).toThrow(RangeError);
+	[-1, 3, -1],
+	[2.5, 3, 2.5],
+	[2, -1, -1],
+	[2, Number.NaN, Number.NaN],
+])("refuses %d criteria with %d samples", (criteria, samples, count) => {
+	expect(() => simplexSamples(seededDraws(1), criteria, samples)).toThrow(
+		`a count must be a whole number, not ${count}`,
+	);
 });

@@ -27,6 +27,12 @@ test("the unit of the swings does not matter", () => {
 	);
 });
 
-test.each([[[]], [[0, 0]], [[-1, 2]], [[Number.NaN, 1]], [[Number.POSITIVE_INFINITY, 1]]])("refuses %j", (swings) => {
-	expect(() => swingWeights(swings)).toThrow(RangeError);
+test.each([
+	[[], "at least one swing must be above 0"],
+	[[0, 0], "at least one swing must be above 0"],
+	[[-1, 2], "a swing must be 0 or more, not -1"],
+	[[Number.NaN, 1], "a swing must be 0 or more, not NaN"],
+	[[Number.POSITIVE_INFINITY, 1], "a swing must be 0 or more, not Infinity"],
+])("refuses %j", (swings, words) => {
+	expect(() => swingWeights(swings)).toThrow(words);
 });

@@ -42,8 +42,12 @@ describe("what weighs nothing or is no range", () => {
 	});
 
 	test("refuses a negative weight and a range that runs backwards", () => {
-		expect(() => unknownThreshold(0, { base: 0, weight: -1, value: { low: 0, high: 1 } })).toThrow(RangeError);
-		expect(() => unknownThreshold(0, { base: 0, weight: 1, value: { low: 1, high: 0 } })).toThrow(RangeError);
+		expect(() => unknownThreshold(0, { base: 0, weight: -1, value: { low: 0, high: 1 } })).toThrow(
+			"a weight must be 0 or more, not -1",
+		);
+		expect(() => unknownThreshold(0, { base: 0, weight: 1, value: { low: 1, high: 0 } })).toThrow(
+			"the interval runs backwards: 1 to 0",
+		);
 	});
 });
 

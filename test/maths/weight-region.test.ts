@@ -78,12 +78,12 @@ describe("extreme points", () => {
 	});
 
 	test("refuse a criterion that stands twice or lies outside, and very wide lower tiers", () => {
-		expect(() => extremePoints({ tiers: [[0], [0]], free: [] })).toThrow(RangeError);
-		expect(() => extremePoints({ tiers: [[0]], free: [0] })).toThrow(RangeError);
-		expect(() => extremePoints({ tiers: [[0]], free: [3] }, 3)).toThrow(RangeError);
-		expect(() => extremePoints({ tiers: [[0.5]], free: [] })).toThrow(RangeError);
+		expect(() => extremePoints({ tiers: [[0], [0]], free: [] })).toThrow("a criterion stands twice: 0, 0");
+		expect(() => extremePoints({ tiers: [[0]], free: [0] })).toThrow("a criterion stands twice: 0, 0");
+		expect(() => extremePoints({ tiers: [[0]], free: [3] }, 3)).toThrow("no criterion 3");
+		expect(() => extremePoints({ tiers: [[0.5]], free: [] })).toThrow("no criterion 0.5");
 		expect(() => extremePoints({ tiers: [[0], Array.from({ length: 17 }, (_, at) => at + 1)], free: [] })).toThrow(
-			RangeError,
+			"17 criteria in one tier, 16 at most",
 		);
 	});
 });
@@ -144,7 +144,7 @@ describe("least and greatest value", () => {
 	});
 
 	test("refuse a criterion without coefficient", () => {
-		expect(() => leastOver({ tiers: [[0]], free: [1] }, [1])).toThrow(RangeError);
-		expect(() => greatestOver({ tiers: [[0], [1]], free: [] }, [1])).toThrow(RangeError);
+		expect(() => leastOver({ tiers: [[0]], free: [1] }, [1])).toThrow("criterion 1 has no coefficient");
+		expect(() => greatestOver({ tiers: [[0], [1]], free: [] }, [1])).toThrow("criterion 1 has no coefficient");
 	});
 });

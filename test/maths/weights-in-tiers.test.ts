@@ -111,5 +111,7 @@ test.each([
 	["there is no such column", [[0]], [2]],
 	["it is no whole number", [[0]], [0.5]],
 ])("refuses: %s", (_, tiers, free) => {
-	expect(() => weightsInTiers([column(0.5), column(0.5)], tiers, free)).toThrow(RangeError);
+	expect(() => weightsInTiers([column(0.5), column(0.5)], tiers, free)).toThrow(
+		`must name each of 2 columns once: ${[...tiers.flat(), ...free].join(", ")}`,
+	);
 });

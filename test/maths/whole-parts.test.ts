@@ -11,6 +11,16 @@ test("of equal remainders the first", () => {
 	expect(wholeParts([0.5, 0.5])).toEqual([1, 0]);
 });
 
+test("a total below all parts rounded down takes from the smallest remainders", () => {
+	expect(wholeParts([3.1, 2.5, 1.9], 5)).toEqual([2, 2, 1]);
+	expect(wholeParts([1.9, 2.5, 3.1], 4)).toEqual([1, 1, 2]);
+});
+
+test("no part is rounded up past the most it may be; the next remainder is", () => {
+	expect(wholeParts([1.9, 2.8, 3.1], 7, [1, 9, 9])).toEqual([1, 3, 3]);
+	expect(wholeParts([1.9, 2.8, 3.1], 8, [1, 3, 4])).toEqual([1, 3, 4]);
+});
+
 test("pluses and minuses", () => {
 	expect(wholeParts([19.2, 0, 2.3, -2.5, -3.6, 0.6])).toEqual([19, 0, 2, -2, -4, 1]);
 });

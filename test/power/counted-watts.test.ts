@@ -194,9 +194,11 @@ describe("the use that a build tells of", () => {
 	});
 
 	test.each(["open", "none", "unknown"] as const)("a processor that is %s says nothing of watts", (state) => {
-		const use = processorUseOf({ ...emptyBuildFacts, processor: { state }, activities: ["games"] });
+		const open: BuildFacts = { ...emptyBuildFacts, processor: { state }, activities: ["games"] };
+		const use = processorUseOf(open);
 		expect(use.activities).toEqual(["games"]);
 		expect(countedWatts(use)).toBeNull();
+		expect(processorUseOf({ ...open, clockPlan: "done-before" }).raisesClock).toBe(true);
 	});
 
 	test("what nobody has answered counts as full load, and as short for a boost", () => {

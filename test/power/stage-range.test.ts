@@ -87,6 +87,51 @@ describe("figures of the stages", () => {
 			).toBe(false);
 	});
 
+	test("are named, each figure that is assumed by a name of its own", () => {
+		const names = (delivery: Delivery) => only(delivery).assumptions.map(({ what }) => what);
+		const ofBoth = ["voltage of the cores", "switching frequency", "rise of resistance with heat"];
+		const ofCoils = [
+			"resistance of a coil",
+			"warmth of the coil",
+			"inductance of a coil",
+			"heat that the coils add to the stages",
+		];
+		expect(names({ stageKind: "separate switches" }).sort()).toEqual(
+			[
+				"number of stages",
+				...ofBoth,
+				"high switch",
+				"one low switch",
+				"low switches a stage",
+				"switching time, separate switches",
+				"dead time",
+				"voltage in the dead time",
+				"charge of the gates",
+				...ofCoils,
+			].sort(),
+		);
+		expect(names({ stageKind: "integrated" }).sort()).toEqual(
+			[
+				"number of stages",
+				...ofBoth,
+				"switching time, integrated stages",
+				"rating of a stage",
+				"loss of a stage without load",
+				"efficiency of a stage at 60 % of its rating",
+				...ofCoils,
+			].sort(),
+		);
+		expect(stageRangesOf({}).flatMap(({ assumptions }) => assumptions)).toContainEqual({
+			what: "kind of stage",
+			fact: "board.powerDelivery.stageKind",
+			low: 0,
+			high: 1,
+			unit: "",
+			source: "common-practice",
+			because: "integrated stages and separate switches were both counted",
+		});
+	});
+
 	test("leave no fact to look up on a board of which all is known", () => {
 		for (const stageKind of ["integrated", "separate switches"] as const)
 			expect(

@@ -133,8 +133,9 @@ describe("figures of a board", () => {
 	// 8 stages of a rating of 60 A at 1.1 to 1.3 V, as the board says.
 	test("name what all stages are rated for, where a page tells it", () => {
 		const { coreStages = 0, stageRatingA = 0 } = board;
-		expect(power.ratedW?.low).toBeCloseTo(coreStages * stageRatingA * 1.1, 9);
-		expect(power.ratedW?.high).toBeCloseTo(coreStages * stageRatingA * 1.3, 9);
+		const { ratedW } = powerOf(board, { sustainedW: 120 });
+		expect(ratedW?.low).toBeCloseTo(coreStages * stageRatingA * 1.1, 9);
+		expect(ratedW?.high).toBeCloseTo(coreStages * stageRatingA * 1.3, 9);
 		const { stageRatingA: _, ...unrated } = board;
 		expect(powerOf(unrated, { sustainedW: 120 }).ratedW).toBeNull();
 	});
@@ -298,6 +299,34 @@ describe("with tests", () => {
 		const use = { baseW: 100, peakW: 200 };
 		const measured = [100, 200].map((loadW) => ({ ...bench, loadW }));
 		expect(powerOf({ ...board, measurements: measured }, use).measured?.test.loadW).toBe(200);
+	});
+});
+
+describe("what is missing", () => {
+	const missing = (delivery: Delivery, use: UseOfProcessor = { sustainedW: 100 }) => powerOf(delivery, use).missing;
+	const aTest: Measurement = { loadW: 100, airC: 25, stageC: 60, minutes: 30, airflow: "still" };
+
+	test("are the main facts that no page gives, in their order; a list of no tests is no test", () => {
+		expect(missing({ measurements: [] })).toEqual(
+			["coreStages", "stageKind", "heatSink", "measurements"].map((fact) => `board.powerDelivery.${fact}`),
+		);
+		expect(missing({ stageKind: "integrated", measurements: [aTest] })).toEqual([
+			"board.powerDelivery.coreStages",
+			"board.powerDelivery.heatSink",
+		]);
+	});
+
+	test("is another test where all is given", () => {
+		expect(missing({ ...board, measurements: [aTest] })).toEqual(["board.powerDelivery.measurements"]);
+	});
+
+	test("are the watts held for hours, where only a range of them is known and no page gives them", () => {
+		const given: Delivery = { ...board, measurements: [aTest] };
+		expect(missing(given, { baseW: 100 })).toEqual(["processor.sustainedW"]);
+		expect(missing(given, { peakW: 100, limitPolicy: "fixed" })).not.toContain("processor.sustainedW");
+		const raised = { sustainedW: 100, raisesClock: true };
+		expect(powerOf(given, raised).watts.high).toBeGreaterThan(powerOf(given, raised).watts.low);
+		expect(missing(given, raised)).not.toContain("processor.sustainedW");
 	});
 });
 

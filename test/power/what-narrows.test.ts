@@ -48,10 +48,13 @@ function worthOf(inputs: PowerInputs, known: readonly PowerInputs[]): number {
 describe("facts that narrow", () => {
 	test("are none but a test, where all else is known", () => {
 		expect(narrowing({ delivery: board, use, air })).toEqual(["board.powerDelivery.measurements"]);
+		expect(narrowing({ delivery: { ...board, measurements: [] }, use, air })).toEqual([
+			"board.powerDelivery.measurements",
+		]);
 	});
 
 	test("are named only where they are missing", () => {
-		for (const fact of ["coreStages", "heatSink", "stageRatingA"] as const) {
+		for (const fact of ["coreStages", "heatSink", "stageRatingA", "efficiencyPercent"] as const) {
 			expect(narrowing(without(fact))).toContain(`board.powerDelivery.${fact}`);
 			expect(narrowing({ delivery: board, use, air })).not.toContain(`board.powerDelivery.${fact}`);
 		}

@@ -73,6 +73,10 @@ testRule(supplyInCase, {
 			{ supply: { form: "ATX", lengthMm: 160 }, case: { supplyForms: ["ATX"] } },
 			["case.supplyMaxLengthMm"],
 		],
+		"its length is not known": [
+			{ supply: { form: "ATX" }, case: { supplyForms: ["ATX"], supplyMaxLengthMm: 160 } },
+			["supply.lengthMm"],
+		],
 		"nobody has said which case": [{ supply: { form: "ATX" } }, ["case"]],
 	},
 });

@@ -74,6 +74,14 @@ testRule(lighting, {
 			"has",
 			{ plugs: plugs5V, header5V: "LIGHT_3", amps5V: 3, mostLights5V: 240 },
 		],
+		"fewer amperes count before fewer lights": [
+			{
+				board: boardWith({ volts: 5, amps: 3, mostLights: 240 }, { volts: 5, amps: 5, mostLights: 100 }),
+				lights: ["5 V three-pin", "5 V three-pin"],
+			},
+			"has",
+			{ plugs: plugs5V, header5V: "LIGHT_1", amps5V: 3, mostLights5V: 240 },
+		],
 		"of as many amperes it is the one of fewest lights": [
 			{
 				board: boardWith({ volts: 5, amps: 3 }, { volts: 5, amps: 3, mostLights: 180 }),

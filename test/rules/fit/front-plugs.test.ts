@@ -45,6 +45,16 @@ testRule(frontPlugs, {
 			"dead",
 			{ dead: ["front USB-C (20-pin plug)"], plugs: 1 },
 		],
+		"lights without a header are no plugs of the case": [
+			{
+				board: { headers: { ...headers, typeC: [], lights: [] } },
+				case: { frontPlugs: plugs },
+				lights: ["5 V three-pin"],
+			},
+			"plan-around",
+			"dead",
+			{ dead: ["front USB-C (20-pin plug)"], plugs: 1 },
+		],
 		"one 19-pin plug too many, and no sound": [
 			{
 				board: { headers: { ...headers, frontAudio: false } },
