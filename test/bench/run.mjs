@@ -15,6 +15,7 @@ const benches = [
 	"next-question",
 	"advise-on-many-boards",
 	"key-to-repaint",
+	"held-key",
 	"files-and-forms",
 	"bytes-per-key",
 ];
