@@ -1,7 +1,9 @@
 import { defineConfig } from "vitest/config";
 
 /** Tests of what meets the outside world: other programs, the disk, the terminal. */
-const shellTests = ["cli", "e2e", "faults", "files", "meta", "plain", "ui"].map((folder) => `test/${folder}/**/*.test.{ts,tsx}`);
+const shellTests = ["cli", "e2e", "faults", "files", "meta", "plain", "ui"].map(
+	(folder) => `test/${folder}/**/*.test.{ts,tsx}`,
+);
 
 /** Tests of pages in a real browser. */
 const browserTests = "test/browser/**/*.test.ts";
