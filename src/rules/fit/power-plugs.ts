@@ -139,7 +139,8 @@ function ofProcessorPlugs(facts: Facts): Outcome {
 	const one = processorPlugsCarry([first]);
 	if (peakW === undefined) return goodToKnow("secondPeakUnknown", { budgetW: one.budgetW });
 	const carried = { loadW: atProcessorPlugs(peakW), ...one };
-	if (carried.loadW <= one.budgetW) return goodToKnow("secondUnfed", { budgetW: one.budgetW });
+	// Told at the bench with all that is as it should be: for most it is no drawback.
+	if (carried.loadW <= one.budgetW) return pass("secondUnfed", { budgetW: one.budgetW });
 	return carried.loadW <= one.mostW ? goodToKnow("secondHelps", carried) : planAround("secondNeeded", carried);
 }
 

@@ -31,6 +31,16 @@ testRule(powerPlugs, {
 			{ count: 1 },
 		],
 		"more plugs than it needs": [{ board: board("8-pin"), supply: supply("8-pin", "8-pin") }, "fed", { count: 1 }],
+		"second plug empty, at what the first carries": [
+			{ board: board("8-pin", "8-pin"), supply: supply("8-pin"), processor: drawing(288) },
+			"secondUnfed",
+			{ budgetW: 288 },
+		],
+		"first of two 4-pin, at what it carries": [
+			{ board: board("4-pin", "4-pin"), supply: supply("4-pin"), processor: drawing(144) },
+			"secondUnfed",
+			{ budgetW: 144 },
+		],
 		"a 20-pin plug for a 20-pin board": [
 			{
 				board: { power: { mainPlug: "20-pin", processorPlugs: ["4-pin"] } },
@@ -57,18 +67,6 @@ testRule(powerPlugs, {
 		"no supply": [{ board: board("8-pin"), supply: "none" }, "none", { part: "supply" }],
 	},
 	cautions: {
-		"second plug empty, at what the first carries": [
-			{ board: board("8-pin", "8-pin"), supply: supply("8-pin"), processor: drawing(288) },
-			"good-to-know",
-			"secondUnfed",
-			{ budgetW: 288 },
-		],
-		"first of two 4-pin, at what it carries": [
-			{ board: board("4-pin", "4-pin"), supply: supply("4-pin"), processor: drawing(144) },
-			"good-to-know",
-			"secondUnfed",
-			{ budgetW: 144 },
-		],
 		"a 20-pin plug in a 24-pin socket": [
 			{ board: board("8-pin"), supply: { mainPlug: "20-pin", processorPlugs: ["8-pin"] } },
 			"plan-around",
