@@ -13,6 +13,11 @@ export function textSheet(sheet: Sheet, width = 78): string {
 
 const inWords = "The annex says in words what this picture shows.";
 
+/** A line that begins like an item, as a stranger's name of a board may, stands one in, so that it looks like none. */
+function noItems(lines: readonly string[]): string[] {
+	return lines.map((line) => (/^(?:- |\[ \] )/.test(line) ? ` ${line}` : line));
+}
+
 function blockLines(block: DocumentBlock, width: number): string[] {
 	switch (block.kind) {
 		case "page":
@@ -20,12 +25,12 @@ function blockLines(block: DocumentBlock, width: number): string[] {
 		case "section":
 			return ["", block.text.toUpperCase(), ""];
 		case "subsection":
-			return ["", ...wrapText(block.text, width)];
+			return ["", ...noItems(wrapText(block.text, width))];
 		case "picture":
 			// A picture that is wider than the page would only confuse; the annex says the same in words.
 			return block.lines.every((line) => line.length <= width) ? ["", ...block.lines, ""] : [inWords];
 		case "paragraph":
-			return wrapText(block.text, width);
+			return noItems(wrapText(block.text, width));
 		case "item": {
 			const mark = block.box ? "[ ] " : "- ";
 			return wrapText(
