@@ -1,5 +1,5 @@
-import type { Sheet } from "../../src/sheet/sheet.ts";
 import type { WalkView } from "../../src/screens/walk-view.ts";
+import type { Sheet } from "../../src/sheet/sheet.ts";
 import { wordsIn } from "../sheet/forms-reading.ts";
 import { readHtml } from "../sheet/html-reading.ts";
 import { unescaped } from "../sheet/markdown-reading.ts";
@@ -25,8 +25,7 @@ const pageMarks: Readonly<Record<PaperForm, RegExp>> = {
 export function pageWords(form: PaperForm, written: string, { plan, power }: Sheet): PageWords {
 	const pictures = [plan, power].flatMap((one) => (one && one.picture.length > 0 ? [one.picture.join("\n")] : []));
 	const words = {
-		text: (page: string) =>
-			wordsIn(pictures.reduce((rest, picture) => rest.replace(`\n${picture}\n`, "\n\n"), page)),
+		text: (page: string) => wordsIn(pictures.reduce((rest, picture) => rest.replace(`\n${picture}\n`, "\n\n"), page)),
 		markdown: (page: string) => wordsIn(unescaped(page.replace(/^(~{3,})\n[\s\S]*?\n\1$/gm, ""))),
 		html: (page: string) =>
 			wordsIn(readHtml(page.replace(/<svg[\s\S]*?<\/svg>|<pre>[\s\S]*?<\/pre>/g, "")).texts.join(" ")),
@@ -46,12 +45,14 @@ export const lineOf = (form: PaperForm, written: string): string =>
  */
 const sameForAll: readonly string[] = [
 	// Names of plugs, slots and standards.
-	...["M.2", "2.5 inch", "3.5 inch", "3D", "x16", "DDR4", "12V-2x6", "4-pin", "8-pin", "24-pin", "with 8 pins"],
-	...["IEC 60086-4", "at least 8 lanes from the processor"],
-	// Volts of lighting plugs, and what a plug carries.
-	...["are 5 V", "are 12 V", "of 5 V", "of 12 V", "carries 144 W"],
-	// The scale of points, the comfortable line, the time to wait, the switch of a supply, room for a cable's bend.
-	...["points of 100", "below 90 degrees", "up to 90 is", "wait 15 minutes", "switch to 0", "30 to 40 mm"],
+	...["M.2", "2.5 inch", "3.5 inch", "3D", "x16", "DDR4", "12V-2x6", "PCI Express 4.0 or later", "IEC 60086-4"],
+	...["3-pin", "4-pin", "8-pin", "9-pin", "24-pin", "with 8 pins", "splits into 4+4"],
+	// What a plug carries, volts of lighting plugs, fewest lanes of a graphics card, room for a cable's bend.
+	...["carries 144 W", "are 5 V", "are 12 V", "of 5 V", "of 12 V", "5 V and 12 V"],
+	...["at least 8 lanes from the processor", "30 to 40 mm"],
+	// The scale of points, the comfortable line, the time to wait, the switch of a supply, years of a warranty.
+	...["points of 100", "below 90 degrees", "up to 90 is", "wait 15 minutes", "switch to 0"],
+	...["at least 3 years", "years and not 3"],
 ];
 
 /** Strings that are names: of parts in question whole, of all others their own names only. */
@@ -63,21 +64,13 @@ function namesIn(view: WalkView): readonly string[] {
 	const named = all.flatMap(({ name, maker, revision, chipset, socket, series, generation }) =>
 		[name, maker, revision, chipset, socket, series, generation].filter((one) => typeof one === "string"),
 	);
-	const inQuestion = [
-		all.filter(({ id }) => listed.has(String(id))),
-		[facts, ...worlds.map((world) => world.facts)].map((one) => [
-			...[one.processor, one.case, one.graphicsCard, one.memory, one.cooler, one.supply].map((have) =>
-				have.state === "have" ? have.part : null,
-			),
-			...[one.drives, one.addInCards, one.fanSets, one.lights, one.monitors],
-		]),
-	];
+	const inQuestion = [all.filter(({ id }) => listed.has(String(id))), facts, worlds.map((world) => world.facts)];
 	return [...named, ...connectorNamesIn(inQuestion), view.state.name ?? ""];
 }
 
 /** Names at any depth of parts; facts that are told as figures, such as days, are none. */
 function connectorNamesIn(value: unknown, key = ""): readonly string[] {
-	if (typeof value === "string") return /^(?:name|maker|members|slotOrder|connector|\d+)$/.test(key) ? [value] : [];
+	if (typeof value === "string") return /^(?:name|maker|members|slotOrder|connector)$/.test(key) ? [value] : [];
 	if (Array.isArray(value)) return value.flatMap((one) => connectorNamesIn(one, key));
 	if (typeof value !== "object" || value === null) return [];
 	return Object.entries(value).flatMap(([name, one]) => connectorNamesIn(one, name));
@@ -96,7 +89,9 @@ export function withoutNames(view: WalkView): (words: readonly string[]) => read
 	return (words) => {
 		const left: string[] = [];
 		for (let at = 0; at < words.length; ) {
-			const found = byFirst.get(words[at] ?? "")?.find((phrase) => phrase.every((word, index) => words[at + index] === word));
+			const found = byFirst
+				.get(words[at] ?? "")
+				?.find((phrase) => phrase.every((word, index) => words[at + index] === word));
 			if (!found) left.push(words[at] ?? "");
 			at += found ? found.length : 1;
 		}

@@ -90,8 +90,9 @@ export const steadyPower = defineRule({
 			case "cannot tell":
 				return cannotTell(steady.missing, "wide", {
 					...load,
-					coolest: Math.ceil(low),
-					hottest: Math.ceil(Math.min(high, hottestToldC + 1)),
+					coolest: Math.round(low),
+					// As the part on power and heat rounds it: one board has one temperature.
+					hottest: high > hottestToldC ? hottestToldC + 1 : Math.round(high),
 				});
 			case "tight":
 				if (low > comfortableC)
@@ -101,7 +102,7 @@ export const steadyPower = defineRule({
 						mayHoldBack: high >= holdingBackC,
 					});
 				return high > comfortableC
-					? goodToKnow("maybeHot", { ...load, coolest: Math.ceil(low), hottest: Math.ceil(high) })
+					? goodToKnow("maybeHot", { ...load, coolest: Math.round(low), hottest: Math.round(high) })
 					: planAround("peakPastRating", { ...load, ratingA });
 			case "not enough":
 				return low >= holdingBackC ? fail("tooHot", load) : fail("pastRating", { ...load, ratingA });
