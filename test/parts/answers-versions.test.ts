@@ -9,12 +9,14 @@ import { deepFreeze } from "../walk/walk-in-demo.ts";
 
 const folder = fileURLToPath(new URL("../saved", import.meta.url));
 /** Walks of invented people as older programs wrote them. They are kept for ever and never changed. */
-const older = readdirSync(folder).flatMap((version) =>
-	readdirSync(`${folder}/${version}`).map((name) => ({
-		name: `${version}/${name}`,
-		json: JSON.parse(readFileSync(`${folder}/${version}/${name}`, "utf8")),
-	})),
-);
+const older = readdirSync(folder)
+	.filter((form) => form.startsWith("answers-"))
+	.flatMap((version) =>
+		readdirSync(`${folder}/${version}`).map((name) => ({
+			name: `${version}/${name}`,
+			json: JSON.parse(readFileSync(`${folder}/${version}/${name}`, "utf8")),
+		})),
+	);
 
 describe("a walk that an older program wrote", () => {
 	test("there is one of every version before today's", () => {
