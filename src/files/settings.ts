@@ -56,7 +56,7 @@ export function openSettings(folder: string | null): KeptSettings {
 				whileHeld(path, () => {
 					removeStrays(folder);
 					removeHalfWritten(folder);
-					written(() => open(folder).set({ ...settings }));
+					outsideSnap(() => open(folder).set({ ...settings }));
 					chmodSync(path, 0o600);
 				});
 				return null;
@@ -93,7 +93,7 @@ function removeHalfWritten(folder: string): void {
 }
 
 /** In a terminal that a snap package opened Conf would write over the file itself, which is lost when that is cut short. */
-function written(write: () => void): void {
+function outsideSnap(write: () => void): void {
 	const snap = process.env["SNAP"];
 	delete process.env["SNAP"];
 	try {

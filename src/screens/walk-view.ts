@@ -1,5 +1,6 @@
 import { type Advice, advise } from "../choose/advise.ts";
 import { type Judgement, judge } from "../choose/judge.ts";
+import { once } from "../maths/once.ts";
 import type { Answers, OwnPart } from "../parts/answers-file.ts";
 import type { Build } from "../parts/build.ts";
 import type { Market } from "../parts/market.ts";
@@ -70,12 +71,4 @@ function entryOf<K extends object, V>(map: WeakMap<K, V>, key: K, make: () => V)
 	const value = map.get(key) ?? make();
 	map.set(key, value);
 	return value;
-}
-
-function once<T>(make: () => T): () => T {
-	let made: { readonly value: T } | null = null;
-	return () => {
-		made ??= { value: make() };
-		return made.value;
-	};
 }

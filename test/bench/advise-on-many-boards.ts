@@ -9,7 +9,7 @@ import { foldAnswers } from "../../src/questions/fold-answers.ts";
 import { allRules } from "../../src/rules/all-rules.ts";
 import { printFigure } from "./figure.ts";
 import { marketOfMany } from "./many-boards.ts";
-import { median, processorMs } from "./stop-watch.ts";
+import { heapMb, median, processorMs } from "./stop-watch.ts";
 
 /** So many boards; how the time may grow with their number, and what the most of them may take. */
 const boardCounts = [100, 1000, 10_000] as const;
@@ -95,10 +95,4 @@ function secondsOfJson(market: Market): number {
 	const read = JSON.parse(JSON.stringify(market.parts.board)) as readonly Board[];
 	if (read.length !== market.parts.board.length) throw new Error("the boards did not come back");
 	return (processorMs() - start) / 1000;
-}
-
-function heapMb(): number {
-	if (!globalThis.gc) throw new Error("run with --expose-gc");
-	globalThis.gc();
-	return process.memoryUsage().heapUsed / 1e6;
 }

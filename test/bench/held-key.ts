@@ -5,6 +5,7 @@ import { join } from "node:path";
 import headless from "@xterm/headless";
 import { demoMarket } from "../../src/cli/demo-market.ts";
 import { printFigure } from "./figure.ts";
+import { pause } from "./stop-watch.ts";
 
 /** A key held down: so many a second for so many seconds, in the program as it is built, in a real terminal. */
 const [perSecond, seconds] = [30, 5];
@@ -78,8 +79,4 @@ async function until(holds: () => boolean, rows: () => readonly string[]): Promi
 		if (performance.now() > giveUpAt) throw new Error(`it did not come:\n${rows().join("\n")}`);
 		await pause(50);
 	}
-}
-
-function pause(ms: number): Promise<void> {
-	return new Promise((resolve) => setTimeout(resolve, ms));
 }

@@ -26,6 +26,17 @@ function msOf(runs: number, run: () => void): number {
 	return processorMs() - start;
 }
 
+/** What the heap holds once it is tidied up, in MB; the runtime must have been started with --expose-gc. */
+export function heapMb(): number {
+	if (!globalThis.gc) throw new Error("run with --expose-gc");
+	globalThis.gc();
+	return process.memoryUsage().heapUsed / 1e6;
+}
+
+export function pause(ms: number): Promise<void> {
+	return new Promise((resolve) => setTimeout(resolve, ms));
+}
+
 /** The value in the middle; of two in the middle their mean. */
 export function median(values: readonly number[]): number {
 	const sorted = [...values].sort((one, other) => one - other);
