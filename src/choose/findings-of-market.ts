@@ -2,6 +2,7 @@ import { withAskedPrice } from "../parts/asked-price.ts";
 import type { Board } from "../parts/board.ts";
 import type { BuildFacts } from "../parts/build.ts";
 import { canonicalName, canonicalSocket } from "../parts/canonical-name.ts";
+import { pathParts } from "../parts/fact-path.ts";
 import type { Market } from "../parts/market.ts";
 import type { Platform } from "../parts/platform.ts";
 import { type LoadFacts, loadFactsOf } from "../power/load-facts.ts";
@@ -109,8 +110,9 @@ export function subjectsWith(market: Market, facts: BuildFacts): (index: number)
 
 /** The parts of a build that a rule reads, as text that is the same where they are. */
 export function seenBy({ reads, mayRead }: Pick<Rule, "reads" | "mayRead">): (facts: BuildFacts) => string {
-	const roots = [...new Set([...reads, ...mayRead].map((path) => path.split(".")[0] ?? ""))];
-	const ofBuild = roots.filter((root) => root !== "board" && root !== "platform");
+	// Of the wishes only its own: another one changes nothing for it.
+	const seen = [...reads, ...mayRead].map((path) => (path.startsWith("wish.") ? path : pathParts(path).root));
+	const ofBuild = [...new Set(seen)].filter((root) => root !== "board" && root !== "platform");
 	return (facts) => ofBuild.map((root) => seenUnder(root, facts)).join("\n");
 }
 
@@ -119,7 +121,8 @@ function seenUnder(root: string, facts: BuildFacts): string {
 	if (root === "headers") return headersSee(facts);
 	if (root === "power") return powerSees(facts);
 	if (root === "load") return [powerSees(facts), textOf(facts.graphicsCard), textOf(facts.supply)].join("\n");
-	return textOf(root === "wish" ? facts.wishes : (facts as unknown as Record<string, unknown>)[root]);
+	const { root: first, inside } = pathParts(root);
+	return textOf(first === "wish" ? facts.wishes[inside] : (facts as unknown as Record<string, unknown>)[root]);
 }
 
 const texts = new WeakMap<object, string>();
