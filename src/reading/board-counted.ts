@@ -65,7 +65,8 @@ function itemsIn({ label, value }: BoardLine): readonly { count: number; text: s
 		return [{ count: Number(alone), text: `${label} ${value.slice(alone.length)}` }];
 	const pins = /^\W{0,3}(?=(?:24|20|8|4)[\s-]?pin)(.*)$/i.exec(value);
 	if (pins) return [{ count: 1, text: pins[1] ?? "" }];
-	const leading = /^[\s-]*(\d{1,2})\s(?=\p{L})(?!pin|pol|phase|channel|ch\b|kanal)(.*)$/iu.exec(value);
+	const leading =
+		/^[\s-]*(\d{1,2})\s(?=\p{L})(?!pin|pol|phase|channel|ch\b|kanal|g(?:b|bit)?(?:ps|\/s|\b))(.*)$/iu.exec(value);
 	return leading ? [{ count: Number(leading[1]), text: leading[2] ?? "" }] : [];
 }
 
@@ -75,7 +76,7 @@ function insideBrackets(text: string, at: number): boolean {
 }
 
 const otherDriveWords =
-	/\bpower\b|strom|cables?\b|kabel|kablo|kábel|cavo|câble|cabo\b|кабел|przew|express\b|\bm\.?\s?2(?!\d)|mode\b|modus\b|\bdom\b|screws?|raid/i;
+	/\bpower\b|strom|cables?\b|kabel|kablo|kábel|cavo|câble|cabo\b|кабел|przew|express\b|\bm\.?\s?2(?!\d)|mode\b|modus\b|\bdom\b|screws?|raid|\bdevices?\b/i;
 
 export const drivePorts: Sort = {
 	is: (text, { label }) =>
@@ -98,10 +99,12 @@ const fanUse =
 
 export const fanHeaders: Sort = {
 	is: (text, { label }) =>
-		(fanWord.test(text) || (fanWord.test(label) && fanUse.test(text)) || text.startsWith(label)) &&
+		(fanWord.test(text) ||
+			(fanWord.test(label) && (fanUse.test(text) || /^\s*(?:[346][\s-]?pin|pwm)/i.test(text))) ||
+			text.startsWith(label)) &&
 		(fanUse.test(text) || plugWord.test(text) || plugWord.test(label) || fanWord.test(label)) &&
 		fanWord.test(`${label} ${text}`) &&
-		!/hub|splitter|included|\bmm\b|\brpm\b|screw|sensor/i.test(text),
+		!/hub|splitter|included|\bmm\b|\brpm\b|screw|sensor|tachometer|\bstatus\b|monitoring|speed\scontrol$/i.test(text),
 	facts: (text, _line, place) => ({
 		use: /pump|\baio\b|water|wasser/i.test(text)
 			? "pump"
@@ -137,10 +140,18 @@ export const lightHeaders: Sort = {
 
 const processorPower = /12\s?v|\beps\b|\bcpu\b|processor|prozessor|\bp4\b|\bp8\b/i;
 
+/** "8+4 pin" and "8-pin + 4-pin". */
+const twoPlugs = /(?<![\dx])(8|4)\s?(?:-?\s?pin)?\s?\+\s?(8|4)[\s-]?pin(?!\s?\+)/i;
+
 export const processorPlugs: Sort = {
-	is: (text, { label }) =>
+	is: (text, { label, value }) =>
+		!/^\W*8[\s-]?pin\s?\+\s?[48]/i.test(text) &&
 		/(?<!\d)[48][\s-]?(?:\(?\+?4\)?[\s-]?)?(?:pin|pol)/i.test(text) &&
-		(processorPower.test(text) || /\bpower\b/i.test(text) || /cpu|processor|prozessor/i.test(label)) &&
+		(processorPower.test(text) ||
+			// "1 x 8-pin + 1 x 4-pin CPU power"
+			(/^\s*8[\s-]?pin\s*$/i.test(text) && value.includes("+") && processorPower.test(value)) ||
+			/\bpower\b/i.test(text) ||
+			/cpu|processor|prozessor/i.test(label)) &&
 		!/\bfan|lüfter|pump/i.test(label) &&
 		!/\bfan|lüfter|pump|graphics|pci|vga|\b19\s?v|24[\s-]?pin|rgb|\bled\b|sata|molex|\b6[\s-]?pin|sleeve|cable|adapter/i.test(
 			text,
@@ -152,7 +163,7 @@ export const processorPlugs: Sort = {
 /** "8+4 pin": one plug of each. */
 export function joinedPlugs({ value, label, line, quote, block, isHead, isNote }: BoardLine): readonly ListEntry[] {
 	if (isHead || isNote || !processorPower.test(`${label} ${value}`)) return [];
-	const told = /(?<![\dx])(8|4)\s?(?:-?\s?pin)?\s?\+\s?(8|4)[\s-]?pin(?!\s?\+)/i.exec(value);
+	const told = twoPlugs.exec(value);
 	const before = told ? value.slice(0, told.index) : "";
 	if (!told || /\d\s?x\s?$/i.test(before) || told[0].replace(/\s/g, "").startsWith("4+4")) return [];
 	return [told[1], told[2]].map((pins) => ({ line, quote, block, facts: { plug: `${pins}-pin` } }));
@@ -192,16 +203,18 @@ export function pictureSockets(line: BoardLine): {
 		block: line.block,
 		isOverview: topic === "overview",
 	});
-	const counts = [...value.matchAll(/(?<![\w.])(\d)\s?(?:x|×)\s?(?=\S)/gi)];
+	const counts = [...value.matchAll(/(?<![\w.])(\d)\s?(?:x|×)\s?(?=\S)/gi)].filter(
+		({ index }) => !insideBrackets(value, index),
+	);
 	if (counts.length > 0) {
 		const entries = counts.flatMap(({ index, 0: all, 1: figure = "0" }, at) => {
-			if (insideBrackets(value, index)) return [];
 			const text = value.slice(index + all.length, counts[at + 1]?.index ?? value.length);
 			const thing = text.split(/[,(;]|\ssupport|\swith\b|\smit\b|\shỗ\strợ/i)[0] ?? "";
-			const socket = pictureWords.find(([pattern]) => pattern.test(thing))?.[1];
+			// "4 x USB 2.0 ports as well as HDMI" counts no HDMI.
+			const socket = /\busb/i.test(thing) ? undefined : pictureWords.find(([pattern]) => pattern.test(thing))?.[1];
 			if (socket !== undefined) return Array.from({ length: Number(figure) }, () => entry(socket));
 			const isOval =
-				/type[\s-]?c|usb-?c|thunderbolt/i.test(thing + text.slice(0, 60)) &&
+				/type[\s-]?c|usb-?c|thunderbolt|usb\s?4/i.test(thing + text.slice(0, 60)) &&
 				(topic === "picture" || /display\s?port|\bdp\b|video|picture|bild/i.test(text));
 			return isOval && !(/usb\s\d/i.test(thing) && topic !== "picture" && !/display|\bdp\b|alt/i.test(text))
 				? Array.from({ length: Number(figure) }, () => entry("USB-C"))
@@ -223,16 +236,27 @@ export function pictureSockets(line: BoardLine): {
 	return isBareList || /outputs?\b|ausgäng/i.test(value) ? { ...none, entries: found.map(entry) } : none;
 }
 
+const remoteCare = /management|\bipmi\b|\bbmc\b/i;
+
 /** Rates of wired sockets in Gb/s, with how many where told. */
 export function networkOf(
 	line: BoardLine,
 ): { readonly rates: readonly number[]; readonly count: number | undefined } | undefined {
 	if (line.isHead || line.isNote || line.topic === "accessories" || line.topic === "wireless") return undefined;
-	const text = line.topic === "network" && !words.network.test(line.value) ? `${line.label} ${line.value}` : line.value;
+	const whole =
+		line.topic === "network" && !words.network.test(line.value) ? `${line.label} ${line.value}` : line.value;
+	// A socket for looking after the machine from afar is none of the network's.
+	const text = whole
+		.split(/(?<=\s)\+\s|[,;]\s(?=\d\s?[x×]\s)/)
+		.filter((piece, _, all) => all.length === 1 || !remoteCare.test(piece))
+		.join(", ");
 	const isNetwork =
 		line.topic === "network" ||
-		/\blan\b|ethernet|rj-?45|\bnetwork\b|netzwerk|gbase-?t|\d\s?gbe\b|\bgbe\b|gigalan/i.test(text);
-	if (!isNetwork || /teaming|management|\bpxe\b|wake|surge|protect|cables?\b/i.test(text)) return undefined;
+		/\blan\b|ethernet|rj-?45|\bnetwork\b|netzwerk|\brede\b|réseau|netwerk|\bnic\b|gbase-?t|\d\s?gbe\b|\bgbe\b|gigalan/i.test(
+			text,
+		);
+	if (!isNetwork || /teaming|management|\bipmi\b|\bbmc\b|\bpxe\b|wake|surge|protect|cables?\b/i.test(text))
+		return undefined;
 	const plain = text.replace(/\b10\s?\/\s?100(?:\s?\/\s?\d{3,5})*/g, " ");
 	const rates = [
 		...plain.matchAll(
@@ -287,7 +311,7 @@ export function wirelessOf(line: BoardLine): {
 	const standard = standards.find(([pattern]) => pattern.test(text))?.[1];
 	const version =
 		/bluetooth(?:®|™)?\s?(?:v(?:ersion)?\.?\s?)?(\d\.\d)/i.exec(text)?.[1] ??
-		/(?<=[,&/]\s?)BT\s?(\d\.\d)/.exec(text)?.[1];
+		/(?<=[,&/+]\s?)BT\s?(\d\.\d)/.exec(text)?.[1];
 	return {
 		...known({ standard: standard === "Wi-Fi 6" && /6\s?ghz/i.test(text) ? "Wi-Fi 6E" : standard }),
 		...(version !== undefined
@@ -314,7 +338,7 @@ export function soundChannels(line: BoardLine): number | undefined {
 }
 
 const fanName =
-	/(?<![A-Za-z0-9_])((?:[A-Z]{2,4}_?)+FAN|CPU_?OPT|(?:AIO|W|WATER)_?PUMP|PUMP_?FAN|PUMP)[_-]?(\d{0,2})\+?(?![A-Za-z0-9_]|\s?[x×]\s?\d)/g;
+	/(?<![A-Za-z0-9_])((?:[A-Z]{2,4}_?)+FAN|CPU_?OPT|(?:AIO|W|WATER)_?PUMP|PUMP_?FAN|PUMP)[_-]?(\d{0,2})([_/]W?_?(?:PUMP|AIO))?\+?(?![A-Za-z0-9_]|\s?[x×]\s?\d)/g;
 
 /** Fan headers that a line lists by the names printed on the board, "SYS_FAN1 to SYS_FAN6" as six. */
 export function namedFans(line: BoardLine): readonly ListEntry[] {
@@ -322,14 +346,14 @@ export function namedFans(line: BoardLine): readonly ListEntry[] {
 		return [];
 	const names = [...line.value.matchAll(fanName)];
 	if (names.length < 2) return [];
-	return names.flatMap(({ 0: all, 1: stem = "", 2: figure, index }, at): readonly ListEntry[] => {
+	return names.flatMap(({ 0: all, 1: stem = "", 2: figure, 3: also = "", index }, at): readonly ListEntry[] => {
 		const before = names[at - 1];
 		const between = before ? line.value.slice(before.index + before[0].length, index) : "";
 		const isSpan = before?.[1] === stem && /^\s?(?:to|bis|-|–|~|a)\s?$/i.test(between);
 		const from = isSpan ? Number(before?.[2]) + 1 : Number(figure);
 		const many = isSpan ? Number(figure) - from + 1 : 1;
 		if (!(many >= 1 && many <= 12)) return [];
-		const use = /PUMP|AIO|WATER/.test(stem) ? "pump" : /CPU/.test(stem) ? "processor" : "case";
+		const use = /PUMP|AIO|WATER/.test(stem + also) ? "pump" : /CPU/.test(stem) ? "processor" : "case";
 		return Array.from({ length: many }, (_, place) => ({
 			line: line.line,
 			quote: line.quote,

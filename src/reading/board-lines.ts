@@ -33,6 +33,12 @@ export const connectorLabel = /^(?:M\.?2[_A-Z]?\w*|PCIE\w*|PCI_?E\w*|SATA\w*_\w+
 const seriesEnd =
 	/(?:processors?|cpus?|prozessoren|processadores|procesadores|processeurs|chipset|chipsatz|apus?|series|serie)(?:\s?\([^)]*\))?\s?\*{0,6}:?$/i;
 
+/** The end of a piece of a sentence that says where the things counted next are. */
+const backVerb =
+	/\b(?:rear|back)(?:\s(?:panel|side|i\/o))?\s(?:\p{L}+\s)?(?:offers?|has|have|provides?|features?|includes?|carries|holds?|find(?:et)?(?:\sman)?|bietet|hat)(?:\s\p{L}+)?$/iu;
+const headerVerb =
+	/\b(?:internal|front|on-?board)\s(?:usb\s)?(?:headers?|connectors?)\s(?:adds?|gives?|provides?|offers?|brings?|supports?|bieten|liefern)(?:\s\p{L}+)?$/iu;
+
 /** Without the stars that point to a footnote; "2*M.2" keeps its own. */
 function withoutStars(text: string): string {
 	return text.replace(/\s?\[\d{1,2}\]$/, "").replace(/(?<=[\p{L}\d).])\*{1,8}(?=$|[\s,;:)])/gu, "");
@@ -40,6 +46,10 @@ function withoutStars(text: string): string {
 
 /** The line in standard terms; its quote stays as the page has it. */
 function standardised(one: LabelledLine): LabelledLine {
+	// "PCIe 4.0 x4 -connectors: 2 x M.2" tells of the sockets by their label.
+	const sort = /^(.{2,40}?)\s?-\s?connectors$/i.exec(one.label ?? "")?.[1];
+	if (sort !== undefined)
+		return { ...one, label: undefined, value: `${inStandardTerms(one.value).replace(/\s-\sRAID.*$/i, "")}, ${sort}` };
 	return {
 		...one,
 		label: one.label === undefined ? undefined : inStandardTerms(one.label),
@@ -63,6 +73,7 @@ export function boardLines(labelled: readonly LabelledLine[]): readonly BoardLin
 	let from: "processor" | "chipset" | undefined;
 	let series: string | undefined;
 	let place: "back" | "header" | undefined;
+	const spoken: { line: number; place: "back" | "header" | undefined } = { line: 0, place: undefined };
 	const seen: { topic: BoardTopic | undefined; block: string; line: number } = { topic: undefined, block: "", line: 0 };
 	for (const one of cutLines(labelled.map(standardised))) {
 		const label = one.label ?? "";
@@ -71,7 +82,12 @@ export function boardLines(labelled: readonly LabelledLine[]): readonly BoardLin
 		const seriesName = sections.toReversed().find(isSeriesHead);
 		const outer = names.filter((name) => !isSource(name) && !isSeriesHead(name) && !connectorLabel.test(name));
 		const counted = countAhead(one.value, label, topicOf(label) ?? topicOf(sections.join(" ")));
-		const value = counted.value;
+		// "3 x USB ports, and internal headers add": the clause is about what comes next.
+		const value = countAtStart.test(counted.value)
+			? counted.value.replace(/,?\s(?:and|while|und|sowie)\s[^,]{0,60}$/iu, (clause) =>
+					headerVerb.test(clause) || backVerb.test(clause) ? "" : clause,
+				)
+			: counted.value;
 		// A label that is itself what is counted, or a connector's name, makes no block of its own.
 		const isOwnLabel = connectorLabel.test(label) || counted.isOfLabel;
 		const isSeriesRow = sections.length === 0 && seriesLabel.test(label) && one.line - seen.line <= 1;
@@ -95,7 +111,7 @@ export function boardLines(labelled: readonly LabelledLine[]): readonly BoardLin
 			series = undefined;
 			place = undefined;
 		}
-		const told = outer.map(topicOf).find((name) => name !== undefined) ?? names.map(topicOf).find(Boolean);
+		const told = topicUnder(outer.map(topicOf), value) ?? names.map(topicOf).find(Boolean);
 		const topic = isSeriesRow || goesOn ? seen.topic : told;
 		// "No M.2" lists nothing.
 		const isDenied = /^(?:no(?!\.)|none|without|niente|sin|sans|ohne|keine?|bez|без|sem|geen|ingen)\s/iu.test(value);
@@ -107,6 +123,12 @@ export function boardLines(labelled: readonly LabelledLine[]): readonly BoardLin
 		}
 		const side = placeHead(value);
 		if (side) place = side;
+		// Within a sentence: "The rear panel offers 2 x USB ..., and internal headers add 2 x USB ...".
+		if (one.line === spoken.line && !countAtStart.test(value)) spoken.place = undefined;
+		if (one.line !== spoken.line) Object.assign(spoken, { line: one.line, place: undefined });
+		const spokenHere = spoken.place;
+		if (backVerb.test(counted.value)) spoken.place = "back";
+		else if (headerVerb.test(counted.value)) spoken.place = "header";
 		const sourceName = names.find(isSource);
 		found.push({
 			line: one.line,
@@ -114,21 +136,34 @@ export function boardLines(labelled: readonly LabelledLine[]): readonly BoardLin
 			label,
 			value,
 			topic,
-			place: place ?? placeOf(outer) ?? (topic === "back" ? "back" : topic === "internal" ? "header" : undefined),
+			place:
+				place ??
+				spokenHere ??
+				placeOf(outer) ??
+				(topic === "back" ? "back" : topic === "internal" ? "header" : undefined),
 			from: from ?? sourceOf(sourceName ?? seriesName),
 			series: series ?? seriesName,
 			block: `${block}${turn > 1 ? ` ${turn}` : ""}${one.isSum || sumLine.test(value) ? " (sum)" : ""}`,
 			isNote,
 			isAmongHeaders: outer.some(
 				(name) =>
-					/\bheaders?\b|\binternal\b|on-?board|stiftleist|pfostenstecker|колод/iu.test(name) &&
-					!/\bby\sheader|ports?\s(?:by|via)\b/i.test(name),
+					/\bheaders?\b|\binternal\b|on-?board(?!\s(?:graphics|vga|video|audio|lan|wireless|devices?)\b)|stiftleist|pfostenstecker|колод/iu.test(
+						name,
+					) && !/\bby\sheader|ports?\s(?:by|via)\b/i.test(name),
 			),
 			isHead: one.names || source !== undefined || side !== undefined,
 		});
 		if (!(one.names && isSource(value))) Object.assign(seen, { topic, block, line: one.line });
 	}
 	return found;
+}
+
+/** The nearest name's topic; "max. size: 192 GB" under memory is one of memory, and "features" is what its section is. */
+function topicUnder(topics: readonly (BoardTopic | undefined)[], value: string): BoardTopic | undefined {
+	const known = topics.filter((topic) => topic !== undefined);
+	const [own, ...outer] = known;
+	if (own === "size" && outer.includes("memory") && /\d\s?[GT]B\b/i.test(value)) return "memory";
+	return own === "overview" ? (outer.find((topic) => topic !== "overview") ?? own) : own;
 }
 
 /** The same head may come again further down, over the same list once more: each time is a block of its own. */
@@ -159,7 +194,7 @@ function sharedSections(labelled: readonly LabelledLine[]): number {
 
 /** "CPU", "Chipset", "Chipset + hub": where lanes or ports come from, as a head within slots, storage and USB. */
 function isSource(name: string): boolean {
-	return /^(?:from\s|by\s|vom\s)?(?:the\s)?(?:cpu|processor|prozessor|processador|procesador|chipset|chipsatz|pch|bộ\schip)(?:\s?[(+].*)?$/i.test(
+	return /^(?:from\s|by\s|vom\s)?(?:the\s)?(?:cpu|processor|prozessor|processador|procesador|chipset|chipsatz|pch|bộ\schip|yonga\sseti|čipset|čipová\ssada|чипсет|чіпсет|процессор|işlemci|lapkakészlet|芯片组|晶片組|チップセット)(?:\s?[(+].*)?$/iu.test(
 		name,
 	);
 }

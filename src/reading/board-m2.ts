@@ -46,7 +46,7 @@ function ofOneLine(line: BoardLine): Found {
 	if (line.isHead || line.topic === "accessories" || line.isNote) return { entries: [], doubts: [] };
 	const labelTells = /\bm\.?2/i.test(line.label) || /^M\.?2[_A-Z]?\d/i.test(line.label);
 	const inRow = labelTells
-		? /^(\d{1,2})\s?[x×]\s(?=(?:16|22|25|30)\d{2,3}|pci|key|nvme|sata|\()/i.exec(line.value)
+		? /^(\d{1,2})\s?[x×]\s(?=(?:16|22|25|30)\d{2,3}|pci|key|[mb][\s-]key|nvme|sata|\()/i.exec(line.value)
 		: null;
 	const whole = inRow
 		? `${inRow[1]} x ${line.label} ${line.value.slice(inRow[0].length)}`
@@ -74,7 +74,7 @@ function ofOneLine(line: BoardLine): Found {
 		}));
 	for (const socket of read.sockets) {
 		if (socket.key === "E" || (socket.key === undefined && words.wireless.test(text))) continue;
-		if (line.topic === "wireless") continue;
+		if (line.topic === "wireless" || /\b(?:modem|wwan|lte|sim|[45]g)\b/i.test(text)) continue;
 		const ownName = riser ? /^(\S*\.2_\d)/.exec(whole)?.[1] : undefined;
 		const names = ownName === undefined ? (socket.names ?? []) : [ownName];
 		// Several generations in one line are those of several sockets, and so are its lengths.

@@ -5,11 +5,20 @@ import { words } from "./words.ts";
 
 /** Phrases of other languages that pages print beside standard terms, as the reader of memory knows them. From memory. */
 const phrases: readonly (readonly [RegExp, string])[] = [
+	[
+		/(?<!\p{L})(?:par|por|per|na|auf|за|на|mỗi)\s(?:slot|module?|modulo|módulo|barrette|ranura|emplacement|moduł\p{L}*|gniazd\p{L}*|слот|модуль|khe(?:\scắm)?|paměťový\smodul)(?!\p{L})/giu,
+		"per module",
+	],
 	[/гб\b|гб(?=$|\W)/giu, "GB"],
 	[/тб(?=$|\W)/giu, "TB"],
 	[/мгц/giu, "MHz"],
-	[/lên\sđến|do\s|hasta|jusqu['’]?à|fino\sa|até(?:\so\smáximo\sde)?|до\s/giu, "up to "],
-	[/tối\sđa|máxim[oa]|maksymaln\w*|максимальн\p{L}*|макс\.|maximale?/giu, "max."],
+	// "192 GB'a kadar": the word stands behind.
+	[/(\d{1,4}\s?[GT]B)['’]?[ae]\skadar/giu, "up to $1"],
+	[/lên\sđến|do\s|hasta|hingga|sampai|jusqu['’]?à|fino\sa|até(?:\so\smáximo\sde)?|до\s/giu, "up to "],
+	[
+		/tối\sđa|máxim[oa]|máx\.|maks\.|legfeljebb|en\sfazla|nejvýše|högst|maximálně?|maksymaln\w*|максимальн\p{L}*|макс\.|maximale?/giu,
+		"max.",
+	],
 	[/dung\slượng\sdimm\sđơn/giu, "single DIMM"],
 	[/khe\scắm|ranuras?|emplacements?|gniazd\w*|слот\p{L}*|роз['’ʼ]?[єe]м\p{L}*|разъ[её]м\p{L}*/giu, "slots"],
 	[
@@ -36,6 +45,9 @@ const paths: Readonly<Record<string, string>> = {
 /** What the lines of a page tell of a board's memory, into a collector. Gives the lines that told something. */
 export function boardMemory(lines: readonly BoardLine[], collector: FactCollector): ReadonlySet<number> {
 	const used = new Set<number>();
+	/** Sizes that are not said to be the most: open only where no line tells of the most. */
+	const sizes: { might: readonly (number | string)[]; line: BoardLine; why: string }[] = [];
+	let most = 0;
 	const rates: { value: number; line: BoardLine }[] = [];
 	for (const line of lines) {
 		if (line.isHead || line.isNote || line.topic === "accessories") continue;
@@ -54,12 +66,14 @@ export function boardMemory(lines: readonly BoardLine[], collector: FactCollecto
 		const byLabel = isMemory ? labelledFacts(line) : {};
 		const { highestMtPerS, ...rest } = { ...memory, ...byLabel };
 		for (const [key, value] of Object.entries(rest)) collector.found(`memory.${key}`, value, at);
+		most = Math.max(most, rest.maxGb ?? 0);
 		const rate = highestMtPerS ?? labelledRate(text, label);
 		if (rate !== undefined) rates.push({ value: rate, line });
 		for (const { about, might, why } of doubts) {
 			const path = paths[about];
 			// A size that is not said to be the most stands in nearly every line; it is a question only where no line says it.
-			if (path && !(path.slice(7) in byLabel) && !(about === "most memory" && line.topic === "overview"))
+			if (about === "most memory" && /does not say/.test(why)) sizes.push({ might, line, why });
+			else if (path && !(path.slice(7) in byLabel) && !(about === "most memory" && line.topic === "overview"))
 				collector.doubted(path, might, at, why);
 		}
 		const modules = moduleFacts(text);
@@ -74,6 +88,9 @@ export function boardMemory(lines: readonly BoardLine[], collector: FactCollecto
 		if (Object.keys(rest).length > 0 || rate !== undefined || doubts.length > 0 || modules.facts.length > 0)
 			used.add(line.line);
 	}
+	for (const { might, line, why } of sizes)
+		if (line.topic !== "overview" && !might.every((size) => Number(size) <= most))
+			collector.doubted("memory.maxGb", might, { line: line.line, quote: line.quote }, why);
 	highestRate(rates, collector);
 	return used;
 }
@@ -86,6 +103,7 @@ function isMemoryLabel(label: string): boolean {
 /** What a label of any language known here tells of a figure that stands alone: "slots: 4", "most: 192 GB". */
 function labelledFacts({ label, value }: BoardLine): { slots?: number; maxGb?: number; channels?: number } {
 	const figure = /^(\d{1,2})(?!\d|\s?[x×.,]|\s?\S?[BbБб]\b)/.exec(value)?.[1];
+	const pins = /^(\d{1,2})\s?[x×]\s?(?:\d{3}[\s-]?pin|(?:so-?)?dimm|ddr\d)/i.exec(value)?.[1];
 	const size = /^\D{0,20}?(\d{1,4})\s?(?:GB|ГБ|Go|TB|ТБ|To)(?=$|[\s,;(])/i.exec(value);
 	const inTb = /T|Т/i.test(size?.[0].replace(/\d+/, "").trim().slice(-2) ?? "");
 	const told = inEnglish(label);
@@ -96,7 +114,9 @@ function labelledFacts({ label, value }: BoardLine): { slots?: number; maxGb?: n
 			? ({ single: 1, dual: 2, two: 2, quad: 4, four: 4 }[channel] ?? Number(channel))
 			: undefined;
 	return {
-		...(figure !== undefined && words.memorySlots.test(label) && Number(figure) > 0 ? { slots: Number(figure) } : {}),
+		...((figure ?? pins) !== undefined && words.memorySlots.test(label) && Number(figure ?? pins) > 0
+			? { slots: Number(figure ?? pins) }
+			: {}),
 		...(size && (words.most.test(label) || /max/i.test(told)) && !/module|dimm|slot|riegel|модул/i.test(label)
 			? { maxGb: Number(size[1]) * (inTb ? 1024 : 1) }
 			: {}),

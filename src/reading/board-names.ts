@@ -41,6 +41,9 @@ export function socketNames(line: BoardLine): readonly string[] {
 		.replace(/\([^)]*\)/g, "")
 		.replace(/^(?:socket|sockel)\s/i, "")
 		.trim();
+	// The maker's name stands before it.
+	const behindMaker = new RegExp(`^(?:\\p{Lu}\\p{L}+\\s){1,2}${socketShape}$`, "u").exec(value)?.[1];
+	if (behindMaker !== undefined) return [behindMaker];
 	return /^[\p{L}\d][\p{L}\d\s.+-]{0,38}$/u.test(value) ? [value] : [];
 }
 
@@ -49,18 +52,24 @@ const code = /(?<![\w.])([A-Z]{1,3}\d{2,4}[A-Z]?)(?![\w.])/g;
 /** The chipset's name that a line gives: its code where there is just one, else the words. */
 export function chipsetName(line: BoardLine): string | undefined {
 	if (line.isNote || line.topic === "accessories") return undefined;
+	if (/^\d{1,2}\s?[x×]\s/i.test(line.value)) return undefined;
+	// A system on a chip has none.
+	if (words.none.test(line.value) || /^(?:soc|system[\s-]on[\s-](?:a[\s-])?chip)\b/i.test(line.value)) return undefined;
+	if (words.picture.test(line.label) || words.sound.test(line.label) || words.network.test(line.label))
+		return undefined;
 	const isLabel = words.chipset.test(line.label) && line.topic === "chipset";
 	const isSection = line.topic === "chipset";
 	const isHead = line.from === "chipset" && line.isHead && words.chipset.test(line.value) && line.value.length < 60;
-	const alone = /^\W{0,3}(?:\p{L}+\s){0,2}([A-Z]{1,3}\d{2,4}[A-Z]?)\s(?:express\s)?(?:chipset|chipsatz)$/u.exec(
-		line.value,
-	)?.[1];
+	const alone =
+		/^\W{0,3}(?:\p{L}+\s){0,2}([A-Z]{1,3}\d{2,4}[A-Z]?)\s(?:[Ee]xpress\s)?(?:[Cc]hipset|[Cc]hipsatz)$/u.exec(
+			line.value,
+		)?.[1];
 	if (alone !== undefined) return alone;
+	const plain = line.value.replaceAll("*", "");
 	const beside =
-		/\bchip\s?set:?\s(?:\p{Lu}\p{L}+\s)?([A-Z]{1,3}\d{2,4}[A-Z]?)(?![\w.])|(?<![\w.])([A-Z]{1,3}\d{2,4}[A-Z]?)\schipset\b/u.exec(
-			line.value.replaceAll("*", ""),
-		);
-	if (beside && !line.isHead && line.topic !== "slots" && line.topic !== "storage") return beside[1] ?? beside[2];
+		/\bchip\s?set:?\s(?:\p{Lu}\p{L}+\s)?([A-Z]{1,3}\d{2,4}[A-Z]?)(?![\w.])/u.exec(plain) ??
+		/(?<![\w.])(?!LGA)([A-Z]{1,3}\d{2,4}[A-Z]?)[\s-](?:[Cc]hipset|[Cc]hipsatz|[Cc]hipsätze)(?!\p{L})/u.exec(plain);
+	if (beside && !line.isHead && line.topic !== "slots" && line.topic !== "storage") return beside[1];
 	if (!isLabel && !isSection && !isHead) return undefined;
 	const codes = eachOnce([...line.value.matchAll(code)].map(([, name = ""]) => name));
 	if (codes.length === 1) return codes[0];

@@ -2,7 +2,7 @@ import type { BoardLine } from "./board-lines.ts";
 import type { LaneModes } from "./board-slots.ts";
 import type { ReadAt, ReadDoubt, ReadFact } from "./part-reading.ts";
 
-type Connector = ReadAt & { readonly name: string; readonly lanes: number };
+type Connector = ReadAt & { readonly name: string; readonly lanes: number; readonly list: string };
 
 interface Told {
 	readonly facts: readonly ReadFact[];
@@ -12,12 +12,16 @@ interface Told {
 const usedWord =
 	/\b(?:if|when(?:ever)?|while|once|as\ssoon\sas|wenn|falls|sobald|bei(?:\s(?:nutzung|belegung|verwendung)\svon)?|se|si|quando|cuando|lorsque?)\b/i;
 const offWord =
-	/\b(?:disabled?|unavailable|not\s(?:be\s)?available|deactivated|turned\soff|switched\soff|deaktiviert|abgeschaltet|nicht\s(?:mehr\s)?(?:verfügbar|nutzbar)|desativad[ao]s?|desactivad[ao]s?|désactivée?s?)\b/i;
+	/\b(?:disabled?|unavail[ai]ble|not\s(?:be\s)?available|deactivated|turned\soff|switched\soff|deaktiviert|abgeschaltet|nicht\s(?:mehr\s)?(?:verfügbar|nutzbar)|desativad[ao]s?|desactivad[ao]s?|désactivée?s?)\b/i;
 const sharesWord = /\b(?:shares?|sharing|shared|teilt|teilen|geteilt)\b/i;
+
+/** "runs at x8", "downgrades to x4 mode": how many lanes are left. */
+const lessWord =
+	/\b(?:falls?|drops?|runs?|works?|operates?|downgrade[ds]?|switch(?:es)?|changes?|reduced|limited|läuft|fällt|arbeitet|wechselt|passe|pasa|cae|scende|spada|przechodzi)\s(?:[\p{L}]+\s){0,2}?(?:PCIe\s\d\.\d\s)?x(16|8|4|2|1)\b/iu;
 
 /** Names of connectors in a sentence, with what each stands for: "SATA_5/6" is two. */
 const nameWord =
-	/\b(?:M\.?2(?:[_\s-]?[A-Z]?\d(?:_[A-Z]+)?|[A-Z]_[A-Z]+)(?:\s?[/,&]\s?\d(?!\d|\s?x))*|PCI_?E(?:X\d{1,2})?(?:_?\d{1,2})?(?:\(G\d\))?|SATA(?:3|6G|\d?)?[\s_-]*(?:ports?\s|anschl\S+\s|connectors?\s)?\d{1,2}(?:\s?(?:[/,&~-]|and|und)\s?(?:SATA\d?_)?\d{1,2}(?!\d|\s?x|\.\d))*|U\.2(?:_\d)?)/gi;
+	/\b(?:M\.?2(?:[_\s-]?[A-Z]?\d(?:_[A-Z]+)?|[A-Z]_[A-Z]+)(?:\s?[/,&]\s?\d(?!\d|\s?x))*|PCI_?E(?:X\d{1,2})?(?:_?\d{1,2})?(?:\(G\d\))?|SATA(?:3|6G|\d?)?[\s_-]*(?:ports?\s|anschl\S+\s|connectors?\s)?\d{1,2}(?:\s?(?:[/,&~-]|and|und)\s?(?:SATA\d?_)?\d{1,2}(?!\d|\s?x|\.\d))*|U\.2(?:_\d)?)|\bthe\sM\.2\s(?:slot|socket|connector)\b(?!\s?\d)/gi;
 
 /** Groups of connectors that switch each other off, as footnotes and modes of slots tell. */
 export function sharingNotes(
@@ -34,13 +38,17 @@ export function sharingNotes(
 	for (const line of lines) {
 		if (line.isHead || line.topic === "accessories") continue;
 		for (const sentence of line.value.split(/(?<=[.;!])\s+(?=\p{L})/u)) {
-			const fallsBack =
-				nameIn(sentence) &&
-				/\b(?:falls?|drops?|runs?|läuft|fällt)\s(?:back\s)?(?:to|at|only|nur|auf|mit)\b.*\bx\d|\bis\soff\b|halved|halbiert/i.test(
-					sentence,
-				) &&
-				!/^\W*\d\s?[x×]\s/.test(sentence);
 			const isOff = usedWord.test(sentence) && offWord.test(sentence);
+			const fallen = isOff ? undefined : fallenBack(sentence, connectors);
+			if (fallen) {
+				facts.push({ value: fallen, at: { line: line.line, quote: line.quote } });
+				continue;
+			}
+			const fallsBack =
+				(usedWord.test(sentence) || namesIn(sentence).length > 1) &&
+				(lessWord.test(sentence) || /\bis\soff\b|halved|halbiert/i.test(sentence)) &&
+				nameIn(sentence) &&
+				!/^\W*\d\s?[x×]\s/.test(sentence);
 			if (!isOff && fallsBack) {
 				doubts.push({
 					fact: "sharing",
@@ -91,7 +99,10 @@ export function sharingNotes(
 	};
 }
 
-const nameIn = (sentence: string): boolean => sentence.match(nameWord) !== null;
+/** "PCIe" alone names no connector. */
+const namesIn = (sentence: string): readonly RegExpExecArray[] =>
+	[...sentence.matchAll(nameWord)].filter(([name]) => /^the\s|\d/i.test(name.replace(/^M\.?2(?=\W|$)/i, "")));
+const nameIn = (sentence: string): boolean => namesIn(sentence).length > 0;
 
 function connectorsOf(lists: readonly ReadFact[]): readonly Connector[] {
 	return lists.flatMap(({ fact, value, line, quote }) => {
@@ -99,7 +110,7 @@ function connectorsOf(lists: readonly ReadFact[]): readonly Connector[] {
 		if (list === undefined) return [];
 		const { name, wiredLanes, lengthLanes } = value as { name: string; wiredLanes?: number; lengthLanes?: number };
 		const usual = list === "drivePorts" ? 1 : list === "m2Sockets" ? 4 : 16;
-		return [{ name, lanes: list === "drivePorts" ? 1 : (wiredLanes ?? lengthLanes ?? usual), line, quote }];
+		return [{ name, lanes: list === "drivePorts" ? 1 : (wiredLanes ?? lengthLanes ?? usual), list, line, quote }];
 	});
 }
 
@@ -120,7 +131,7 @@ type Sides = readonly [readonly Connector[], readonly Connector[]];
 
 /** What is used and what is then off; of a line that only tells of sharing, its first connector and the others. */
 function sidesOf(sentence: string, isOff: boolean, connectors: readonly Connector[]): Sides | undefined {
-	const named = [...sentence.matchAll(nameWord)].map(({ 0: text, index }) => ({
+	const named = namesIn(sentence).map(({ 0: text, index }) => ({
 		at: index,
 		found: resolved(text, connectors),
 	}));
@@ -144,6 +155,32 @@ function sidesOf(sentence: string, isOff: boolean, connectors: readonly Connecto
 		used.flatMap(({ found }) => found),
 		all.filter((one) => !used.includes(one)).flatMap(({ found }) => found),
 	);
+}
+
+/** "If A is used, B runs at x8": B alone with all its lanes, or A beside B with fewer. */
+function fallenBack(sentence: string, connectors: readonly Connector[]): unknown {
+	const less = lessWord.exec(sentence);
+	const when = sentence.search(usedWord);
+	if (!less || when < 0) return undefined;
+	const named = namesIn(sentence).map(({ 0: text, index }) => ({
+		at: index,
+		found: resolved(text, connectors),
+	}));
+	const all = named.flatMap(({ at, found = [] }) => found.map((connector) => ({ at, connector })));
+	if (named.length < 2 || named.some(({ found }) => found === undefined)) return undefined;
+	// What stands before the "when", or behind the comma that ends its clause, is what falls back.
+	const comma = sentence.indexOf(",", when);
+	const isMain = (at: number) => (less.index < when ? at < when : comma > 0 ? at > comma : false);
+	const fallen = all.filter(({ at }) => isMain(at)).map(({ connector }) => connector);
+	const used = all.filter(({ at }) => !isMain(at)).map(({ connector }) => connector);
+	const [one] = fallen;
+	const lanes = Number(less[1]);
+	if (!one || fallen.length > 1 || !split(fallen, used) || lanes >= one.lanes) return undefined;
+	const withOthers = Object.fromEntries([...used, { ...one, lanes }].map(({ name, lanes: its }) => [name, its]));
+	return {
+		members: [one, ...used].map(({ name }) => name),
+		modes: [{ on: { [one.name]: one.lanes } }, { on: withOthers }],
+	};
 }
 
 const namesOf = (side: readonly Connector[]): string => side.map(({ name }) => name).join(", ");
@@ -170,6 +207,10 @@ function resolved(text: string, connectors: readonly Connector[]): readonly Conn
 		const ports = connectors.filter(({ name }) => /^sata/i.test(name));
 		const found = numbers.map((number) => ports.find(({ name }) => Number(/(\d+)$/.exec(name)?.[1]) === number));
 		return found.length > 0 && found.every((one) => one !== undefined) ? found : undefined;
+	}
+	if (/^the\s/i.test(text)) {
+		const sockets = connectors.filter(({ list }) => list === "m2Sockets");
+		return sockets.length === 1 ? sockets : undefined;
 	}
 	const [first = "", ...more] = text.split(/\s?[/,&]\s?/);
 	const names = [first, ...more.map((figure) => first.replace(/\d{1,2}$/, figure))];

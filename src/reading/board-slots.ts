@@ -27,8 +27,8 @@ export function boardSlots(line: BoardLine): Found {
 	const labelTells = /\bpci[\s-]?e|\bpci\b/i.test(line.label) && !/\bpci[\s-]?e|\bpci\b/i.test(line.value);
 	const named =
 		names.length > 0 ? `${names.length} x ${/\bpci/i.test(line.value) ? "" : "PCIe "}${line.value}` : undefined;
-	const text = named ?? (labelTells ? `${line.label}: ${line.value}` : line.value);
-	if (!/\bpci/i.test(text)) return nothing;
+	const text = named ?? nameAhead(line.value) ?? (labelTells ? `${line.label}: ${line.value}` : line.value);
+	if (!/\bpci/i.test(text) || generationNote(line)) return nothing;
 	// A drive's length, SATA or NVMe beside it: a drive socket whose name stands in another line.
 	if (/(?<![\d.])(?:22|25)(?:30|42|60|80|110)(?!\d)|\bsata|\bnvme\b/i.test(text)) return nothing;
 	const at = { line: line.line, quote: line.quote };
@@ -73,6 +73,64 @@ export function boardSlots(line: BoardLine): Found {
 		if (divided && wired) shares.push({ names: own ?? [], modes: divided.modes, ...at });
 	}
 	return { entries, doubts, shares };
+}
+
+/** "PCI_E1 Gen PCIe 5.0 supports up to x16": one slot by its name, how many lanes it runs at. */
+function nameAhead(value: string): string | undefined {
+	const [, name, rest = ""] = /^(PCI_E\d{1,2}|PCIEX?\d{1,2}(?:_\d)?)[\s:]+(?:gen\s)?(pci.*)$/i.exec(value) ?? [];
+	if (name === undefined) return undefined;
+	return `1 x ${rest.replace(/supports?\s(?:up\sto\s)?(x\d{1,2})/i, "runs at $1 mode")} (${name})`;
+}
+
+/** A sentence that tells the generation of slots listed elsewhere. */
+export interface GenerationNote {
+	readonly generation: number;
+	/** The slots by their length or names; neither: all of them. */
+	readonly lengthLanes?: readonly number[];
+	readonly names?: readonly string[];
+	readonly line: number;
+}
+
+/** "All slots are PCIe Gen 3", "The PCI Express x1 slots conform to the PCI Express 2.0 standard." */
+export function generationNote({ value, line, isHead }: BoardLine): GenerationNote | undefined {
+	const told =
+		/^\W*((?:the|all|both|every|each|alle|die)\b[^.]{0,80}?\bslots?\b[^.]{0,30}?)\s(?:conforms?|meets?|follows?|comply|complies|are|is|supports?|sind|entsprechen|entspricht)\s(?:to\s)?(?:the\s)?pci[\s-]?e(?:xpress)?\s?(?:gen\.?\s?)?([1-6])(?:\.\d)?\b/i.exec(
+			value,
+		);
+	if (!told || isHead) return undefined;
+	const [, which = "", generation] = told;
+	const names = [...which.matchAll(/\bPCI(?:EX|_E|E)_?\d{1,2}(?:_\d{1,2})?\b/gi)].map(([name]) => name);
+	const lengthLanes = [...which.matchAll(/(?<!\w)x(16|8|4|1)\b/gi)].map(([, lanes]) => Number(lanes));
+	if (names.length + lengthLanes.length === 0 && !/\b(?:all|alle|every|each)\b/i.test(which)) return undefined;
+	return {
+		generation: Number(generation),
+		line,
+		...(lengthLanes.length > 0 ? { lengthLanes } : {}),
+		...(names.length > 0 ? { names } : {}),
+	};
+}
+
+/** Entries with the generation that a sentence elsewhere tells of them. */
+export function withGenerations(entries: readonly ListEntry[], notes: readonly GenerationNote[]): readonly ListEntry[] {
+	return entries.map((entry) => {
+		if (entry.facts["bus"] !== "PCI Express" || entry.facts["generation"] !== undefined) return entry;
+		const generations = eachOnce(
+			notes
+				.filter(({ names, lengthLanes }) => {
+					const isAll = names === undefined && lengthLanes === undefined;
+					const isNamed = entry.name !== undefined && names?.includes(entry.name) === true;
+					return isAll || isNamed || lengthLanes?.includes(Number(entry.facts["lengthLanes"])) === true;
+				})
+				.toSorted((one, other) => Number(other.names !== undefined) - Number(one.names !== undefined))
+				.map(({ generation }) => generation),
+		);
+		// A note by name goes before one by length; two of a kind that differ tell nothing.
+		const [generation] = generations;
+		const byName = notes.some(({ names }) => entry.name !== undefined && names?.includes(entry.name));
+		return generation === undefined || (generations.length > 1 && !byName)
+			? entry
+			: { ...entry, facts: { ...entry.facts, generation } };
+	});
 }
 
 /** Names in a label that is nothing but names: "SLOT1, SLOT3", "PCIEX16_1 & PCIEX16_2". */

@@ -22,6 +22,10 @@ const topics: readonly (readonly [BoardTopic, RegExp])[] = [
 	["accessories", words.accessories],
 	["wireless", words.wireless],
 	["back", words.back],
+	[
+		"memory",
+		/memoria\sinterna|mémoire\sinterne|interner?\sspeicher|internal\smemory|intern(?:a|e)\s(?:geheugen|memória)/i,
+	],
 	["internal", /\binternal\b/i],
 	["internal", words.internal],
 	["memory", words.memory],

@@ -26,7 +26,10 @@ export function countAhead(value: string, label: string, topic: BoardTopic | und
 		return counted(`${figure} x ${thing.trim()}${rest ?? ""}`);
 	const dash = /^(\D.{0,70}?)\s[-–]\s(\d{1,2})$/u.exec(value);
 	if (dash && countedThing.test(`${label} ${dash[1]}`)) return counted(`${dash[2]} x ${dash[1]?.trim()}`);
-	const isThing = label !== "" && countedThing.test(label) && !/\bversion|\brev|\bgen(?:eration)?$/i.test(label);
+	// The name of a place or of a group is no thing.
+	const isGroup = /\binternal\b|\bi\/o\b|\be\/s\b|on-?board|^(?:rear|back|front|connectors?|headers?)$/iu.test(label);
+	const isThing =
+		label !== "" && !isGroup && countedThing.test(label) && !/\bversion|\brev|\bgen(?:eration)?$/i.test(label);
 	const told = /^(\d{1,2})(?:\s?[x×])?(?:\s?ports?)?(\s?(?:\(|,\s).*)?$/iu.exec(value);
 	if (told && isThing && Number(told[1]) <= 24) return ofLabel(`${told[1]} x ${label}${told[2] ?? ""}`);
 	const noun = /^(\d{1,2})(?:\s?[x×])?\s(.*)$/u.exec(value);

@@ -14,10 +14,12 @@ export function cutLines(lines: readonly LabelledLine[]): readonly CutLine[] {
 		.flatMap((one) => (one.names ? [one] : atLabels(one).flatMap(atSentences)))
 		.flatMap((one): readonly CutLine[] => {
 			if (one.names) return [{ ...one, isSum: false }];
-			return atCounts(one).flatMap((part) => {
-				const isSum = sumLine.test(part.value);
-				return atBorders(part).map((piece) => ({ ...piece, isSum }));
-			});
+			return atDashes(one)
+				.flatMap(atCounts)
+				.flatMap((part) => {
+					const isSum = sumLine.test(part.value);
+					return atBorders(part).map((piece) => ({ ...piece, isSum }));
+				});
 		});
 }
 
@@ -61,7 +63,7 @@ function atLabels(one: LabelledLine): readonly LabelledLine[] {
 	const whole = one.label === undefined ? one.value : `${one.label}: ${one.value}`;
 	if (whole.length < shortestRunOn) return [one];
 	const cuts = [...whole.matchAll(labelWithin)].flatMap(({ index, 1: found = "" }) => {
-		const short = shortestTopic(found);
+		const short = startsFresh(whole, index) && topicOf(found) !== undefined ? found : shortestTopic(found);
 		const at = short === undefined ? 0 : index + found.length - short.length;
 		return short === undefined || at === 0 ? [] : [{ at, label: short }];
 	});
@@ -75,6 +77,10 @@ function atLabels(one: LabelledLine): readonly LabelledLine[] {
 		return plain === "" ? [] : [{ ...one, label, value: plain, quote: quoteOf(one.quote, text) }];
 	});
 }
+
+/** Behind the end of a sentence or an item all words up to the colon are the label. */
+const startsFresh = (text: string, at: number): boolean =>
+	/(?:^|[.,;|])\s{0,2}$/.test(text.slice(Math.max(0, at - 3), at));
 
 /** Of words before a colon the shortest tail that tells a topic, for what is before it belongs to the line before. */
 function shortestTopic(text: string): string | undefined {
@@ -135,6 +141,15 @@ const countBehind = /\s[x×]\s\d{1,2}(?:\s?\([^)]*\))?$/iu;
 /** A socket that a list may name without a count, where it means one. */
 const soleSocket = /^(?:hdmi|display\s?port|dp|vga|d-sub|dvi(?:-[di])?|usb-[ac]|usb\s(?:type-)?[ac])(?![\p{L}])/iu;
 
+/** A header that a list may name without a count, where it means one. */
+const soleHeader = /^(?:cpu|processor|chassis|system|pump|aio)[\s_]?(?:fan|pump)(?:\s(?:header|connector))?$/iu;
+
+/** "A - 2 x B - C": a title that strings things together. */
+function atDashes(one: LabelledLine): readonly LabelledLine[] {
+	const parts = cutOutside(one.value, /\s[-–·|]\s/gu);
+	return parts.length > 3 ? parts.map((part) => piece(one, part)) : [one];
+}
+
 /** "1 x A, 2 x B (1 x C)": counted things of one line, each by itself; what stands in brackets stays with its thing. */
 function atBorders(one: LabelledLine): readonly LabelledLine[] {
 	const commas = cutOutside(one.value, /[,;]\s/gu);
@@ -143,8 +158,8 @@ function atBorders(one: LabelledLine): readonly LabelledLine[] {
 	const isBack = topicOf(one.label ?? one.sections.at(-1) ?? "") === "back";
 	if (isBack && commas.length > 2 && commas.some((part) => soleSocket.test(part)))
 		return commas.map((part) => piece(one, soleSocket.test(part) ? `1 x ${part}` : part));
-	const dashes = cutOutside(one.value, /\s[-–·|]\s/gu);
-	if (dashes.length > 3) return dashes.flatMap((part) => atBorders(piece(one, part)));
+	if (topicOf(one.label ?? one.sections.at(-1) ?? "") === "internal" && commas.some((part) => soleHeader.test(part)))
+		return commas.flatMap((part) => atBorders(piece(one, soleHeader.test(part) ? `1 x ${part}` : part)));
 	const parts = cutOutside(one.value, listBorder);
 	if (parts.length < 2 || parts.filter((part) => countedStart.test(part)).length < 2) return [one];
 	return parts.map((part) => piece(one, part));

@@ -33,9 +33,13 @@ const mostHeads = 6;
 const longestValue = 2000;
 
 const bullet = /^(?:([-–—•·▪◦‣●○■□►▶➤✓✔»]|\d{1,2}\))[ \t]+|([•▪◦‣●■►▶➤✓✔]))(?=\S)/;
+const numbered = /^(\d{1,2})\.[ \t]+(?=\S)/;
 const stars = /^\*{1,12}(?!\*)[ \t]*/;
 /** "4 x", "2×", "1 port", "3 of": a count begins a value, never a label. "4-pin fan: 3" is a label. */
 const count = /^(?:\d+[.,]?\d*\s*[x×*]\s|[x×]\s?\d|\d+[.,]?\d*\s)/i;
+/** A value that only sums up what the lines below tell. */
+const sumAlone =
+	/^(?:total|in\sall|insgesamt|gesamt|totale?|total(?:\sde)?|łącznie|celkem|összesen|toplam|всего|tổng)[\s:]{1,2}(?:de\s|of\s|di\s)?\d{1,2}\s?\p{L}+$/iu;
 const underline = /^\s*(?:={3,}|-{3,}|_{3,})\s*$/;
 const columnRule = /^[\s:|-]+$/;
 
@@ -63,7 +67,9 @@ const groupWords = new Set(
 		"hauptspeicher massenspeicher grafik bild ton netzwerk steckplätze steckplatz erweiterung erweiterungssteckplätze " +
 		"anschlüsse anschluss intern interne extern externe rückseite vorderseite rückwand abmessungen maße größe gewicht " +
 		"lüfter kühlung strom stromversorgung netzteil schnittstellen laufwerke zubehör allgemein sonstiges technische daten " +
-		"eigenschaften merkmale und hersteller modell farbe gehäuse"
+		"eigenschaften merkmale und hersteller modell farbe gehäuse " +
+		"onboard on-board integrated led leds lighting pcb info information operating system os bundle included content contents " +
+		"package health hardware note notes remark certifications certificates special feature switch buttons button"
 	).split(" "),
 );
 
@@ -74,7 +80,9 @@ export function labelledLines(textLines: readonly TextLine[]): readonly Labelled
 	const found: Draft[] = [];
 	let heads: { text: string; depth: number }[] = [];
 	/** A label that waits for values, or has some. */
-	let open: { label: string; indent: number; values: number; marked: boolean; row: boolean; colon?: true } | undefined;
+	let open:
+		| { label: string; indent: number; values: number; marked: boolean; row: boolean; colon?: true; sum?: true }
+		| undefined;
 	/** Where the last entry's text began, for lines that go on; nothing if it may not be joined to. */
 	let last: { entry: Draft; indent: number; index: number } | undefined;
 	let barHead = false;
@@ -153,6 +161,9 @@ export function labelledLines(textLines: readonly TextLine[]): readonly Labelled
 			const kept = rest.filter((cell) => cell !== "");
 			barHead = true;
 			const label = first === "" ? open?.label : first.replace(/\s*[:：]$/, "");
+			// A row of one filled cell among others names those below it.
+			const isGroup = cells.length > 1 && first !== "" && bars(next) === bars(line) && looksLikeHead(first);
+			if (kept.length === 0 && isGroup) return head(line, index, first, 6);
 			if (kept.length === 0) return add(line, index, { value: first });
 			if (label !== undefined) open = { label, indent: 0, values: 1, marked: false, row: true };
 			return add(line, index, { label, value: kept.join(" | "), cells: kept.length > 1 ? kept : [] });
@@ -212,6 +223,13 @@ export function labelledLines(textLines: readonly TextLine[]): readonly Labelled
 			add(line, index, { value: split.label, names: true });
 			return;
 		}
+		if (split && sumAlone.test(split.value)) {
+			// "Rear USB: total 9 ports" stands over the lines that tell which.
+			if (open && !open.sum) heads = [...heads.filter((one) => one.depth < 8), { text: open.label, depth: 8 }];
+			open = { label: split.label, indent: line.indent, values: 0, marked, row: false, colon: true, sum: true };
+			add(line, index, { value: split.label, names: true });
+			return;
+		}
 		if (split) {
 			const inside =
 				open && (line.indent > open.indent || (marked && !open.marked) || (open.values === 0 && !open.row));
@@ -244,7 +262,11 @@ export function labelledLines(textLines: readonly TextLine[]): readonly Labelled
 					// Two names one after another: the first names the group.
 					heads = [...heads.filter((one) => one.depth < plainDepth), { text: open.label, depth: plainDepth }];
 				}
-				if (open?.colon && open.values > 0 && !line.afterEmpty) {
+				// Among heads in capitals a label in small letters has nothing under it but values.
+				// "USB" alone is written so everywhere.
+				const isOuter = line.text.length > 5 && isCapital(line.text) && open !== undefined && !isCapital(open.label);
+				if (isOuter) heads = heads.filter((one) => one.depth < 8);
+				if (open?.colon && open.values > 0 && !line.afterEmpty && !isOuter) {
 					// Among lines under "Label:" a bare name is a group of these.
 					heads = [...heads.filter((one) => one.depth < 8), { text: open.label, depth: 8 }];
 				}
@@ -270,10 +292,15 @@ function measured(textLines: readonly TextLine[]): Line[] {
 	// A text with an empty line behind nearly every line says nothing by them.
 	const kept = empty >= (filled.length - 1) * 0.8 ? filled : textLines;
 	let afterEmpty = false;
+	let place = 0;
 	return kept.map(({ number, text: raw, kind }) => {
 		const space = /^[ \t]*/.exec(raw)?.[0] ?? "";
 		const inner = raw.trim();
-		const dot = bullet.exec(inner);
+		// "1. HDMI", "2. USB": items, where the figures go up one by one.
+		const item = numbered.exec(inner);
+		const isNext = item !== null && [1, place + 1].includes(Number(item[1]));
+		if (isNext) place = Number(item[1]);
+		const dot = isNext ? item : bullet.exec(inner);
 		const star = dot ? undefined : stars.exec(inner)?.[0];
 		const isStar = star !== undefined && !/^\*\*[^\s*][^*]*\*\*/.test(inner);
 		const cut = dot?.[0] ?? (isStar ? star : "") ?? "";
@@ -307,6 +334,8 @@ const isItem = (line: Line, starsAreBullets: boolean): boolean =>
 
 const bars = (line: Line | undefined): number => (line ? line.text.split(" | ").length - 1 : 0);
 
+const isCapital = (text: string): boolean => text === text.toUpperCase();
+
 const wordsOf = (text: string): string[] => text.split(/\s+/).filter((word) => word !== "");
 
 function looksLikeHead(text: string): boolean {
@@ -325,7 +354,7 @@ export function isGroupName(text: string): boolean {
 	return (
 		words.length > 0 &&
 		words.length <= mostHeadWords &&
-		words.every((word) => groupWords.has(word.replace(/[()]/g, "")))
+		words.every((word) => groupWords.has(word.replace(/[()®™]/g, "")))
 	);
 }
 

@@ -91,7 +91,18 @@ function wholeBlock(block: readonly ListEntry[]): WholeList {
 	// "3 x M.2" over two sockets by name: one of the two is wrong.
 	if (bare.length > 0 && rest.length > 0 && isOneLine(bare) && rest.every(({ name }) => name !== undefined))
 		return { entries: rest, rivals: [...bySeries.rivals, bare] };
-	return bySeries;
+	return overNamed(bySeries);
+}
+
+/** "3 x PCIe x16 slot" over three slots by name tells of each of them. */
+function overNamed({ entries, rivals }: WholeList): WholeList {
+	const named = entries.filter(({ name }) => name !== undefined);
+	const over = entries.filter(({ name }) => name === undefined);
+	if (over.length === 0 || over.length !== named.length || !isOneLine(over)) return { entries, rivals };
+	const pairs = pairing(over, named);
+	return pairs
+		? { entries: named.map((entry, index) => enriched(entry, over[pairs.indexOf(index)] as ListEntry)), rivals }
+		: { entries, rivals };
 }
 
 const isOneLine = (entries: readonly ListEntry[]): boolean => entries.every(({ quote }) => quote === entries[0]?.quote);

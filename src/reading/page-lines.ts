@@ -1,6 +1,7 @@
 import { topicOf } from "./board-topics.ts";
 import { columnsAsTabs } from "./column-text.ts";
 import { isGroupName } from "./labelled-lines.ts";
+import { isSideLabel } from "./side-labels.ts";
 import { inStandardTerms } from "./standard-terms.ts";
 import { type TextLine, textLines } from "./text-lines.ts";
 
@@ -46,6 +47,9 @@ function withoutTableMarks(text: string): string {
 	const filled = lines.filter((line) => line.trim() !== "");
 	const share = (pattern: RegExp) => filled.filter((line) => pattern.test(line)).length / filled.length;
 	if (filled.length < 5) return text;
+	// One bar without spaces between label and value; a row that begins with it goes on with the one above.
+	if (share(/^[^|\n]*\|[^|\n]+$/) > 0.6 && share(/\s\|\s|\t/) < 0.1)
+		return lines.map((line) => (/^[^|]*\|[^|]+$/.test(line) ? line.replace("|", "\t") : line)).join("\n");
 	if (share(/^"[^"\n]*",/) > 0.7) return lines.map(cellsOf).join("\n");
 	// Rows of a database: a name in small letters, a comma, the value.
 	return share(/^[a-z][a-z0-9_]{1,40},/) > 0.8 ? lines.map((line) => cellsOf(withSpokenName(line))).join("\n") : text;
@@ -132,6 +136,10 @@ function tailStart(lines: readonly TextLine[]): number {
 
 const valueLike = /^(?:dual|single|quad|двоканал|dwukanał|yes|no|none|ja|nein|tak|nie|brak|oui|non|sí|так|ні|немає)/iu;
 
+/** Labels of what is no fact of a part. */
+const otherLabel =
+	/^(?:warranty|garantie|gwarancja|garanzia|garantía|garantia|záruka|гарантія|гарантия|hersteller|manufacturer|producent|fabricant|fabricante|produttore|výrobce|fabrikant|brand|marke|marca|marque|merk|značka|kod\sproducenta|herstellernummer|part\snumber|model\snumber|ean|gtin|sku|mpn|weight|gewicht|waga|poids|peso|hmotnost|series|serie|seria|série)$/iu;
+
 /** A short line of words that names what follows: of a known topic, without a figure, a colon or a tab. */
 function isLabelLine(text: string): boolean {
 	const line = text.trim();
@@ -143,7 +151,7 @@ function isLabelLine(text: string): boolean {
 	)
 		return false;
 	if (/\d/.test(line.replace(/m\.2|usb\s[234](?:\.\d)?|i\/o|\b12\s?v\b/gi, "")) || valueLike.test(line)) return false;
-	return topicOf(inStandardTerms(line)) !== undefined;
+	return topicOf(inStandardTerms(line)) !== undefined || isSideLabel(line) || otherLabel.test(line);
 }
 
 /**

@@ -6,40 +6,41 @@ import { once } from "../maths/once.ts";
  */
 const dictionary: Readonly<Record<string, string>> = {
 	cores:
-		"coeur coeurs cœur cœurs nucleo nucleos nuclei rdzen* jadro jadra jader jadry jadrovy jadrove jadrovym ядро ядра ядер ядрами ядерн* kernen cekirdek*",
+		"coeur coeurs cœur cœurs nucleo nucleos nuclei rdzen* jadro jadra jader jadry jadrovy jadrove jadrovym ядро ядра ядер ядрами ядерн* kernen cekirdek* karnor karna magok magja* ytimet kjerner",
 	threads:
-		"hilo hilos subproces* fils watek watki watkow watkami watkow* поток поток* потік потоки потоків vlakno vlakna vlaken vlakny parcacig* parcacik*",
+		"hilo hilos subproces* fils watek watki watkow watkami watkow* поток поток* потік потоки потоків vlakno vlakna vlaken vlakny parcacig* parcacik* tradar trader szalak szal saikeet",
 	frequency:
 		"frequence frequences frecuencia* frequenza frequenze frequencia* frequentie* czestotliw* frekven* frekans* частот*",
 	clock: "taktowan* horloge cadence reloj тактов* klok kloksnelheid",
 	"base clock": "basiskloks* basisklok",
 	"boost clock": "boostkloks* turbokloks* boostklok turboklok",
-	"base frequency": "basisfreq* basisfrek*",
-	"boost frequency": "boostfreq* turbofreq* turbofrek*",
+	"base frequency": "basisfreq* basisfrek* basfrekven* alapfrekven* alaporajel* basklock*",
+	"boost frequency": "boostfreq* turbofreq* turbofrek* maxfrekven*",
 	speed: "velocidad* velocita vitesse vitesses predkosc* szybkosc* швидк* скорост* rychlost* snelheid hiz hizi hizlari",
 	base: "basico basica базов* bazow* zakladni* temel taban basis",
 	turbo: "турбо",
 	boost: "буст boosta",
 	max: "maxima maximas maximo maximos massim* maksym* maksim* максим* макс maks maximaln* maximaal maximum maximale maximal najwyzsz* найвищ* наивысш* azami yuksek",
 	peak: "picco pico pointe szczyt* піков* пиков* spickov* piekvermogen piek tepe",
-	power: "puissance* potencia* potenza potenze moc mocy потужн* мощност* prikon* vykon vermogen guc gucu",
+	power:
+		"puissance* potencia* potenza potenze moc mocy потужн* мощност* prikon* vykon vermogen guc gucu effekt teljesitmeny*",
 	consumption:
-		"consommation consumo consumi verbruik tuketim* spotreb* pobor споживан* потребл* энергопотреб* енергоспожив* zuzyci* stroomverbruik",
+		"consommation consumo consumi verbruik tuketim* spotreb* pobor споживан* потребл* энергопотреб* енергоспожив* zuzyci* stroomverbruik fogyasztas* stromforbruk* effektforbruk* spotreba",
 	thermal: "thermique* termica termico termiczn* cieplna ciepln* теплов* термічн* термическ* tepeln* isil thermisch*",
 	tdp: "тепловиділ* тепловыдел* термопакет* теплопакет* tdp-wert",
 	memory:
-		"memoire* memoria memorias memorie pamiec pamieci пам'ят* памят* pamet pameti* geheugen* bellek bellegi bellekler ram-geheugen озу озп",
+		"memoire* memoria memorias memorie pamiec pamieci пам'ят* памят* pamet pameti* geheugen* bellek bellegi bellekler ram-geheugen озу озп minne minnet minnestyp* memori memoriatipus* muisti",
 	cache: "кеш* кэш* onbellek onbellegi podreczn* vyrovnavac* mezipamet*",
 	graphics:
 		"graphique* grafico grafica graficos graficas grafici grafiche graficzn* graficky graficka graficke grafickeho grafisch* графік* графіч* графич* графика* відео видео відеочіп* видеочип* grafigi grafikler grafikleri",
 	"graphics card": "відеокарт* видеокарт*",
 	"graphics core": "відеоядр* видеоядр* grafikkern*",
 	integrated:
-		"integre integree integres integrees integrado* integrada* integrato integrata integrati zintegrowan* integrovan* geintegreerd* вбудован* встроен* интегрир* інтегров* tumlesik dahili entegre wbudowan* vestaven* incorporad* integrierte integrierter integriertes",
+		"integre integree integres integrees integrado* integrada* integrato integrata integrati zintegrowan* integrovan* geintegreerd* вбудован* встроен* интегрир* інтегров* tumlesik dahili entegre wbudowan* vestaven* incorporad* integrierte integrierter integriertes inbygg* integralt* terintegrasi",
 	card: "tarjeta scheda karta karty karte karti kaart карта карти карты",
 	controller: "controleur controlador controllore kontroler* контролер* контроллер* denetleyici* radic* uklad",
 	socket:
-		"socle zocalo zoccolo gniazdo soket* сокет* patice patici soquete роз'єм* разъем* yuva yuvasi processorvoet cpu-voet",
+		"socle zocalo zoccolo gniazdo soket* сокет* patice patici soquete роз'єм* разъем* yuva yuvasi processorvoet cpu-voet sockel sockeln foglalat* kanta",
 	processor: "processeur* procesador* processore processori procesor* процесор* процессор* processador* islemci*",
 	type: "tipo typ typy тип типи типы turu tur tipi",
 	channels: "canal canaux canales canali canais kanal kanaly kanalow kanale kanaal kanalen канал* kanali kanalu kanaly",
@@ -83,8 +84,8 @@ const dictionary: Readonly<Record<string, string>> = {
 	compatible: "kompatybiln* compatibles compatibili compativ* сумісн* совместим* kompatibiln* uyumlu",
 	without: "sin sans senza bez без sem zonder olmadan",
 	with: "con avec com met",
-	no: "nee geen ні hayir nao ne niet не нет немає відсутн* отсутств* brak yok aucun aucune nessun nessuna nessuno ninguno ninguna nenhum nenhuma zadna zadny zadne",
-	yes: "sim так да ano evet oui є есть var",
+	no: "nee geen ні hayir nao ne niet не нет немає відсутн* отсутств* brak yok aucun aucune nessun nessuna nessuno ninguno ninguna nenhum nenhuma zadna zadny zadne nincs nej ingen inget ei",
+	yes: "sim так да ano evet oui є есть var igen",
 	required:
 		"requis requise requerid* richiest* wymagan* потрібн* требуется необхідн* vyzadov* vereist* gerekli* gerekir necesari* necessari* necessaire*",
 	needs: "necesita nécessite necessite requiere richiede wymaga потребує требует vyzaduje vereist necessita requer",
@@ -173,6 +174,39 @@ const phrases = once((): readonly (readonly [key: string, pattern: RegExp, term:
 	["kadar", /(?<![\d.,])(\d{1,5}(?:[.,]\d{1,3})?\s?(?:[gm]hz|mt\/s|[gt]b))(?:['’]\p{L}{1,3})? kadar/giu, "up to $1"],
 ]);
 
+/** Words of Chinese and Japanese pages, which no spaces divide; longer ones first. From memory. */
+const characters = once((): readonly (readonly [RegExp, string])[] => [
+	[/：/g, ": "],
+	[/（/g, " ("],
+	[/）/g, ") "],
+	[/、|，/g, ", "],
+	[/コア数|核心数|核心數|内核数|內核數/g, " cores "],
+	[/スレッド数?|线程数?|執行緒數?/g, " threads "],
+	[
+		/(?:最大)?(?:ターボ|ブースト)(?:クロック|周波数)|最大睿频|最高睿频|加速频率|最大加速頻率|超頻時脈/g,
+		" boost clock ",
+	],
+	[/ベース(?:クロック|周波数)|基础频率|基本频率|基礎頻率|基準時脈|主频/g, " base clock "],
+	[/最大ターボパワー|最大睿频功耗|最大渦輪功率/g, " maximum turbo power "],
+	[/ベースパワー|基础功耗|基本功耗|基礎功率/g, " base power "],
+	[/热设计功耗|熱設計功耗|設計功耗/g, " tdp "],
+	[/内蔵グラフィックス|集成显卡|核芯显卡|核显|內建顯示|集成显示/g, " integrated graphics "],
+	[/メモリ|内存|記憶體/g, " memory "],
+	[/チャンネル|チャネル|通道/g, " channels "],
+	[/ソケット|插槽|脚位|腳位/g, " socket "],
+	[/キャッシュ|缓存|快取/g, " cache "],
+	[/クーラー|散热器|散熱器/g, " cooler "],
+	[/最大|最高/g, " max "],
+	[/コア|核心/g, " core "],
+	[/なし|无(?!线)|無(?!線)|不支持/g, " no "],
+	[/あり|付属|有$/g, " yes "],
+]);
+
+function withoutCharacters(text: string): string {
+	if (!/[\u3000-\u9fff\uff00-\uffef]/.test(text)) return text;
+	return characters().reduce((told, [pattern, term]) => told.replace(pattern, term), text);
+}
+
 /** A label told a hundred times is turned into terms once. Emptied when full, so that it cannot grow. */
 const known = new Map<string, string>();
 const mostKnown = 2000;
@@ -189,7 +223,11 @@ export function inProcessorTerms(text: string): string {
 }
 
 function translated(text: string): string {
-	let told = text.replace(/\p{L}[\p{L}\p{M}'’ʼ]*(?:-(?=wert|voet|kanal)\p{L}+)?/gu, (word) => termOf(word) ?? word);
+	const plain = withoutCharacters(text).replace(
+		/(?<![\d.,])(\d)[ \u00a0\u202f](\d{3})(?=\s?(?:mhz|mt\/s|мгц))/giu,
+		"$1$2",
+	);
+	let told = plain.replace(/\p{L}[\p{L}\p{M}'’ʼ]*(?:-(?=wert|voet|kanal)\p{L}+)?/gu, (word) => termOf(word) ?? word);
 	const small = told.toLowerCase();
 	for (const [key, pattern, term] of phrases()) if (small.includes(key)) told = told.replace(pattern, term);
 	// "5,0 GHz'e": an ending of Turkish.

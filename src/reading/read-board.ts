@@ -21,8 +21,9 @@ import { boardMemory } from "./board-memory.ts";
 import { chipsetName, socketNames } from "./board-names.ts";
 import { boardOdds } from "./board-odds.ts";
 import { sharingNotes } from "./board-sharing-notes.ts";
-import { boardSlots } from "./board-slots.ts";
+import { boardSlots, generationNote, withGenerations } from "./board-slots.ts";
 import { boardUsb } from "./board-usb.ts";
+import { continuedLines } from "./continued-lines.ts";
 import { type FactCollector, factCollector } from "./fact-collector.ts";
 import { labelledLines } from "./labelled-lines.ts";
 import { type ListEntry, wholeList, withoutRepeats } from "./list-blocks.ts";
@@ -30,7 +31,9 @@ import { pageLines } from "./page-lines.ts";
 import { type PartReading, partOf, type ReadDoubt, type ReadFact, type UnreadLine } from "./part-reading.ts";
 import { onlyOf } from "./quantities.ts";
 import { readSize } from "./read-size.ts";
+import { otherSideLabel, widthLabel } from "./side-labels.ts";
 import { wideRows } from "./wide-rows.ts";
+import { words } from "./words.ts";
 
 /** Lines that a page may be cut into, for its tables have many cells; own convention, so that no text takes long. */
 const mostRows = 3000;
@@ -42,7 +45,7 @@ export function readBoard(text: string): PartReading<"board"> {
 		const quote = page.quotes.get(one.line);
 		return quote === undefined || one.quote.includes("\n") ? one : { ...one, quote };
 	});
-	const all = boardLines(labelled.slice(0, mostRows));
+	const all = continuedLines(boardLines(labelled.slice(0, mostRows)));
 	const lines = all.slice(0, mostRows);
 	const used = new Set<number>();
 	const collector = noting(factCollector(), used);
@@ -223,16 +226,12 @@ function singleFacts(lines: readonly BoardLine[], collector: FactCollector, used
 	wirelessFacts(lines, collector, used);
 }
 
-const widthLabel =
-	/^(?:board\s)?(?:width|breite|szerokość|ширина|larghezza|largeur|anchura|ancho|largura|genişlik|breedte|šířka|chiều\srộng)(?:\s?\((mm|cm)\))?$/iu;
-const otherSideLabel =
-	/^(?:board\s)?(?:depth|length|height|tiefe|länge|höhe|głębokość|wysokość|długość|глибина|довжина|висота|глубина|длина|высота|profondeur|longueur|hauteur|profundidad|altura|lunghezza|profondità|altezza|comprimento|profundidade|diepte|lengte|hoogte|hloubka|výška|délka|derinlik|uzunluk|yükseklik|chiều\sdài)(?:\s?\((mm|cm)\))?$/iu;
-
 /** "Width: 305 mm" and "Depth: 244 mm" in rows of their own; one alone may be the size of anything. */
 function sidesByLabel(lines: readonly BoardLine[], collector: FactCollector): void {
 	const sideOf = (line: BoardLine, label: RegExp) => {
 		const inLabel = label.exec(line.label.trim());
-		const told = /^(\d{2,3}(?:[.,]\d{1,2})?)\s?(mm|cm)?$/i.exec(line.value.trim());
+		const plain = line.value.replace(/[\d.,]+\s?(?:in(?:ch(?:es)?)?\b|zoll|["″”])|[()\s/-]+$|^[()\s/-]+/gi, " ").trim();
+		const told = /^\W*(\d{2,3}(?:[.,]\d{1,2})?)\s?(mm|cm)?\W*$/i.exec(plain);
 		const unit = (told?.[2] ?? inLabel?.[1])?.toLowerCase();
 		if (!inLabel || !told || unit === undefined) return undefined;
 		const mm = Number((told[1] ?? "").replace(",", ".")) * (unit === "cm" ? 10 : 1);
@@ -245,8 +244,14 @@ function sidesByLabel(lines: readonly BoardLine[], collector: FactCollector): vo
 		});
 	const [width, other] = [sides(widthLabel), sides(otherSideLabel)];
 	if (!width[0] || !other[0] || ![width, other].every((told) => onlyOf(told.map(({ mm }) => mm)))) return;
-	collector.found("widthMm", width[0].mm, { line: width[0].line.line, quote: width[0].line.quote });
-	collector.found("depthMm", other[0].mm, { line: other[0].line.line, quote: other[0].line.quote });
+	const forms = lines
+		.filter(({ topic, isHead }) => topic === "size" && !isHead)
+		.flatMap(({ label, value }) => readSize(`${label}: ${value}`).size.form ?? []);
+	// Shops call either side the width; the standard says which one lies along the back.
+	const [along] = alongTheBack([width[0].mm, other[0].mm], onlyOf(forms), false);
+	const [back, deep] = along === width[0].mm ? [width[0], other[0]] : [other[0], width[0]];
+	collector.found("widthMm", back.mm, { line: back.line.line, quote: back.line.quote });
+	collector.found("depthMm", deep.mm, { line: deep.line.line, quote: deep.line.quote });
 }
 
 function sizeOf(line: BoardLine, isFirst: boolean, collector: FactCollector): void {
@@ -285,11 +290,15 @@ function sizeOf(line: BoardLine, isFirst: boolean, collector: FactCollector): vo
 }
 
 /** The side along the back edge first: the standard's width where a side has it, else the longer one (common practice, no source). */
-function alongTheBack([one, other]: readonly [number, number], form: BoardForm | undefined): readonly [number, number] {
+function alongTheBack(
+	[one, other]: readonly [number, number],
+	form: BoardForm | undefined,
+	maySwap = true,
+): readonly [number, number] {
 	const width = form === undefined ? undefined : boardForms[form].widthMm;
 	const isWidth = (side: number) => width !== undefined && Math.abs(side - width) <= 2;
 	if (isWidth(other) && !isWidth(one)) return [other, one];
-	if (isWidth(one)) return [one, other];
+	if (isWidth(one) || !maySwap) return [one, other];
 	return one >= other ? [one, other] : [other, one];
 }
 
@@ -451,21 +460,30 @@ function connectorLists(lines: readonly BoardLine[]): Told {
 	const m2 = lines.map(boardM2);
 	const slots = lines.map(boardSlots);
 	const pictures = lines.map(pictureSockets);
+	const notes = lines.flatMap((line) => generationNote(line) ?? []);
 	const taken = new Set<string>();
 	const named = (what: string) => (entry: ListEntry, index: number, names: Set<string>) => ({
 		name: freeName(entry.name ?? `${what} ${index + 1}`, names),
 		...entry.facts,
 	});
 	const told: Told[] = [
-		asFacts(
-			"m2Sockets",
-			m2.flatMap(({ entries }) => entries),
-			named("M.2 socket"),
-			taken,
+		noneOr(
+			lines.find(
+				({ label, value, isHead }) => !isHead && /^M\.2(?:\s\p{L}+)?$/iu.test(label) && words.none.test(value),
+			),
+			asFacts(
+				"m2Sockets",
+				m2.flatMap(({ entries }) => entries),
+				named("M.2 socket"),
+				taken,
+			),
 		),
 		asFacts(
 			"cardSlots",
-			slots.flatMap(({ entries }) => entries),
+			withGenerations(
+				slots.flatMap(({ entries }) => entries),
+				notes,
+			),
 			named("Card slot"),
 			taken,
 		),
@@ -513,7 +531,7 @@ function connectorLists(lines: readonly BoardLine[]): Told {
 			...others,
 			...shared.doubts,
 		],
-		lines: told.flatMap(({ lines: some = [] }) => some),
+		lines: [...told.flatMap(({ lines: some = [] }) => some), ...notes.map(({ line }) => line)],
 	};
 }
 
@@ -541,6 +559,15 @@ function otherFigures(found: readonly { readonly entries: readonly ListEntry[] }
 			];
 		});
 	});
+}
+
+/** "M.2: none", where nothing else tells of any. */
+function noneOr(none: BoardLine | undefined, told: Told): Told {
+	if (!none || told.facts.length + told.doubts.length > 0) return told;
+	return {
+		facts: [{ fact: "m2Sockets", value: [], standing: "stated", line: none.line, quote: none.quote }],
+		doubts: [],
+	};
 }
 
 function pictureList(pictures: readonly ReturnType<typeof pictureSockets>[]): Told {

@@ -38,7 +38,7 @@ const itemStart =
 	/(?<![\w.])\d{1,2}\s?x\s?(?=(?:[^\s\d,;:()]{1,15}\s){0,3}m\.?2\b)|[,+](?=\s{0,3}\d{1,2}\s(?:x\s)?m\.?2\b)/gi;
 /** "M2_1", "M.2_1,2", "M2A_CPU", "M2_3/4". */
 const nameMark = /\bM\.?2(?:_[A-Z]?\d{0,2}|[A-Z]\d?)(?:_[A-Z]{2,8})?(?:\s?[,/&]\s?_?\d(?![\d.x]|\s?x\b))*/gi;
-const spanMark = /(?:~|\bto\b|\bbis\b|-)\s{0,2}M\.?2_/i;
+const spanMark = /(?<=\d\S{0,6}\s{0,2})(?:~|\bto\b|\bbis\b|-)\s{0,2}M\.?2_/i;
 const lengthMark = /(?<![\w.])(?:16|22|25|30)(30|42|60|80|110)(?![\d.])((?:\s?\/\s?(?:30|42|60|80|110)(?!\d))*)/g;
 
 /** Names, each written out: "M.2_1,2" is "M.2_1" and "M.2_2". */

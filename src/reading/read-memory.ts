@@ -39,7 +39,7 @@ const sizeMark = /(?<![\w.,])(\d{1,5})\s?(g|t)(?:b|ib)?(?![\w/]|\s?\/\s?s)/gi;
 const perModule =
 	/^\s{0,2}(?:\w+\s){0,2}(?:per|pro|je|each|a|\/)\s?(?:single\s)?(?:dimm|slot|module?|riegel|stick|socket|steckplatz)/i;
 const moduleBefore =
-	/(?:single\s(?:dimm|module)|per\s(?:dimm|slot|module)|(?:pro|je)\s(?:modul|riegel|steckplatz|dimm))[\w\s,:]{0,30}$/i;
+	/(?:(?:single|each|tek)\s(?:dimm|module)|per\s(?:dimm|slot|module)|(?:pro|je)\s(?:modul|riegel|steckplatz|dimm))[\w\s,:]{0,30}$/i;
 const mostBefore =
 	/(?:max(?:imum|imal|\.)?|up\sto|bis(?:\szu)?|~|most|höchstens|total|insgesamt|capacity|kapazität|gesamt)[\w\s.:,()]{0,30}$/i;
 const mostAfter = /^\s{0,2}(?:at\smost|höchstens|\(?max|maximum|maximal|in\stotal|insgesamt)/i;
@@ -81,7 +81,8 @@ function ratesIn(text: string): readonly number[] {
  * two things is a doubt and has no value.
  */
 export function readMemory(text: string): MemoryRead {
-	const even = evenRun(text);
+	// "2133,2400,2666 MHz" is a row of rates.
+	const even = evenRun(text).replace(/(?<=(?<!\d)\d{4}),(?=\d{4}(?!\d))/g, "/");
 	const quote = text.slice(0, even.length).trim();
 	const doubts: Doubt[] = [];
 	const single = <T extends number | string>(about: string, values: readonly T[], why: string): T | undefined => {

@@ -89,7 +89,8 @@ export function boardFormsIn(text: string): {
  * a form that the sides do not fit, it is a doubt. Never throws.
  */
 export function readSize(text: string): SizeRead {
-	const even = evenRun(text);
+	// "170 mm (6.7") x 170 mm (6.7")": each side once more in inches.
+	const even = evenRun(text.replace(/(?<=\d\s?(?:mm|cm))\s?\([\d.,]{1,6}\s?(?:in(?:ch)?|["″”])\)/gi, ""));
 	const quote = text.slice(0, even.length).trim();
 	const doubts: Doubt[] = [];
 	const doubt = (about: string, might: readonly (number | string)[], why: string) =>

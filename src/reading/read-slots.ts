@@ -41,7 +41,7 @@ const itemStart = new RegExp(
 	`(?<![\\w.])\\d{1,2}\\s?x\\s?(?=(?:[a-z]+\\s){0,2}(?:${expressName}|pci\\b))|[,+](?=\\s{0,3}\\d{1,2}\\s?x?\\s?${expressName})`,
 	"gi",
 );
-const nameMark = /\bPCI(?:E|EX)[_]?(?:X\d{1,2}_?)?\d{1,2}(?:_\d{1,2})?\b(?!\.\d|\s?x\d)/g;
+const nameMark = /\bPCI(?:E|EX|_E)[_]?(?:X\d{1,2}_?)?\d{1,2}(?:_\d{1,2})?\b(?!\.\d|\s?x\d)/g;
 
 /** Generations named in a text, such as "PCIe 5.0", "Gen 4", "Gen4x4". */
 export function generationsIn(text: string): readonly number[] {
@@ -87,6 +87,20 @@ function countOf(text: string): readonly number[] {
 	).filter((count) => count > 0);
 }
 
+/** A slot longer than its lanes: "x8 (in x16 slot)". */
+function inLonger(
+	item: string,
+	quote: string,
+	lengthLanes: number,
+	count: number | undefined,
+	from: "processor" | "chipset" | undefined,
+): SlotReading {
+	const wired = lanesIn(item.replace(nameMark, " "))[0]?.lanes;
+	const generation = onlyOf(generationsIn(item.replace(nameMark, " ")));
+	const wiredLanes = wired !== undefined && wired <= lengthLanes ? wired : undefined;
+	return { bus: "PCI Express", lengthLanes, quote, ...known({ count, wiredLanes, generation, from }) };
+}
+
 function readItem(item: string, quote: string, around: "processor" | "chipset" | undefined): SlotsRead {
 	const doubts: Doubt[] = [];
 	const doubt = (about: string, might: readonly (number | string)[], why: string) =>
@@ -114,6 +128,9 @@ function readItem(item: string, quote: string, around: "processor" | "chipset" |
 	);
 	if (generations.length > 1) doubt("generation", generations, "The text names more than one generation.");
 
+	// "x8 (in x16 slot)": the bracket has the length.
+	const within = /\((?:in|physical(?:ly)?)\s(?:an?\s|the\s)?x\s?(16|8|4)(?:\sslot)?\)/i.exec(item);
+	if (within) return { slots: [inLonger(item, quote, Number(within[1]), sureCount, from)], doubts };
 	const marks = lanesIn(item.replace(nameMark, " "));
 	// The mark next to "mechanical" is the length; without such a word the first one is.
 	const saysLength = mechanical.exec(item.replace(nameMark, " "))?.index;

@@ -50,7 +50,7 @@ const nameOfUsb =
 const spelledRate = /(?<![\d.,])(\d{1,3}(?:[.,]\d)?)\s?(?:(m|g)b(?:it)?\s?(?:ps|\/s)|(g)(?![a-z0-9]))/gi;
 const plugWord = /(?:\btyp(?:e)?|usb)[\s-]?([ac])(?![a-z0-9])/gi;
 const backWord =
-	/\brear|\bback\b|back[\s-]?panel|\bhinten|rückseit|rueckseit|\bi\/o[\s-]?(?:panel|blende)|anschlussfeld/i;
+	/\brear|\bback\b|back[\s-]?panel|\bexternal\b|\bhinten|rückseit|rueckseit|\bi\/o[\s-]?(?:panel|blende)|anschlussfeld/i;
 const frontWord =
 	/\bfront|\bheaders?\b|\binternal|\bintern(?:e[nrs]?)?\b|on-?board|\bvorne?\b|stiftleiste|pfostenstecker|steckleiste|gehäusefront/i;
 /** Where the thing counted is the header itself; behind "by" or "via" it only tells the way. */
@@ -116,7 +116,13 @@ function countsIn(text: string): readonly number[] {
 	);
 }
 
-type Part = { readonly count: number; readonly place?: "back" | "header"; readonly plug?: "A" | "C" };
+type Part = {
+	readonly count: number;
+	readonly place?: "back" | "header";
+	readonly plug?: "A" | "C";
+	/** "2 internal by 1 header". */
+	readonly headers?: number;
+};
 
 /** "2 rear, 2 front", "3 x Type-A + 1 x Type-C": parts that have a count each; nothing where one has none. */
 function partsOf(text: string): readonly Part[] {
@@ -129,9 +135,26 @@ function partsOf(text: string): readonly Part[] {
 		const plugs = plugsIn(piece);
 		if (leading === undefined || Number(leading) === 0 || place === "both" || plugs.length > 1) return [];
 		if (place === undefined && plugs.length === 0) return [];
-		return [known({ count: Number(leading), place, plug: plugs[0] }) as Part];
+		const headers =
+			/\b(?:via|by|through|over|per|über)\s(?:an?|(\d))\s(?:x\s)?(?:internal\s|front\s|usb\s)?headers?\b/i.exec(piece);
+		return [
+			known({
+				count: Number(leading),
+				place,
+				plug: plugs[0],
+				headers: headers ? Number(headers[1] ?? 1) : undefined,
+			}) as Part,
+		];
 	});
-	return parts.length === pieces.length ? parts : [];
+	if (parts.length !== pieces.length) return [];
+	// "1 x Type-A + 1 x Type-C at the back, 1 x Type-C by header": a place goes back to those before it without one.
+	const isMixed = parts.some(({ place }) => place !== undefined) && parts.some(({ place }) => place === undefined);
+	return isMixed
+		? parts.map((part, index) => {
+				const next = parts.slice(index).find(({ place }) => place !== undefined)?.place;
+				return part.place === undefined && next !== undefined ? { ...part, place: next } : part;
+			})
+		: parts;
 }
 
 /** Whether a text divides by counts, be it in words of another language. */
@@ -254,6 +277,7 @@ function readItem(item: string, quote: string, around: "back" | "header" | undef
 				plug: part.plug ?? sharedPlug,
 				place: part.place ?? single?.place ?? sidePlace,
 				count: part.count,
+				headers: part.headers,
 			}),
 		),
 		doubts,

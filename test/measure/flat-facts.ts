@@ -39,6 +39,8 @@ function none(): readonly unknown[] {
 	return empty;
 }
 
+const isNone = (value: unknown): boolean => Array.isArray(value) && value.length === 0;
+
 /** The facts of an entry that are stated, or all. */
 function statedOf({ value, assumed }: ReadFact, all: boolean): Plain {
 	const entries = Object.entries(value as Plain);
@@ -71,24 +73,26 @@ function flatBoard(found: Found, list: List, one: One, all: boolean): Flat {
 					wiredLanes: "electricalLanes",
 				}),
 			),
-		m2Slots: list("m2Sockets").map((fact) => {
-			const told = statedOf(fact, all);
-			const widest = told["widestMm"] as number | undefined;
-			const lengths = told["lengthsMm"] as number[] | undefined;
-			return {
-				...renamed(told, { generation: "gen", wiredLanes: "lanes" }),
-				...(told["sata"] === true ? { sata: true } : {}),
-				...(told["place"] === "riser" ? { via: "card" } : {}),
-				// Cards of 25 mm come in the lengths 80 and 110 only.
-				...(lengths
-					? {
-							sizes: lengths
-								.flatMap((mm) => (widest === 25 && mm >= 80 ? [`22${mm}`, `25${mm}`] : [`22${mm}`]))
-								.map(Number),
-						}
-					: {}),
-			};
-		}),
+		m2Slots: isNone(found("m2Sockets"))
+			? none()
+			: list("m2Sockets").map((fact) => {
+					const told = statedOf(fact, all);
+					const widest = told["widestMm"] as number | undefined;
+					const lengths = told["lengthsMm"] as number[] | undefined;
+					return {
+						...renamed(told, { generation: "gen", wiredLanes: "lanes" }),
+						...(told["sata"] === true ? { sata: true } : {}),
+						...(told["place"] === "riser" ? { via: "card" } : {}),
+						// Cards of 25 mm come in the lengths 80 and 110 only.
+						...(lengths
+							? {
+									sizes: lengths
+										.flatMap((mm) => (widest === 25 && mm >= 80 ? [`22${mm}`, `25${mm}`] : [`22${mm}`]))
+										.map(Number),
+								}
+							: {}),
+					};
+				}),
 		sataPorts: list("drivePorts").filter((fact) => (fact.value as Plain)["kind"] === "SATA").length || undefined,
 		usbRear: list("rearUsb").map((fact) =>
 			renamed(statedOf(fact, all), { gbps: "gbps", plug: "connector", count: "count" }),
@@ -101,8 +105,7 @@ function flatBoard(found: Found, list: List, one: One, all: boolean): Flat {
 		ethernetGbps: wired.length === 1 ? wired[0] : wired,
 		wifi: standard?.replace("Wi-Fi ", ""),
 		bluetooth: found("wireless.bluetoothVersion"),
-		videoOutputs:
-			Array.isArray(pictures) && pictures.length === 0 ? none() : list("pictureSockets").map(({ value }) => value),
+		videoOutputs: isNone(pictures) ? none() : list("pictureSockets").map(({ value }) => value),
 		cpuPowerConnectors: list("power.processorPlugs").map(({ value }) => String(value).replace("-pin", "")),
 		fanHeaders: list("headers.fans").length || undefined,
 		argbHeaders: count(5),
@@ -133,7 +136,8 @@ function ovalHeaders(all: readonly ReadFact[]): readonly Plain[] {
 			...(first.value as Plain),
 			connector: "C",
 			...(isStated ? { headers: all.length } : {}),
-			...(ports === undefined ? {} : { ports }),
+			// A header of this sort gives one socket: that is noted where the headers are not.
+			...(ports === undefined || isStated ? {} : { ports }),
 		},
 	];
 }

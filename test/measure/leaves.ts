@@ -28,7 +28,10 @@ export function held(read: Flat, expected: Flat): Held {
 	const parts = keys.filter((key) => !sides.includes(key)).map((key) => heldAt(key, read[key], expected[key]));
 	// Which side is which is not asked.
 	const sidesOf = (flat: Flat) => sides.flatMap((key) => (flat[key] === undefined ? [] : [flat[key]]));
-	const both = heldList("sides", sidesOf(read), sidesOf(expected));
+	// A part's sides are whole millimetres: 304.8 is 305.
+	const whole = (values: readonly unknown[]) =>
+		values.map((side) => (typeof side === "number" ? Math.round(side) : side));
+	const both = heldList("sides", whole(sidesOf(read)), whole(sidesOf(expected)));
 	return sum([...parts, both]);
 }
 
@@ -72,7 +75,11 @@ function heldAt(key: string, read: unknown, expected: unknown): Held {
 		key,
 		read,
 		expected,
-		key.startsWith("laneSharing") ? sameConnectors(read, expected) : sameWord(read, expected),
+		key.startsWith("laneSharing")
+			? sameConnectors(read, expected)
+			: key.startsWith("frontPorts")
+				? samePort(read, expected)
+				: sameWord(read, expected),
 	);
 }
 
@@ -86,10 +93,30 @@ function leaf(key: string, told: unknown, expected: unknown, alike: boolean): He
 	};
 }
 
-/** Letters' case and "Thin" before Mini-ITX, which has the same sides and holes, make no difference. */
+/**
+ * Letters' case, "Thin" before Mini-ITX, which has the same sides and holes, and the letter behind DVI, which a part
+ * has no place for, make no difference.
+ */
 function sameWord(one: unknown, other: unknown): boolean {
-	const plain = (value: unknown) => (typeof value === "string" ? value.toLowerCase().replace(/^thin\s/, "") : value);
+	const plain = (value: unknown) =>
+		typeof value === "string"
+			? value
+					.toLowerCase()
+					.replace(/^thin\s/, "")
+					.replace(/^dvi-[di]$/, "dvi")
+			: value;
 	return plain(one) === plain(other);
+}
+
+/** Names of one front socket: by shape the oval one, else by rate; one for sound is one for sound. */
+function samePort(one: unknown, other: unknown): boolean {
+	const sort = (value: unknown) => {
+		const text = String(value).toLowerCase();
+		if (/type-?\s?c|usb-?c/.test(text)) return "c";
+		if (/usb/.test(text)) return /2\.0/.test(text) ? "usb 2" : /3\.[012]|[51]0?\s?gbps/.test(text) ? "usb 3" : "usb";
+		return text.replace(/^(?:headphones?|headset|sound)$/, "audio");
+	};
+	return sort(one) === sort(other);
 }
 
 /** A sentence about sharing is found where one of ours names the same connectors. */
