@@ -150,6 +150,8 @@ export const processorPlugs: Sort = {
 		(processorPower.test(text) ||
 			// "1 x 8-pin + 1 x 4-pin CPU power"
 			(/^\s*8[\s-]?pin\s*$/i.test(text) && value.includes("+") && processorPower.test(value)) ||
+			// "Power: 2 x 8-pin, 1 x 24-pin"
+			(/^\s*8[\s-]?pin\s*$/i.test(text) && /\bpower\b|strom|\bpsu\b/i.test(label)) ||
 			/\bpower\b/i.test(text) ||
 			/cpu|processor|prozessor/i.test(label)) &&
 		!/\bfan|lüfter|pump/i.test(label) &&
@@ -173,7 +175,7 @@ const pictureWords: readonly (readonly [RegExp, string])[] = [
 	[/\bhdmi/i, "HDMI"],
 	[/display\s?port|\bdp\b/i, "DisplayPort"],
 	[/\bdvi/i, "DVI"],
-	[/\bvga\b|\bd-?sub\b/i, "VGA"],
+	[/\bvga\b|\bd-?sub\b|\bdb-?15\b/i, "VGA"],
 ];
 
 /** Picture sockets that a line tells of, at the back; nothing where it only describes one. */

@@ -29,7 +29,8 @@ export interface BoardLine {
 
 const countAtStart = /^[\s*-]*\d{1,2}\s?[x×]\s/i;
 /** A label that names one connector, such as "M2_1" or "PCIE2": it is the connector's name, not a block's. */
-export const connectorLabel = /^(?:M\.?2[_A-Z]?\w*|PCIE\w*|PCI_?E\w*|SATA\w*_\w+|Slot\s?\d)(?:\s(?:slot|socket))?$/i;
+export const connectorLabel =
+	/^(?:M\.?2[_A-Z]?\w*|PCIE\w*|PCI_?E\w*|SATA\w*_\w+|Slot\s?\d)(?:\s(?:slot|socket)(?:\s?\d)?)?(?:\s?\((?:cpu|chipset|pch)\))?$/i;
 const seriesEnd =
 	/(?:processors?|cpus?|prozessoren|processadores|procesadores|processeurs|chipset|chipsatz|apus?|series|serie)(?:\s?\([^)]*\))?\s?\*{0,6}:?$/i;
 
@@ -68,6 +69,7 @@ export function boardLines(labelled: readonly LabelledLine[]): readonly BoardLin
 	// A text whose only bullets are stars has no footnotes by them.
 	const starsAreBullets =
 		marked.length >= 3 && marked.every(({ mark }) => mark === "*") && marked.length > labelled.length / 2;
+	const first = labelled[0]?.line;
 	const turnOf = turns();
 	let before = "";
 	let from: "processor" | "chipset" | undefined;
@@ -112,7 +114,9 @@ export function boardLines(labelled: readonly LabelledLine[]): readonly BoardLin
 			place = undefined;
 		}
 		const told = topicUnder(outer.map(topicOf), value) ?? names.map(topicOf).find(Boolean);
-		const topic = isSeriesRow || goesOn ? seen.topic : told;
+		// A page's title may sum up what the page tells.
+		const isTitle = one.line === first && names.length === 0 && told === undefined && labelled.length > 4;
+		const topic = isSeriesRow || goesOn ? seen.topic : isTitle ? "overview" : told;
 		// "No M.2" lists nothing.
 		const isDenied = /^(?:no(?!\.)|none|without|niente|sin|sans|ohne|keine?|bez|без|sem|geen|ingen)\s/iu.test(value);
 		const isNote = isDenied || (!starsAreBullets && one.mark !== undefined && /^\*+$/.test(one.mark));
@@ -194,7 +198,7 @@ function sharedSections(labelled: readonly LabelledLine[]): number {
 
 /** "CPU", "Chipset", "Chipset + hub": where lanes or ports come from, as a head within slots, storage and USB. */
 function isSource(name: string): boolean {
-	return /^(?:from\s|by\s|vom\s)?(?:the\s)?(?:cpu|processor|prozessor|processador|procesador|chipset|chipsatz|pch|bộ\schip|yonga\sseti|čipset|čipová\ssada|чипсет|чіпсет|процессор|işlemci|lapkakészlet|芯片组|晶片組|チップセット)(?:\s?[(+].*)?$/iu.test(
+	return /^(?:from\s|by\s|vom\s|im\s|(?:integrated\s)?in\s)?(?:the\s)?(?:cpu|processor|prozessor|processador|procesador|chipset|chipsatz|pch|bộ\schip|yonga\sseti|čipset|čipová\ssada|чипсет|чіпсет|процессор|işlemci|lapkakészlet|芯片组|晶片組|チップセット)(?:\s(?:integriert|integrated))?(?:\s?[(+].*)?$/iu.test(
 		name,
 	);
 }
@@ -230,8 +234,8 @@ function sourceHead(
 /** "Rear USB (total 6 ports)": a bare line that says where the next sockets are. */
 function placeHead(value: string): "back" | "header" | undefined {
 	if (countAtStart.test(value) || value.length > 60 || !/\busb\b|\bports?\b|\bi\/o\b/i.test(value)) return undefined;
-	if (/^(?:rear|back)\b/i.test(value) && !/\d\s?x\s/i.test(value)) return "back";
-	if (/^(?:front|internal)\b/i.test(value) && !/\d\s?x\s|header|connector/i.test(value)) return "header";
+	if (/^(?:usb\s)?(?:rear|back)\b/i.test(value) && !/\d\s?x\s/i.test(value)) return "back";
+	if (/^(?:usb\s)?(?:front|internal)\b/i.test(value) && !/\d\s?x\s|header|connector/i.test(value)) return "header";
 	return undefined;
 }
 

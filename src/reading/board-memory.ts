@@ -9,6 +9,7 @@ const phrases: readonly (readonly [RegExp, string])[] = [
 		/(?<!\p{L})(?:par|por|per|na|auf|за|на|mỗi)\s(?:slot|module?|modulo|módulo|barrette|ranura|emplacement|moduł\p{L}*|gniazd\p{L}*|слот|модуль|khe(?:\scắm)?|paměťový\smodul)(?!\p{L})/giu,
 		"per module",
 	],
+	[/об['’ʼ]?ъ?[ёеє]м\p{L}*/giu, "capacity"],
 	[/гб\b|гб(?=$|\W)/giu, "GB"],
 	[/тб(?=$|\W)/giu, "TB"],
 	[/мгц/giu, "MHz"],
@@ -52,7 +53,7 @@ export function boardMemory(lines: readonly BoardLine[], collector: FactCollecto
 	for (const line of lines) {
 		if (line.isHead || line.isNote || line.topic === "accessories") continue;
 		const isMemory = line.topic === "memory";
-		const isTold = isMemory || /\bddr[345]\b|\bdimm|\b(?:dual|quad|single)[\s-]channel/i.test(line.value);
+		const isTold = isMemory || /\bddr[345]\b|\bdimm|\b(?:dual|quad|single)[\s-]channel/i.test(inEnglish(line.value));
 		// Under "Slots" a line may tell of those for memory.
 		const mayTell =
 			line.topic === undefined ||

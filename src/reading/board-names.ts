@@ -35,8 +35,10 @@ export function socketNames(line: BoardLine): readonly string[] {
 		.filter((name) => name !== undefined)
 		.map((name) => name.replace(/^(LGA)[\s-]/i, "$1"))
 		.filter((name) => !notSockets.test(name.replace(/\s/g, "")));
-	if (found.length > 0) return eachOnce(found);
-	if (!isLabel) return [];
+	// "Socket P4 (LGA4310)" has two names; the one by its contacts is what processors print.
+	const byContacts = eachOnce(found.filter((name) => /^LGA\d/i.test(name)));
+	if (found.length > 0) return byContacts.length === 1 ? byContacts : eachOnce(found);
+	if (!isLabel || /^\d{1,2}\s?[x×]\s|dimm/i.test(text)) return [];
 	const value = text
 		.replace(/\([^)]*\)/g, "")
 		.replace(/^(?:socket|sockel)\s/i, "")
@@ -55,9 +57,14 @@ export function chipsetName(line: BoardLine): string | undefined {
 	if (/^\d{1,2}\s?[x×]\s/i.test(line.value)) return undefined;
 	// A system on a chip has none.
 	if (words.none.test(line.value) || /^(?:soc|system[\s-]on[\s-](?:a[\s-])?chip)\b/i.test(line.value)) return undefined;
+	// "Integrated in the chipset" stands over things that come from it.
+	if (/\bint[eé]gr|\bfrom\b/i.test(line.label) && !/chipset\sint/i.test(line.label)) return undefined;
 	if (words.picture.test(line.label) || words.sound.test(line.label) || words.network.test(line.label))
 		return undefined;
-	const isLabel = words.chipset.test(line.label) && line.topic === "chipset";
+	const isLabel =
+		words.chipset.test(line.label) &&
+		(line.topic === "chipset" ||
+			((line.topic === undefined || line.topic === "processor") && /^chip\s?(?:set|satz)s?$/i.test(line.label)));
 	const isSection = line.topic === "chipset";
 	const isHead = line.from === "chipset" && line.isHead && words.chipset.test(line.value) && line.value.length < 60;
 	const alone =

@@ -29,6 +29,8 @@ export function boardSlots(line: BoardLine): Found {
 		names.length > 0 ? `${names.length} x ${/\bpci/i.test(line.value) ? "" : "PCIe "}${line.value}` : undefined;
 	const text = named ?? nameAhead(line.value) ?? (labelTells ? `${line.label}: ${line.value}` : line.value);
 	if (!/\bpci/i.test(text) || generationNote(line)) return nothing;
+	// "Slot PCIe x8: 0" counts none; what stands beside an M.2 socket or a cable's plug is no card slot.
+	if (/^0(?:\s|$)/.test(line.value) || /\bm\.2\b|\bmcio\b|oculink|slimsas/i.test(line.label)) return nothing;
 	// A drive's length, SATA or NVMe beside it: a drive socket whose name stands in another line.
 	if (/(?<![\d.])(?:22|25)(?:30|42|60|80|110)(?!\d)|\bsata|\bnvme\b/i.test(text)) return nothing;
 	const at = { line: line.line, quote: line.quote };

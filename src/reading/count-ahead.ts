@@ -16,7 +16,8 @@ export interface CountedValue {
  */
 export function countAhead(value: string, label: string, topic: BoardTopic | undefined): CountedValue {
 	const plain = { value, isOfLabel: false };
-	if (topic === "memory" || topic === "processor" || topic === "size") return plain;
+	const isFan = /(?<!\p{L})(?:fan|pump)(?!\p{L})/iu.test(label);
+	if ((topic === "memory" || topic === "processor" || topic === "size") && !isFan) return plain;
 	const counted = (text: string): CountedValue => ({ value: text, isOfLabel: false });
 	const ofLabel = (text: string): CountedValue => ({ value: text, isOfLabel: true });
 	const [, thing, figure, rest] = /^(\D.{0,70}?)\s?[x×]\s?(\d{1,2})(\s?\([^)]*\))?$/u.exec(value) ?? [];

@@ -17,7 +17,8 @@ export function cutLines(lines: readonly LabelledLine[]): readonly CutLine[] {
 			return atDashes(one)
 				.flatMap(atCounts)
 				.flatMap((part) => {
-					const isSum = sumLine.test(part.value);
+					// A longer line has more in it than its sum.
+					const isSum = sumLine.test(part.value) || (one.value.length < shortestRunOn && sumLine.test(one.value));
 					return atBorders(part).map((piece) => ({ ...piece, isSum }));
 				});
 		});
@@ -160,6 +161,9 @@ function atBorders(one: LabelledLine): readonly LabelledLine[] {
 		return commas.map((part) => piece(one, soleSocket.test(part) ? `1 x ${part}` : part));
 	if (topicOf(one.label ?? one.sections.at(-1) ?? "") === "internal" && commas.some((part) => soleHeader.test(part)))
 		return commas.flatMap((part) => atBorders(piece(one, soleHeader.test(part) ? `1 x ${part}` : part)));
+	// "7 x fan 4-pin: 1 CPU, 1 pump, 5 chassis" counts them once, and then tells which.
+	const all = /^(\d{1,2}\s?[x×]\s[^:,]{0,40}\bfans?\b[^:,]{0,30}):\s\d/i.exec(one.value)?.[1];
+	if (all !== undefined) return [piece(one, all)];
 	const parts = cutOutside(one.value, listBorder);
 	if (parts.length < 2 || parts.filter((part) => countedStart.test(part)).length < 2) return [one];
 	return parts.map((part) => piece(one, part));

@@ -1,3 +1,5 @@
+import { topicOf } from "./board-topics.ts";
+import { inStandardTerms } from "./standard-terms.ts";
 import type { TextLine } from "./text-lines.ts";
 
 /** What one line says, with the words it stands under. Nothing is understood yet; no line is left out. */
@@ -238,9 +240,14 @@ export function labelledLines(textLines: readonly TextLine[]): readonly Labelled
 				add(line, index, { ...split, sections: [...heads.map((one) => one.text), open.label] });
 				return;
 			}
-			open = undefined;
 			heads = heads.filter((one) => one.depth < 8);
-			return add(line, index, split);
+			add(line, index, split);
+			// "Inside: 1 x A" with "2 x B" below it: a list that begins on the line of its label.
+			const isList = count.test(split.value) && next !== undefined && next.text !== "" && count.test(next.text);
+			open = isList
+				? { label: plainWords(split.label), indent: line.indent, values: 1, marked, row: false }
+				: undefined;
+			return;
 		}
 
 		// A bare line that names what follows.
@@ -255,7 +262,16 @@ export function labelledLines(textLines: readonly TextLine[]): readonly Labelled
 			const beforeCount = next !== undefined && next.text !== "" && count.test(next.text);
 			const alone = index === 0 && lines.length > 2 && lines[2]?.text === "";
 			const block = (line.afterEmpty || alone) && next !== undefined && next.text !== "" && !isGroupName(next.text);
-			if (beforeList && (fresh || group || before?.mark !== undefined)) return head(line, index, line.text, plainDepth);
+			// Between two lines with labels of their own a sentence belongs to the one above; a short name is a head.
+			const isSentence =
+				!group &&
+				!line.afterEmpty &&
+				index > 0 &&
+				!isShortName(line.text) &&
+				next !== undefined &&
+				next.mark === undefined;
+			if (beforeList && !isSentence && (fresh || group || before?.mark !== undefined))
+				return head(line, index, line.text, plainDepth);
 			const waits = next !== undefined && (next.text !== "" || lines[index + 2] !== undefined);
 			if (waits && (group || block || (beforeCount && fresh))) {
 				if (group && before !== undefined && open?.values === 0 && !open.row) {
@@ -347,6 +363,13 @@ function looksLikeHead(text: string): boolean {
 		!/\d{2}|\d\s?(?:x|×|mm|cm|w|v|gb|mb)\b/i.test(text)
 	);
 }
+
+/** Names of groups have few words and no figures; those of places and connectors may have some more. Own convention. */
+const isShortName = (text: string): boolean =>
+	!/\d/.test(text) &&
+	(wordsOf(text).length <= 3 ||
+		(wordsOf(text).length <= 5 &&
+			["back", "internal", "usb", "slots", "storage"].includes(topicOf(inStandardTerms(text)) ?? "")));
 
 /** Whether a line is made of words that name groups of facts, in English and German. */
 export function isGroupName(text: string): boolean {

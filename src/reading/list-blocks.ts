@@ -98,8 +98,13 @@ function wholeBlock(block: readonly ListEntry[]): WholeList {
 function overNamed({ entries, rivals }: WholeList): WholeList {
 	const named = entries.filter(({ name }) => name !== undefined);
 	const over = entries.filter(({ name }) => name === undefined);
-	if (over.length === 0 || over.length !== named.length || !isOneLine(over)) return { entries, rivals };
-	const pairs = pairing(over, named);
+	if (over.length === 0 || over.length !== named.length || over.some((one) => details(one) === 0))
+		return { entries, rivals };
+	// A short slot has fewer of the others to be, so it is placed first.
+	const lengthOf = ({ facts }: ListEntry) => Number(facts["lengthLanes"] ?? 0);
+	const byLength = over.toSorted((one, other) => lengthOf(one) - lengthOf(other));
+	const places = pairing(byLength, named);
+	const pairs = places && over.map((one) => places[byLength.indexOf(one)] as number);
 	return pairs
 		? { entries: named.map((entry, index) => enriched(entry, over[pairs.indexOf(index)] as ListEntry)), rivals }
 		: { entries, rivals };
@@ -127,8 +132,10 @@ function mergedSeries(block: readonly ListEntry[]): WholeList {
 	let entries: readonly ListEntry[] = first;
 	const rivals: (readonly ListEntry[])[] = [];
 	for (const other of others) {
-		if (other.length === entries.length)
-			entries = entries.map((entry, index) => best(entry, other[index] as ListEntry));
+		// With some processors fewer of them work: the longer list has the best case of each.
+		const [long, short] = other.length > entries.length ? [other, entries] : [entries, other];
+		const isAlike = short.every((entry, index) => (entry.name ?? "") === (long[index]?.name ?? entry.name ?? ""));
+		if (isAlike) entries = long.map((entry, index) => (short[index] ? best(entry, short[index]) : entry));
 		else rivals.push([...other, ...always]);
 	}
 	return { entries: [...entries, ...always], rivals };
@@ -178,6 +185,9 @@ const isSame = (one: ListEntry, other: ListEntry): boolean =>
 	one.name === other.name && JSON.stringify(one.facts) === JSON.stringify(other.facts);
 
 function agree(one: ListEntry, other: ListEntry): boolean {
+	// No slot has more lanes than it is long for.
+	const [length, wired] = [one.facts["lengthLanes"], other.facts["wiredLanes"]];
+	if (typeof length === "number" && typeof wired === "number" && wired > length) return false;
 	if (one.name !== undefined && other.name !== undefined && one.name !== other.name) return false;
 	return Object.entries(one.facts).every(
 		([key, value]) =>

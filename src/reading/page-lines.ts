@@ -1,5 +1,6 @@
 import { topicOf } from "./board-topics.ts";
 import { columnsAsTabs } from "./column-text.ts";
+import { withoutGlue } from "./glued-labels.ts";
 import { isGroupName } from "./labelled-lines.ts";
 import { isSideLabel } from "./side-labels.ts";
 import { inStandardTerms } from "./standard-terms.ts";
@@ -22,7 +23,7 @@ export function pageLines(text: string): PageLines {
 	const plain = withoutTableMarks(text);
 	const lines = withoutSecondPrint(textLines(plain).lines);
 	const end = Math.min(tailStart(lines), longestEnd(lines));
-	const read = labelsWithColons(columnsAsTabs(lines.slice(0, end)));
+	const read = labelsWithColons(withoutGlue(columnsAsTabs(lines.slice(0, end))));
 	const source = plain === text || isWiki(text) ? lines : textLines(text).lines;
 	return { lines: read, tail: lines.slice(end), quotes: changedLines(read, source) };
 }
@@ -47,6 +48,8 @@ function withoutTableMarks(text: string): string {
 	const filled = lines.filter((line) => line.trim() !== "");
 	const share = (pattern: RegExp) => filled.filter((line) => pattern.test(line)).length / filled.length;
 	if (filled.length < 5) return text;
+	const articles = articleRows(filled);
+	if (articles) return lines.map((line) => articles.get(line) ?? line).join("\n");
 	// One bar without spaces between label and value; a row that begins with it goes on with the one above.
 	if (share(/^[^|\n]*\|[^|\n]+$/) > 0.6 && share(/\s\|\s|\t/) < 0.1)
 		return lines.map((line) => (/^[^|]*\|[^|]+$/.test(line) ? line.replace("|", "\t") : line)).join("\n");
@@ -69,6 +72,20 @@ function withoutWikiMarks(text: string): string {
 				.replace(/<br\s?\/?>/gi, "\n\t"),
 		)
 		.join("\n");
+}
+
+/** "A11;Memory max.;96;GB" in every line: an article's number, a label, the value, its unit. */
+function articleRows(filled: readonly string[]): ReadonlyMap<string, string> | undefined {
+	const rows = filled.map((line) => line.split(";").map((cell) => cell.trim()));
+	const [number] = rows[1] ?? [];
+	const same = rows.filter(([first, label, value]) => first === number && label !== undefined && value !== undefined);
+	if (number === undefined || same.length < filled.length * 0.8) return undefined;
+	return new Map(
+		filled.map((line, index) => {
+			const [, label = "", ...values] = rows[index] ?? [];
+			return [line, `${label}\t${values.filter((value) => value !== "").join(" ")}`];
+		}),
+	);
 }
 
 /** "pcie_4_0_x16,2" is "pcie 4.0 x16,2". */

@@ -202,7 +202,22 @@ const characters = once((): readonly (readonly [RegExp, string])[] => [
 	[/あり|付属|有$/g, " yes "],
 ]);
 
-function withoutCharacters(text: string): string {
+/** Phrases of Vietnamese pages, longer ones first. From memory. */
+const vietnamese = once((): readonly (readonly [RegExp, string])[] => [
+	[/tổng\ssố\s(?:lõi|nhân)|số\s(?:lõi|nhân)/giu, "cores"],
+	[/tổng\ssố\sluồng|số\sluồng/giu, "threads"],
+	[/tần\ssố\sturbo(?:\stối\sđa)?|tốc\sđộ\stối\sđa/giu, "boost frequency"],
+	[/tần\ssố\scơ\s(?:sở|bản)|tốc\sđộ\scơ\sbản/giu, "base frequency"],
+	[/công\ssuất\sturbo\stối\sđa/giu, "maximum turbo power"],
+	[/công\ssuất\scơ\s(?:bản|sở)/giu, "base power"],
+	[/bộ\snhớ\sđệm/giu, "cache"],
+	[/đồ\shọa\stích\shợp/giu, "integrated graphics"],
+]);
+
+function withoutCharacters(whole: string): string {
+	const text = /[ạ-ỹđơư]/iu.test(whole)
+		? vietnamese().reduce((told, [pattern, term]) => told.replace(pattern, term), whole)
+		: whole;
 	if (!/[\u3000-\u9fff\uff00-\uffef]/.test(text)) return text;
 	return characters().reduce((told, [pattern, term]) => told.replace(pattern, term), text);
 }

@@ -276,7 +276,9 @@ function namesOfSockets(value: string): readonly string[] {
 				.trim()
 				.replace(/^FC-?(?=[LPB]GA)/i, "")
 				.replace(/^([LPB])GA[\s-]*(?=\d)/i, (_all, letter: string) => `${letter.toUpperCase()}GA`)
-				.replace(/\s+/g, " "),
+				.replace(/\s+/g, " ")
+				// The maker's name stands before it.
+				.replace(/^(?:\p{Lu}\p{Ll}\p{L}+\s)+(?=[A-Z]{1,4}\d{1,4}\+?$)/u, ""),
 		)
 		.filter(
 			(name) =>

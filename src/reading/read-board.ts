@@ -176,9 +176,9 @@ function nameOf(lines: readonly BoardLine[]): { readonly name: string; readonly 
 	const row = lines.find((line) => label.test(line.label) && line.value.length <= 120);
 	const named = (line: BoardLine) => ({ name: printedName(line), line: line.line });
 	if (row) return named(row);
-	const isTitle = ({ label: its, topic, value }: BoardLine) =>
+	const isTitle = ({ label: its, topic, value, line }: BoardLine) =>
 		its === "" &&
-		topic === undefined &&
+		(topic === undefined || (topic === "overview" && line === lines[0]?.line)) &&
 		value.length >= 3 &&
 		value.length <= 100 &&
 		!/^\d|[.!?]$| [>|] |[€$%]/.test(value);

@@ -170,8 +170,13 @@ export function readM2(text: string, around?: "processor" | "chipset"): M2Read {
 	const even = evenRun(text);
 	const read = itemsOf(even, itemStart)
 		.filter(({ text: item }) => socketWord.test(item) || namesIn(item).length > 0)
-		.filter(({ text: item }) => !falseFriend.test(bracketsOf(item).outside))
+		// A named socket with lanes may have its own heat sink.
+		.filter(
+			({ text: item }) =>
+				!falseFriend.test(bracketsOf(item).outside) || (namesIn(item).length > 0 && lanesIn(item).length > 0),
+		)
 		.filter(({ text: item }) => countsIn(item).length > 0 || !footnoteWord.test(item))
+		.filter(({ text: item }) => !/\bdeaktiviert\b|\bdisables\b|\bschaltet\b/i.test(item))
 		.map((item) => readItem(item.text, quoteOf(text, item), around));
 	return { sockets: read.flatMap(({ sockets }) => sockets), doubts: read.flatMap(({ doubts }) => doubts) };
 }

@@ -52,7 +52,8 @@ export function generationsIn(text: string): readonly number[] {
 		...text.matchAll(/\bgen(?:eration)?\.?\s?([1-9])(?:\.0)?(?!\d|\s?%)/gi),
 		...text.matchAll(/(?<![\d.])([1-9])\.0(?=\s?x\s?(?:16|8|4|2|1)\b)/gi),
 	];
-	return eachOnce(named.flatMap(([, one, other]) => [one, other].filter((figure) => figure !== undefined).map(Number)));
+	// "4.0/3.0" is the newer one, where the processor has it.
+	return eachOnce(named.map(([, one, other]) => Math.max(Number(one), Number(other ?? one))));
 }
 
 /** Lanes named in a text, each with its place. */

@@ -55,14 +55,18 @@ const frontWord =
 	/\bfront|\bheaders?\b|\binternal|\bintern(?:e[nrs]?)?\b|on-?board|\bvorne?\b|stiftleiste|pfostenstecker|steckleiste|gehäusefront/i;
 /** Where the thing counted is the header itself; behind "by" or "via" it only tells the way. */
 const headerNoun =
-	/(?<!\b(?:by|via|through|from|per|über|mit|the)\s(?:an?\s|the\s|einen?\s|internal\s|interne[nr]?\s|usb\s){0,3})(?:\bheaders?\b|stiftleisten?|pfostenstecker|steckleisten?|(?:front|internal|intern\w*)[\w\s-]{0,20}\bconnectors?\b)/i;
+	/(?<!\b(?:by|via|through|from|per|über|mit|the)\s(?:an?\s|the\s|einen?\s|internal\s|interne[nr]?\s|usb[\s-]){0,3})(?:\bheaders?\b|stiftleisten?|pfostenstecker|steckleisten?|\b(?:9|19|20)[\s-]?pin\b|\bconnectors?\s(?:internal|front)\b|(?:front|internal|intern\w*)[\w\s-]{0,20}\bconnectors?\b)/i;
+/** In brackets: "19-pin", "front header"; behind "by" it only tells the way. */
+const namesHeader = /\b(?:9|19|20)[\s-]?pin\b|^[^\d]{0,24}\bheaders?\s*$|,\s[^\d]{0,16}\bheader\s*$/i;
+const wayWord = /\b(?:via|by|through|from|per|über)\b/i;
 const givesWord =
 	/\bsupport(?:s|ing)?\b|\bfor\b|\bfür\b|\b(?:per|para|pour|pro|dla|voor)\b|unterstütz\w*|\bgives?\b|\badditional\b|\bzusätzlich\w*/i;
 const itemStart =
 	/(?<!(?:support|supports|for|für|gives|unterstützt|to)\s{0,3})(?<![\w.])\d{1,2}\s?x\s?(?=[^\d,;()\n]{0,30}usb)|,(?=\s{0,3}\d{1,2}\s{1,3}usb)/gi;
 
 /** In brackets behind a header: how many sockets it gives, "4 ports" or "4 x USB 2.0". */
-const givenAlone = /^\s{0,3}(?:\d{1,2}\s?ports?|[^()]{0,40}\b\d{1,2}\s?x\s?usb\b[^()]{0,20})\s{0,3}$/i;
+const givenAlone =
+	/^\s{0,3}(?:(?:\d{1,2}[\s-]?pin,\s)?\d{1,2}\s?ports?(?:\seach)?|[^()]{0,40}\b\d{1,2}\s?x\s?usb\b[^()]{0,20}|\d{1,2}\susb\s?[234]\b[^(),]{0,20})\s{0,3}$/i;
 
 /** All that a name may stand for, in Gb/s; nothing for a name that no USB has. */
 function ratesOfName(version: string, second?: string, generation?: string, lanes?: string): readonly number[] {
@@ -205,7 +209,11 @@ function readItem(item: string, quote: string, around: "back" | "header" | undef
 	const tail = tailAt === undefined ? "" : brackets.outside.slice(tailAt + 1);
 	const whole = brackets.outside.slice(0, tailAt);
 	const gives = whole.search(givesWord);
-	const isHeader = headerNoun.test(gives < 0 ? whole : whole.slice(0, gives));
+	const noun = gives < 0 ? whole : whole.slice(0, gives);
+	const isHeader =
+		headerNoun.test(noun) ||
+		(around === "header" && !backWord.test(item) && /\bconnectors?\b/i.test(noun) && !/\bports?\b/i.test(noun)) ||
+		brackets.inside.some((text) => namesHeader.test(text) && !wayWord.test(text));
 	const head = isHeader && gives >= 0 ? whole.slice(0, gives) : whole;
 	const dividers = [...brackets.inside, tail];
 	const splits = dividers.map(partsOf).filter((parts) => parts.length > 0);
@@ -234,12 +242,22 @@ function readItem(item: string, quote: string, around: "back" | "header" | undef
 		doubt("some of them", [...certain, ...plugs], "The text speaks of some of the sockets only.");
 		return { usb: [make({ place: place === "both" ? undefined : place, count: total })], doubts };
 	}
+	// "4 x USB 2.0 (2 x 9-pin headers)": the count before it is of sockets.
+	const byHeaders = brackets.inside
+		.map((text) => /^\s*(\d)\s?x\s[^(),]{0,30}headers?\s*$/i.exec(text)?.[1])
+		.find((figure) => figure !== undefined);
+	if (byHeaders !== undefined && total !== undefined && place !== "back")
+		return { usb: [make({ ...base, place: "header", headers: Number(byHeaders), count: total })], doubts };
 	if (isHeader) {
 		const givenIn = [
 			gives < 0 ? "" : whole.slice(gives),
 			...brackets.inside.filter((text) => givesWord.test(text) || givenAlone.test(text)),
 		];
-		const given = eachOnce(givenIn.flatMap(countsIn));
+		// "2 ports each" is said of every header.
+		const times = givenIn.some((text) => /\beach\b|\bjeweils\b|\bje\b|\bcada\b|\bchacun\b|\bciascun/i.test(text))
+			? (total ?? 1)
+			: 1;
+		const given = eachOnce(givenIn.flatMap(countsIn)).map((count) => count * times);
 		if (given.length > 1) doubt("count", given, "The text gives more than one count of sockets.");
 		if (plugs.length > 1) doubt("plug", plugs, "The text names both shapes.");
 		return { usb: [make({ ...base, place: "header", headers: total, count: onlyOf(given) })], doubts };

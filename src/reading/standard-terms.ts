@@ -6,6 +6,9 @@ import { once } from "../maths/once.ts";
  */
 const terms = once((): readonly (readonly [RegExp, string])[] => [
 	// Signs of Chinese and Japanese pages, and their words for what stands beside figures.
+	[/(?:可扩展|扩展出|可擴充)\s?(\d{1,2})\s?[个個]?\s?(?:接口|介面)/gu, " for $1 ports"],
+	[/または|もしくは/gu, " or "],
+	[/シリーズ/gu, " Series "],
 	[/、|，/gu, ", "],
 	[/；/gu, "; "],
 	[/。/gu, ". "],
@@ -16,7 +19,8 @@ const terms = once((): readonly (readonly [RegExp, string])[] => [
 	[/单条|單條/gu, "single DIMM "],
 	[/スロット|插槽|插座/gu, " slots "],
 	[/ヘッダー?|插针|排针|排針|針座/gu, " header "],
-	[/コネクター?|接口|接頭|连接器|連接器/gu, " connectors "],
+	[/接口|介面/gu, " interface "],
+	[/コネクター?|接頭|连接器|連接器/gu, " connectors "],
 	[/网口|網口|網路埠/gu, " LAN ports "],
 	[/ポート|端口|連接埠/gu, " ports "],
 	[/ファン|风扇|風扇/gu, " fan "],
@@ -38,7 +42,15 @@ const terms = once((): readonly (readonly [RegExp, string])[] => [
 	[/サラウンド|声道|聲道|チャンネル/gu, " channel "],
 	[/可扩展|扩展出|追加の/gu, " for "],
 	[/インチ|英寸|吋/gu, "in "],
-	[/(?<=\d)\s?个/gu, " x "],
+	[/(?<=for\s{1,3}\d{1,2})\s?[个個]/gu, " "],
+	[/(?<=\d)\s?[个個](?!\p{L}*芯片)/gu, " x "],
+	[/一[个個]/gu, "1 x "],
+	[/[两兩二][个個]/gu, "2 x "],
+	[/三[个個]/gu, "3 x "],
+	[/支持|支援/gu, " supports "],
+	[/内置|內置|内建/gu, " internal "],
+	[/网卡|網卡|网络接口/gu, " LAN "],
+	[/蓝牙|藍牙/gu, " Bluetooth "],
 	[/\s{2,}/gu, " "],
 	// Units and counts.
 	[/(?<![\d.,])(\d)[ \u00a0\u202f](\d{3})(?=\s?(?:mhz|mt\/s|мгц))/giu, "$1$2"],
@@ -55,15 +67,27 @@ const terms = once((): readonly (readonly [RegExp, string])[] => [
 	[/(?<=\d\s?)(?:ГБ|Go|Гб)(?![\p{L}/])/gu, "GB"],
 	[/(?<=\d\s?)(?:ТБ|To)(?![\p{L}/])/gu, "TB"],
 	[/(?<=\d\s?)МГц/giu, "MHz"],
+	[/(?<=\d\s?)[ВB](?=[\s,;)]|$)/gu, "V"],
+	[/(?<!\p{L})(?:дополнительн\p{L}*|додатков\p{L}*)/giu, "additional"],
+	[/(?<!\p{L})(?:гигабитн\p{L}*|гігабітн\p{L}*)/giu, "Gigabit"],
+	[/(?<!\p{L})(?:помп\p{L}*)/giu, "pump"],
+	[/(?<!\p{L})(?:корпусн\p{L}*)/giu, "chassis"],
 	[/(?<=\d\s?)(?:мм)(?!\p{L})/giu, "mm"],
 	[/(?<=\d\s?)(?:см)(?!\p{L})/giu, "cm"],
-	[/(?<=\d)\s?(?:шт\.?|pcs\.?|pieces|stk\.?|stück|szt\.?|ks|uds?\.?|pezzi|adet|db|buah|st|kpl|個|个)(?!\p{L})/giu, ""],
+	[/(?<=\d)\s?(?:шт\.?|pcs\.?|pieces|stk\.?|stück|szt\.?|ks|uds?\.?|pezzi|adet|buah|st|kpl|個|个)(?!\p{L})/giu, ""],
 	[
 		/(?<=\d[\s-]?)(?:broches?|pines|pinos?|pin[oó]w|pinov\p{L}*|pinů|kontakt\p{L}*|контакт\p{L}*|pins?\sconector\p{L}*|polige?r?|pol(?:ig)?|pinli)(?!\p{L})/giu,
 		"pin",
 	],
 	[/(?<=\d[\s-]?)пін\p{L}*|(?<=\d[\s-]?)пин\p{L}*/giu, "pin"],
 	[/(?<=^|[\s,(])([1-9])\s(?=(?:4|6|8|20|24)[\s-]?pin)/giu, "$1 x "],
+	[/(?<=\d)\s?db(?!\p{L})/gu, ""],
+	[
+		/(?<=^|[\s(:,])(?<!gen\s|usb\s|type\s|\d\.)([1-9]\d?)\s(?=(?:SATA\s(?:6|3|7|III|ports?|connectors?)|RJ-?45|D-Sub|Type-[AC]\s?\(|M-?key|headers?\s\(|MCIO|(?:USB|HDMI|DisplayPort)\s?\d))/giu,
+		"$1 x ",
+	],
+	// "3 (ATX 12V, 8-pin)"
+	[/(?<=^|,\s)([1-9])\s\(([^(),]{2,20}),\s([48]|24)[\s-]?pin\)/giu, "$1 x $2 $3-pin"],
 	// "PCIe 4.0 x4 -connectors: 2 x M.2"
 	[/^(.{2,40}?)\s?-\s?connectors:\s?(\d{1,2}\s?x\s)(.*)$/giu, "$2$3, $1"],
 	[/serial\sata/giu, "SATA"],
@@ -83,7 +107,7 @@ const terms = once((): readonly (readonly [RegExp, string])[] => [
 	[/(?<!\p{L})(?:pompe|bomba|pomp[ay]|pumpe|pumpa|pumppu)(?!\p{L})/giu, "pump"],
 	[/(?<!\p{L})(?:sistema?|systém\p{L}*|sistemi|systemow\p{L}*|rendszer|систем\p{L}*|system)(?!\p{L})/giu, "system"],
 	[
-		/(?<!\p{L})(?:adr?essables?|direccionables?|indirizzabil[ei]|adresowaln\p{L}*|adresovateln\p{L}*|adresseerbaar|endereç[aá]ve(?:l|is)|adressierbar\p{L}*|адресн\p{L}*|addressierbar\p{L}*)(?!\p{L})/giu,
+		/(?<!\p{L})(?:adr?essables?|direccionables?|indirizzabil[ei]|adresowaln\p{L}*|adresovateln\p{L}*|adresseerbaar|endereç[aá]ve(?:l|is)|adressierbar\p{L}*|адрес(?:н|уем|ован)\p{L}*|addressierbar\p{L}*)(?!\p{L})/giu,
 		"addressable",
 	],
 	[/(?<!\p{L})(?:puertos?|portas?|porte|porty|portů|poorten|порти?і?в?|порт[ыа]?|cổng)(?!\p{L})/giu, "ports"],
@@ -133,7 +157,7 @@ const terms = once((): readonly (readonly [RegExp, string])[] => [
 	],
 	[/(?<!\p{L})(?:có\ssẵn\s)?thông\squa\s(?:đầu\scắm|connectors)(?:\susb)?\s?(?:bên\strong)?/giu, "by front header"],
 	[
-		/(?<!\p{L})(?:suportam?|soportan?|supportan?o?|obsług\p{L}*|podporuj\p{L}*|mendukung|поддерж\p{L}*|підтрим\p{L}*|hỗ\strợ)(?!\p{L})/giu,
+		/(?<!\p{L})(?:suportam?|soportan?|supportan?o?|obsług\p{L}*|podporuj\p{L}*|mendukung|admiten?|destekle\p{L}*|поддерж\p{L}*|підтрим\p{L}*|hỗ\strợ)(?!\p{L})/giu,
 		"supports",
 	],
 	// What runs how.
@@ -152,7 +176,7 @@ const terms = once((): readonly (readonly [RegExp, string])[] => [
 	[/(?<=gen\s?[12])(?=\d\s[x×]\s\p{L})/giu, " "],
 	[/(?<=gen)\.\s?(?=\d)/giu, " "],
 	[/(?<=gen\s?\d)(?=type)/giu, " "],
-	[/(?<![\p{L}\d.])(\d{1,2})\s?x(?=\p{Lu}[\p{L}.]|usb|pci|m\.2|sata|hdmi|dp\b)/gu, "$1 x "],
+	[/(?<![\p{L}\d.])(\d{1,2})\s?[x×](?=\p{Lu}[\p{L}.]|usb|pci|m\.2|sata|hdmi|dp\b)/gu, "$1 x "],
 	[/(?<=usb\s?\d\.\d)(?=type)/giu, " "],
 	[/(?<=\))(?=M\.?2_\d)/giu, " "],
 ]);

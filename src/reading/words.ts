@@ -6,7 +6,7 @@ const stems = {
 	socket:
 		/\bsockets?\b|\bsockel\b|сокет|soquete|zócalo|gniazdo\sprocesora|\bpatice\b|[iİ]şlemci\ssoketi|soketi?\b|foglalat(?!ok)|插槽类型|ソケット|\bpodstawk\w*|kanta\b|\bsockeln?\b/iu,
 	memory:
-		/geheugen|pamět|paměť|bellek|\bmemory\b|\bram\b|\bspeicher(?!laufwerk|medi|kart)\w*|arbeits?speicher|\bmem[oó]ri[ae]\b|\bmémoire\b|\bgeheugen\b|pami[eęć]\w*|пам['’ʼ]?ят|памят|bộ\snhớ|\bbellek\b|\bd?imms?\b|\bpaměť\b|\bdual[\s-]channel|двоканальн|двухканальн|kênh\sđôi|memori\w*|内存|記憶體|メモリ|\bminne\w*|\bmuisti\w*|operační|pamäť|pamięc\w*/iu,
+		/geheugen|pamět|paměť|bellek|\bmemory\b|\bram\b|\bspeicher(?!laufwerk|medi|kart|schnittstell|controller)\w*|arbeits?speicher|\bmem[oó]ri[ae]\b|\bmémoire\b|\bgeheugen\b|pami[eęć]\w*|пам['’ʼ]?ят|памят|bộ\snhớ|\bbellek\b|\bd?imms?\b|\bpaměť\b|\bdual[\s-]channel|двоканальн|двухканальн|kênh\sđôi|memori\w*|内存|記憶體|メモリ|\bminne\w*|\bmuisti\w*|operační|pamäť|pamięc\w*/iu,
 	memorySlots:
 		/slots?\b|sockets?\b|steckpl[aä]tz\w*|bänke|ranuras?\b|emplacements?\b|gniazd\w*|роз['’ʼ]?[єe]м|разъ[её]м|слот|khe\scắm|zócalos?\b|yuva\w*|foglalatok|slotů|slotów|slotů|插槽|スロット|\bplatser\b|\bkpl\b/iu,
 	most: /\bmax\w*|en\sfazla|\blimit\b|maximaal|nejvýše|najwięcej|\blargest\b|\bgreatest\b|\bin\sall\b|\bbis\szu\b|up\sto|höchst\w*|máx\w*|макс\w*|tối\sđa|lên\sđến|capacit\w*|kapazität|legfeljebb|maksim\w*|максимал\w*|最大|\bhögst\w*|nejvyšší|tối\sđa|maximál\w*/iu,

@@ -58,11 +58,20 @@ test("what holds for one processor and the other is one thing, with the better o
 	expect([factsOf(entries), rivals]).toEqual([[{ generation: 5, lanes: 16 }, { generation: 3 }], []]);
 });
 
-test("more things with one processor than with the other are rivals", () => {
-	const { rivals } = wholeList([
-		entry({ lanes: 8 }, { series: "9000" }),
+test("with a processor that leaves some unused, the longer list has the best case of each", () => {
+	const { entries, rivals } = wholeList([
+		entry({ lanes: 16 }, { series: "9000" }),
 		entry({ lanes: 8 }, { series: "8000", line: 2 }),
 		entry({ lanes: 4 }, { series: "8000", line: 3 }),
+	]);
+	expect([factsOf(entries), rivals]).toEqual([[{ lanes: 16 }, { lanes: 4 }], []]);
+});
+
+test("other things by name with another processor are rivals", () => {
+	const { rivals } = wholeList([
+		entry({ lanes: 8 }, { series: "9000", name: "PCIE1" }),
+		entry({ lanes: 8 }, { series: "8000", line: 2, name: "PCIE2" }),
+		entry({ lanes: 4 }, { series: "8000", line: 3, name: "PCIE3" }),
 	]);
 	expect(rivals).toHaveLength(1);
 });
