@@ -33,7 +33,17 @@ export function boardConnectorFaults(board: Board, path: string): readonly Fault
 	const mostRows = board.form && rowsOfForm[board.form];
 	return [
 		...twice.map(({ name, path: at }): Fault => ({ path: at, expected: `a name of its own; "${name}" is used twice` })),
-		...(board.sharing ?? []).flatMap(({ members, modes }, group) => [
+		...(board.sharing ?? []).flatMap(({ members, modes, onlyWithSata = [] }, group) => [
+			...onlyWithSata.flatMap((name, index): readonly Fault[] =>
+				members.includes(name) && lists.m2Sockets.some((socket) => socket.name === name)
+					? []
+					: [
+							{
+								path: `${path}.sharing[${group}].onlyWithSata[${index}]`,
+								expected: `an M.2 socket among the group's members: ${members.join(", ")}`,
+							},
+						],
+			),
 			...members.flatMap((name, member) => unknown(name, `${path}.sharing[${group}].members[${member}]`)),
 			...modes.flatMap(({ on }, mode) =>
 				Object.keys(on).flatMap((name): readonly Fault[] => {

@@ -12,6 +12,10 @@ const sharingMode = z.strictObject({
 const sharingGroup = z.strictObject({
 	members: fact(z.array(line(40)).min(2).max(24), { title: "Connectors that share", whereToFind: footnotes }),
 	modes: fact(z.array(sharingMode).min(1).max(24), { title: "Ways it can be used", whereToFind: footnotes }),
+	onlyWithSata: fact(z.array(line(40)).min(1).max(24).optional(), {
+		title: "M.2 sockets among them that share only while a SATA drive is in them",
+		whereToFind: footnotes,
+	}),
 });
 
 const condition = z.strictObject({

@@ -3,10 +3,11 @@ import type { Connector } from "./connector.ts";
 import { type Device, isCard } from "./device.ts";
 import { boundOf, type Goal, gainFor, goalsFor, type Standing } from "./goals.ts";
 import { type Way, wayIn } from "./goes-in.ts";
-import { countOff, type GroupSetting, lanesIn, settingsToTry, untouched } from "./group-modes.ts";
+import { countOff, type GroupSetting, lanesIn, settingsToTry, untouched, withoutSata } from "./group-modes.ts";
 import { gainsPacking } from "./packed-gains.ts";
 import { caseLeaves, type PlanProblem } from "./problem.ts";
 import { isWide, type Seating, seatingsOf } from "./seats.ts";
+import { countsAsSata } from "./sharing-groups.ts";
 
 /** Where a device goes: the connector by its place in the problem's list. */
 export interface Placement {
@@ -46,6 +47,7 @@ export function bestPlan(problem: PlanProblem): BestPlan {
 	function searchFrom(settings: readonly GroupSetting[]): void {
 		const lanes = lanesIn(problem, settings);
 		const isUntouched = untouched(problem, settings);
+		const isWithoutSata = withoutSata(problem, settings);
 		const off = countOff(problem, settings);
 		const ofModes = table.ofKeptOn(-off);
 		if (best && compareGains(mostAlone(problem, table, { lanes, isUntouched }, ofModes), best.gains) <= 0) return;
@@ -56,7 +58,7 @@ export function bestPlan(problem: PlanProblem): BestPlan {
 		}
 		const restAlone = mostAlone(problem, table, { lanes, isUntouched }, noGains, (device) => !isWide(device));
 		for (const seating of seatings) {
-			const around = { ...seating, lanes, isUntouched };
+			const around = { ...seating, lanes, isUntouched, isWithoutSata };
 			const seated = seatedIn(problem, table, around, ofModes);
 			if (!seated || (best && compareGains(addGains(seated.gains, restAlone), best.gains) <= 0)) continue;
 			const placed = placedIn(problem, table, around, seated, best?.gains ?? null);
@@ -93,6 +95,7 @@ function mostAlone(
 interface Surroundings extends Seating {
 	readonly lanes: readonly number[];
 	readonly isUntouched: readonly boolean[];
+	readonly isWithoutSata: readonly boolean[];
 }
 
 /** Of any one link (PCI Express). */
@@ -158,7 +161,7 @@ function gainsOfPlan(
 
 /** How a device stands in a connector, whatever else is there; null where it cannot. */
 function standingIn(
-	{ devices }: PlanProblem,
+	{ devices, leaning }: PlanProblem,
 	around: Surroundings,
 	device: number,
 	connector: number,
@@ -167,7 +170,9 @@ function standingIn(
 ): Standing | null {
 	const lanes = around.lanes[connector] ?? 0;
 	if (!way || lanes < Math.max(1, way.leastLanes)) return null;
-	if (around.isUntouched[connector] && !isLater(devices[device] as Device)) return null;
+	const one = devices[device] as Device;
+	if (around.isUntouched[connector] && !isLater(one)) return null;
+	if (around.isWithoutSata[connector] && countsAsSata(one, leaning)) return null;
 	const isBuried = around.isBuried[connector] === true;
 	return { way, lanes, isUpright, isBuried, isInItsAir: around.isInAir[connector] === true };
 }

@@ -41,4 +41,6 @@ export interface SharingGroup {
 	readonly members: readonly number[];
 	/** One of these holds at a time: lanes by connector; a member that is not named is off. */
 	readonly modes: readonly ReadonlyMap<number, number>[];
+	/** In this mode, by its place in the list, all are on: it holds only while no SATA drive is in these M.2 sockets. */
+	readonly withoutSata?: { readonly mode: number; readonly sockets: readonly number[] };
 }

@@ -64,6 +64,17 @@ export function untouched({ connectors, groups }: PlanProblem, settings: readonl
 	return connectors.map((_, index) => kept.some(({ members }) => members.includes(index)));
 }
 
+/** M.2 sockets that no SATA drive may be in, since a way is set that holds without one. */
+export function withoutSata(
+	{ connectors, groups }: PlanProblem,
+	settings: readonly GroupSetting[],
+): readonly boolean[] {
+	const barred = groups.flatMap(({ withoutSata: way }, group) =>
+		way && settings[group]?.mode === way.mode ? way.sockets : [],
+	);
+	return connectors.map((_, index) => barred.includes(index));
+}
+
 /** How many connectors that work are off for the sake of what is used beside them. */
 export function countOff({ connectors, groups }: PlanProblem, settings: readonly GroupSetting[]): number {
 	const off = new Set<number>();

@@ -4,6 +4,7 @@ import { type CardDevice, type Device, type Extra, isCard } from "./device.ts";
 import { type Link, linkOf } from "./link-speed.ts";
 import type { PlanProblem } from "./problem.ts";
 import { buries, isTakenBy } from "./seats.ts";
+import { countsAsSata } from "./sharing-groups.ts";
 
 export interface PlacedDevice {
 	readonly device: Device;
@@ -117,19 +118,25 @@ function seatOf(card: CardDevice, connector: number, extra: Extra | null) {
  * staying on. 0 where it cannot be used.
  */
 function lanesBeside(
-	{ groups, connectors }: PlanProblem,
+	{ groups, connectors, leaning }: PlanProblem,
 	placed: readonly PlacedDevice[],
 	index: number,
 	isLosingNone: boolean,
 ): number {
 	return groups
 		.filter(({ members }) => members.includes(index))
-		.reduce((fewest, { members, modes }) => {
-			const allowed = modes.filter((on) =>
-				members.every((member) => {
-					const user = placed.find(({ connector }) => connector === connectors[member]);
-					return !user || (on.get(member) ?? 0) >= (isLosingNone ? user.lanes : 1);
-				}),
+		.reduce((fewest, { members, modes, withoutSata }) => {
+			const hasSata = placed.some(
+				({ device, connector }) =>
+					countsAsSata(device, leaning) && withoutSata?.sockets.includes(connectors.indexOf(connector)),
+			);
+			const allowed = modes.filter(
+				(on, mode) =>
+					!(hasSata && mode === withoutSata?.mode) &&
+					members.every((member) => {
+						const user = placed.find(({ connector }) => connector === connectors[member]);
+						return !user || (on.get(member) ?? 0) >= (isLosingNone ? user.lanes : 1);
+					}),
 			);
 			return Math.min(fewest, Math.max(0, ...allowed.map((on) => on.get(index) ?? 0)));
 		}, connectors[index]?.lanes ?? 0);

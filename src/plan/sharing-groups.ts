@@ -1,5 +1,6 @@
 import type { Board } from "../parts/board.ts";
 import type { Connector, Leaning, SharingGroup } from "./connector.ts";
+import type { Device } from "./device.ts";
 
 /** Common practice, no source: where a page is silent, an M.2 drive switches off two drive ports at the most. */
 const portsPerSocketAtWorst = 2;
@@ -15,17 +16,32 @@ export function sharingGroupsOf(
 ): readonly SharingGroup[] {
 	if (sharing === undefined) return leaning === "worst" ? usualSharing(connectors) : [];
 	const indexOf = (name: string) => connectors.findIndex((connector) => connector.name === name);
-	return sharing.map(({ members, modes }) => ({
-		members: members.map(indexOf).filter((index) => index >= 0),
-		modes: modes.map(
-			({ on }) =>
-				new Map(
-					Object.entries(on)
-						.map(([name, lanes]) => [indexOf(name), lanes] as const)
-						.filter(([index]) => index >= 0),
-				),
-		),
-	}));
+	const places = (names: readonly string[]) => names.map(indexOf).filter((index) => index >= 0);
+	return sharing.map(({ members, modes, onlyWithSata }): SharingGroup => {
+		const group = {
+			members: places(members),
+			modes: modes.map(
+				({ on }) =>
+					new Map(
+						Object.entries(on)
+							.map(([name, lanes]) => [indexOf(name), lanes] as const)
+							.filter(([index]) => index >= 0),
+					),
+			),
+		};
+		if (onlyWithSata === undefined) return group;
+		const allOn = new Map(group.members.map((member) => [member, connectors[member]?.lanes ?? 0] as const));
+		return {
+			...group,
+			modes: [...group.modes, allOn],
+			withoutSata: { mode: group.modes.length, sockets: places(onlyWithSata) },
+		};
+	});
+}
+
+/** Whether a drive takes part in a group that only SATA drives share: what nobody knows counts as the leaning has it. */
+export function countsAsSata(device: Device, leaning: Leaning): boolean {
+	return device.kind === "M.2 drive" && (device.drive.link ?? (leaning === "best" ? "PCI Express" : "SATA")) === "SATA";
 }
 
 function usualSharing(connectors: readonly Connector[]): readonly SharingGroup[] {

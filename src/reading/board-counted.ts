@@ -238,6 +238,13 @@ export function pictureSockets(line: BoardLine): {
 	return isBareList || /outputs?\b|ausgäng/i.test(value) ? { ...none, entries: found.map(entry) } : none;
 }
 
+/** Of a line that lists all sorts of sockets what is said of the network's. */
+const onlyNetwork = (text: string): string =>
+	text
+		.split(/\s\/\s|[,;]\s/)
+		.filter((piece) => words.network.test(piece) || /\bnic\b|gbase-?t/i.test(piece))
+		.join(", ");
+
 const remoteCare = /management|\bipmi\b|\bbmc\b/i;
 
 /** Rates of wired sockets in Gb/s, with how many where told. */
@@ -248,7 +255,7 @@ export function networkOf(
 	const whole =
 		line.topic === "network" && !words.network.test(line.value) ? `${line.label} ${line.value}` : line.value;
 	// A socket for looking after the machine from afar is none of the network's.
-	const text = whole
+	const text = (/\busb|hdmi/i.test(whole) ? onlyNetwork(whole) : whole)
 		.split(/(?<=\s)\+\s|[,;]\s(?=\d\s?[x×]\s)/)
 		.filter((piece, _, all) => all.length === 1 || !remoteCare.test(piece))
 		.join(", ");

@@ -147,7 +147,7 @@ export function boardLines(labelled: readonly LabelledLine[]): readonly BoardLin
 				(topic === "back" ? "back" : topic === "internal" ? "header" : undefined),
 			from: from ?? sourceOf(sourceName ?? seriesName),
 			series: series ?? seriesName,
-			block: `${block}${turn > 1 ? ` ${turn}` : ""}${one.isSum || sumLine.test(value) ? " (sum)" : ""}`,
+			block: `${block}${isVague(block) && topic === "back" ? "/back" : ""}${turn > 1 ? ` ${turn}` : ""}${one.isSum || sumLine.test(value) ? " (sum)" : ""}`,
 			isNote,
 			isAmongHeaders: outer.some(
 				(name) =>
@@ -160,6 +160,11 @@ export function boardLines(labelled: readonly LabelledLine[]): readonly BoardLin
 		if (!(one.names && isSource(value))) Object.assign(seen, { topic, block, line: one.line });
 	}
 	return found;
+}
+
+/** "Specifications" over a whole page: what it tells of the back is a list of its own, told once more elsewhere. */
+function isVague(block: string): boolean {
+	return block !== "" && [undefined, "overview"].includes(topicOf(block));
 }
 
 /** The nearest name's topic; "max. size: 192 GB" under memory is one of memory, and "features" is what its section is. */

@@ -74,6 +74,8 @@ function ofOneLine(line: BoardLine): Found {
 		}));
 	for (const socket of read.sockets) {
 		if (socket.key === "E" || (socket.key === undefined && words.wireless.test(text))) continue;
+		// Cards 30 mm wide with key B are modems.
+		if (socket.key === "B" && /(?<!\d)30(?:42|52)(?!\d)/.test(text)) continue;
 		if (line.topic === "wireless" || /\b(?:modem|wwan|lte|sim|[45]g)\b/i.test(text)) continue;
 		const ownName = riser ? /^(\S*\.2_\d)/.exec(whole)?.[1] : undefined;
 		const names = ownName === undefined ? (socket.names ?? []) : [ownName];

@@ -2,7 +2,11 @@ import type { BoardLine } from "./board-lines.ts";
 import type { LaneModes } from "./board-slots.ts";
 import type { ReadAt, ReadDoubt, ReadFact } from "./part-reading.ts";
 
-type Connector = ReadAt & { readonly name: string; readonly lanes: number; readonly list: string };
+type Connector = ReadAt & { readonly name: string; readonly lanes: number; readonly list: string } & {
+	readonly lengthLanes?: number | undefined;
+	/** Has a name of the page's own. */
+	readonly isNamed: boolean;
+};
 
 interface Told {
 	readonly facts: readonly ReadFact[];
@@ -10,7 +14,7 @@ interface Told {
 }
 
 const usedWord =
-	/\b(?:if|when(?:ever)?|while|once|as\ssoon\sas|wenn|falls|sobald|bei(?:\s(?:nutzung|belegung|verwendung)\svon)?|se|si|quando|cuando|lorsque?)\b/i;
+	/\bwith\s(?=\S+\s(?:populated|occupied|installed|used|fitted|in\suse)\b)|\b(?:if|when(?:ever)?|while|once|as\ssoon\sas|wenn|falls|sobald|bei(?:\s(?:nutzung|belegung|verwendung)\svon)?|se|si|quando|cuando|lorsque?)\b/i;
 const offWord =
 	/\b(?:disabled?|unavail[ai]ble|not\s(?:be\s)?available|deactivated|turned\soff|switched\soff|deaktiviert|abgeschaltet|nicht\s(?:mehr\s)?(?:verfügbar|nutzbar)|desativad[ao]s?|desactivad[ao]s?|désactivée?s?)\b/i;
 const sharesWord = /\b(?:shares?|sharing|shared|teilt|teilen|geteilt)\b/i;
@@ -30,7 +34,7 @@ export function sharingNotes(
 	modes: readonly LaneModes[],
 ): Told {
 	const connectors = connectorsOf(lists);
-	const facts: { value: unknown; at: ReadAt }[] = modes.flatMap((one) => {
+	const facts: { value: unknown; at: ReadAt; isAssumed?: boolean }[] = modes.flatMap((one) => {
 		const group = groupOfModes(one, connectors);
 		return group ? [{ value: group, at: one }] : [];
 	});
@@ -39,9 +43,11 @@ export function sharingNotes(
 		if (line.isHead || line.topic === "accessories") continue;
 		for (const sentence of line.value.split(/(?<=[.;!])\s+(?=\p{L})/u)) {
 			const isOff = usedWord.test(sentence) && offWord.test(sentence);
-			const fallen = isOff ? undefined : fallenBack(sentence, connectors);
+			const isAssumed = namesIn(sentence).some(([name]) => byOrder(name, connectors) !== undefined);
+			const isBoth = isOff && lessWord.test(sentence);
+			const fallen = isOff && !isBoth ? undefined : fallenBack(sentence, connectors);
 			if (fallen) {
-				facts.push({ value: fallen, at: { line: line.line, quote: line.quote } });
+				facts.push({ value: fallen, at: { line: line.line, quote: line.quote }, isAssumed });
 				continue;
 			}
 			const fallsBack =
@@ -65,7 +71,7 @@ export function sharingNotes(
 			)
 				continue;
 			const at = { line: line.line, quote: line.quote };
-			const sides = sidesOf(sentence, isOff, connectors);
+			const sides = isBoth ? undefined : sidesOf(sentence, isOff, connectors);
 			if (!sides) {
 				doubts.push({
 					fact: "sharing",
@@ -75,9 +81,10 @@ export function sharingNotes(
 				});
 				continue;
 			}
-			const value = eitherOr(sides);
+			const value = { ...eitherOr(sides), ...(isOff ? sataOnly(sentence, sides[0]) : {}) };
 			if (isOff) {
-				if (!facts.some((one) => JSON.stringify(one.value) === JSON.stringify(value))) facts.push({ value, at });
+				if (!facts.some((one) => JSON.stringify(one.value) === JSON.stringify(value)))
+					facts.push({ value, at, isAssumed });
 			} else if (!facts.some(({ at: its }) => its.line === line.line))
 				doubts.push({
 					fact: "sharing",
@@ -88,10 +95,10 @@ export function sharingNotes(
 		}
 	}
 	return {
-		facts: facts.map(({ value, at }, index) => ({
+		facts: facts.map(({ value, at, isAssumed }, index) => ({
 			fact: `sharing[${index}]`,
 			value,
-			standing: "stated",
+			standing: isAssumed ? "assumed" : "stated",
 			line: at.line,
 			quote: at.quote,
 		})),
@@ -110,7 +117,17 @@ function connectorsOf(lists: readonly ReadFact[]): readonly Connector[] {
 		if (list === undefined) return [];
 		const { name, wiredLanes, lengthLanes } = value as { name: string; wiredLanes?: number; lengthLanes?: number };
 		const usual = list === "drivePorts" ? 1 : list === "m2Sockets" ? 4 : 16;
-		return [{ name, lanes: list === "drivePorts" ? 1 : (wiredLanes ?? lengthLanes ?? usual), list, line, quote }];
+		return [
+			{
+				name,
+				lanes: list === "drivePorts" ? 1 : (wiredLanes ?? lengthLanes ?? usual),
+				list,
+				line,
+				quote,
+				lengthLanes,
+				isNamed: !/^Card slot \d+$/.test(name),
+			},
+		];
 	});
 }
 
@@ -171,15 +188,18 @@ function fallenBack(sentence: string, connectors: readonly Connector[]): unknown
 	// What stands before the "when", or behind the comma that ends its clause, is what falls back.
 	const comma = sentence.indexOf(",", when);
 	const isMain = (at: number) => (less.index < when ? at < when : comma > 0 ? at > comma : false);
-	const fallen = all.filter(({ at }) => isMain(at)).map(({ connector }) => connector);
+	const main = all.filter(({ at }) => isMain(at));
 	const used = all.filter(({ at }) => !isMain(at)).map(({ connector }) => connector);
-	const [one] = fallen;
+	// Of several the one right before "runs at x8" falls back; the others are off then, if the sentence says so.
+	const one = main.findLast(({ at }) => at < less.index)?.connector;
+	const off = main.map(({ connector }) => connector).filter((connector) => connector !== one);
 	const lanes = Number(less[1]);
-	if (!one || fallen.length > 1 || !split(fallen, used) || lanes >= one.lanes) return undefined;
-	const withOthers = Object.fromEntries([...used, { ...one, lanes }].map(({ name, lanes: its }) => [name, its]));
+	const isOff = offWord.test(sentence);
+	if (!one || off.length > 0 !== isOff || !split([one, ...off], used) || lanes >= one.lanes) return undefined;
+	const lanesOf = (list: readonly Connector[]) => Object.fromEntries(list.map(({ name, lanes: its }) => [name, its]));
 	return {
-		members: [one, ...used].map(({ name }) => name),
-		modes: [{ on: { [one.name]: one.lanes } }, { on: withOthers }],
+		members: [one, ...off, ...used].map(({ name }) => name),
+		modes: [{ on: lanesOf([one, ...off]) }, { on: { ...lanesOf(used), [one.name]: lanes } }],
 	};
 }
 
@@ -190,7 +210,18 @@ function split(one: readonly Connector[], other: readonly Connector[]): Sides | 
 	return one.length > 0 && other.length > 0 && isApart ? [one, other] : undefined;
 }
 
-function eitherOr([one, other]: Sides): unknown {
+/** "When a SATA drive is in M2_3": with a drive of another kind there nothing is off. */
+const sataDrive =
+	/\bsata(?:\d|\siii?)?[\s-]?(?:based\s|type\s)?(?:m\.2\s)?(?:ssds?|drives?|devices?|modes?|modus|type|laufwerk\p{L}*|gerät\p{L}*|speicher\p{L}*|storage|modul\p{L}*)(?!\p{L})|\bin\ssata\b|\bm\.2\ssata\b|\b(?:ssd|disque|disco|unidad|unità|dysk|накопител\p{L}*)\s(?:m\.2\s)?sata\b/iu;
+
+function sataOnly(sentence: string, used: readonly Connector[]): { readonly onlyWithSata?: readonly string[] } {
+	const sockets = used.filter(({ list }) => list === "m2Sockets");
+	return sataDrive.test(sentence) && sockets.length > 0 && sockets.length === used.length
+		? { onlyWithSata: sockets.map(({ name }) => name) }
+		: {};
+}
+
+function eitherOr([one, other]: Sides): object {
 	const on = (side: readonly Connector[]) => ({ on: Object.fromEntries(side.map(({ name, lanes }) => [name, lanes])) });
 	return { members: [...one, ...other].map(({ name }) => name), modes: [on(one), on(other)] };
 }
@@ -212,6 +243,8 @@ function resolved(text: string, connectors: readonly Connector[]): readonly Conn
 		const sockets = connectors.filter(({ list }) => list === "m2Sockets");
 		return sockets.length === 1 ? sockets : undefined;
 	}
+	const inOrder = byOrder(text, connectors);
+	if (inOrder) return [inOrder];
 	const [first = "", ...more] = text.split(/\s?[/,&]\s?/);
 	const names = [first, ...more.map((figure) => first.replace(/\d{1,2}$/, figure))];
 	const found = names.map((name) => {
@@ -223,6 +256,19 @@ function resolved(text: string, connectors: readonly Connector[]): readonly Conn
 		return begun.length === 1 ? begun[0] : undefined;
 	});
 	return found.every((one) => one !== undefined) ? found : undefined;
+}
+
+/**
+ * "PCIEX16_2" where no slot has a name: the second of those this long. Boards number them from the processor down, as
+ * pages list them; common practice, no source.
+ */
+function byOrder(text: string, connectors: readonly Connector[]): Connector | undefined {
+	const [, length, place = "1"] = /^PCI_?EX(16|8|4|1)(?:_(\d))?$/i.exec(text) ?? [];
+	if (length === undefined || connectors.some(({ name }) => bare(name) === bare(text))) return undefined;
+	const slots = connectors.filter(({ list }) => list === "cardSlots");
+	if (slots.some(({ isNamed }) => isNamed)) return undefined;
+	const alike = slots.filter(({ lengthLanes }) => lengthLanes === Number(length));
+	return /_/.test(text) || alike.length === 1 ? alike[Number(place) - 1] : undefined;
 }
 
 function span(text: string): readonly number[] {

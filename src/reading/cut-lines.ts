@@ -113,7 +113,7 @@ function atSentences(one: LabelledLine): readonly LabelledLine[] {
 const isOpenEnd = /^(?:supports?|total|suporta|soporta|unterstützt|insgesamt|in\sall)$|\s(?:and|und|e|y|et|i|&|\+)$/iu;
 /** A count with a thing, or the name of a drive's socket, where something stands before it. */
 const itemStart =
-	/(?<=[\s)\].,;])(?<!\b(?:support|supports|for|to|für|gives)\s)(?=\d{1,2}\s?[x×]\s(?:\p{L}|\d))|(?<=\s)(?=(?:\p{Lu}+\.)?\p{Lu}?M\.?2_?\d\S*\s(?:slot|socket)\b)|(?<=\s)(?=\p{Lu}{2,6}\.\d_\d\s(?:slot|socket)\b)/gu;
+	/(?<=[\s)\].,;])(?<!\b(?:support|supports|for|to|für|gives)\s)(?=\d{1,2}\s?[x×]\s(?:\p{L}|\d))|(?<=\s)(?=(?:\p{Lu}+\.)?\p{Lu}?M\.?2_?\d\S*\s(?:(?:slot|socket)\b|PCIe?\s\d))|(?<=\s)(?=\p{Lu}{2,6}\.\d_\d\s(?:slot|socket)\b)/gu;
 
 /** Several counted things without a border between them: "1 x HDMI 1 x VGA". */
 function atCounts(one: LabelledLine): readonly LabelledLine[] {

@@ -386,8 +386,22 @@ function networkList(lines: readonly BoardLine[], collector: FactCollector, used
 
 /** One block's sockets by rate: those counted as often as told, others once. */
 function ratesOfBlock(
-	told: readonly { readonly rates: readonly number[]; readonly count: number | undefined }[],
+	all: readonly { readonly line: BoardLine; readonly rates: readonly number[]; readonly count: number | undefined }[],
 ): readonly number[] {
+	// "2 x LAN by such a chip" and "2 x RJ-45" of the same rate are the same two.
+	const isSocket = ({ line }: (typeof all)[number]) => /\brj-?45|\bports?\b|\bsockets?\b/i.test(line.value);
+	const told = all.filter(
+		(one) =>
+			isSocket(one) ||
+			!all.some(
+				(other) =>
+					other !== one &&
+					isSocket(other) &&
+					other.count !== undefined &&
+					other.count === one.count &&
+					String(other.rates) === String(one.rates),
+			),
+	);
 	const counted = told.flatMap(({ rates, count }) =>
 		count !== undefined && rates.length === 1 ? (Array(count).fill(rates[0]) as number[]) : [],
 	);

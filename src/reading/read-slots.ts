@@ -50,7 +50,7 @@ export function generationsIn(text: string): readonly number[] {
 			/(?:pci[\s-]?e(?:xpress)?®?[\s-]?)(?:x(?:16|8|4|2|1)\s)?(?:gen\.?\s?|v)?([1-9])(?:\.[0-9])?(?![\d.])(?:\s?\/\s?([1-9])(?:\.[0-9])?(?![\d.]))?/gi,
 		),
 		...text.matchAll(/\bgen(?:eration)?\.?\s?([1-9])(?:\.0)?(?!\d|\s?%)/gi),
-		...text.matchAll(/(?<![\d.])([1-9])\.0(?=\s?x\s?(?:16|8|4|2|1)\b)/gi),
+		...text.matchAll(/(?<![\d.]|\d\s?\/\s?)([1-9])\.0(?=\s?x\s?(?:16|8|4|2|1)\b)/gi),
 	];
 	// "4.0/3.0" is the newer one, where the processor has it.
 	return eachOnce(named.map(([, one, other]) => Math.max(Number(one), Number(other ?? one))));

@@ -152,7 +152,7 @@ const terms = once((): readonly (readonly [RegExp, string])[] => [
 		"internal",
 	],
 	[
-		/(?<!\p{L})(?:frontal(?:es|e|i)?|avant|frontaux|przedni\p{L}*|přední\p{L}*|передн\p{L}+|phía\strước)(?!\p{L})/giu,
+		/(?<!\p{L})(?:frontal(?:es|e|i)?|avant|frontaux|przedni\p{L}*|přední\p{L}*|передн\p{L}+|phía\strước|mặt\strước)(?!\p{L})/giu,
 		"front",
 	],
 	[/(?<!\p{L})(?:có\ssẵn\s)?thông\squa\s(?:đầu\scắm|connectors)(?:\susb)?\s?(?:bên\strong)?/giu, "by front header"],

@@ -39,6 +39,7 @@ export function planWords(measure: PlanMeasure): readonly PlanSection[] {
 				...backWords(measure),
 				...narrowingWords(plan.ends),
 				...eitherWords(measure),
+				...sataWords(measure),
 				...buriedWords(plan.placed),
 				...uplinkWords(measure),
 				...laterWords(measure),
@@ -254,6 +255,17 @@ function eitherWords({ problem: { groups, connectors }, plan: { ends } }: PlanMe
 		if (!isUntouched || isAllOn) return [];
 		const ways = modes.map((on) => listed(withRuns([...on.keys()].map((member) => connectors[member]?.name ?? ""))));
 		return [`Free, but not all at once: either ${ways.join(" or ")}.`];
+	});
+}
+
+/** Free M.2 sockets that switch others off only while a SATA drive is in them. */
+function sataWords({ problem: { groups, connectors }, plan: { ends } }: PlanMeasure): readonly string[] {
+	return groups.flatMap(({ members, withoutSata }): readonly string[] => {
+		const sockets = withoutSata?.sockets.filter((socket) => ends[socket]?.state === "free") ?? [];
+		const others = members.filter((member) => !withoutSata?.sockets.includes(member) && ends[member]?.state === "free");
+		if (sockets.length === 0 || others.length === 0) return [];
+		const named = (places: readonly number[]) => listed(withRuns(places.map((place) => connectors[place]?.name ?? "")));
+		return [`A SATA drive in ${named(sockets)} would switch ${named(others)} off; a faster one would not.`];
 	});
 }
 

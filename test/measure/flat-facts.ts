@@ -87,7 +87,7 @@ function flatBoard(found: Found, list: List, one: One, all: boolean): Flat {
 						...(lengths
 							? {
 									sizes: lengths
-										.flatMap((mm) => (widest === 25 && mm >= 80 ? [`22${mm}`, `25${mm}`] : [`22${mm}`]))
+										.flatMap((mm) => (widest === 25 && mm >= 80 ? asPrinted(mm, fact.quote) : [`22${mm}`]))
 										.map(Number),
 								}
 							: {}),
@@ -113,6 +113,13 @@ function flatBoard(found: Found, list: List, one: One, all: boolean): Flat {
 		audioCodecChannels: found("sound.channels"),
 		laneSharing: list("sharing").map(({ quote }) => quote),
 	};
+}
+
+/** Of the two widths of a length those that the line prints. */
+function asPrinted(mm: number, quote: string): readonly string[] {
+	const both = [`22${mm}`, `25${mm}`];
+	const printed = both.filter((size) => quote.includes(size));
+	return printed.length > 0 ? printed : both;
 }
 
 function header(fact: ReadFact | undefined, gbps: number): readonly Plain[] {

@@ -32,6 +32,12 @@ test.each([
 		"boards[0].sharing[0].modes[0].on.SATA_1: one of the group's members: SLOT_1, M2_1",
 	],
 	[
+		{
+			sharing: [{ members: ["SLOT_1", "M2_1"], modes: [{ on: { SLOT_1: 4 } }], onlyWithSata: ["SLOT_1"] }],
+		},
+		"boards[0].sharing[0].onlyWithSata[0]: an M.2 socket among the group's members: SLOT_1, M2_1",
+	],
+	[
 		{ conditions: [{ when: { processorGraphics: true }, connector: "SLOT_7", dead: true }] },
 		'boards[0].conditions[0].connector: a connector of this board: SLOT_1, M2_1; "SLOT_7" is none of them',
 	],

@@ -28,6 +28,13 @@ function slipsOf({ connectors, devices, groups }: PlanProblem, { placements, set
 		const others = placed.filter((other) => other.device !== device);
 		const slips = {
 			"shares its connector": others.some((other) => other.connector === at),
+			"is a SATA drive where its group has none": groups.some(
+				({ withoutSata: way }, group) =>
+					way?.mode === settings[group]?.mode &&
+					way?.sockets.includes(at) === true &&
+					device.kind === "M.2 drive" &&
+					device.drive.link === "SATA",
+			),
 			"is in a dead connector": connector?.isDead !== false,
 			"is in a connector that is off": lanes < 1,
 			"is said to have other lanes": standing.lanes !== lanes,

@@ -126,6 +126,16 @@ function modelOf(problem: PlanProblem): Model {
 	);
 	const named = (keep: (choice: Choice) => boolean) => choices.filter(keep).map(({ variable }) => variable);
 	for (const device of devices) row(each(named((choice) => choice.device === device)), "<= 1");
+	// A way that holds only without a SATA drive in these sockets.
+	groups.forEach(({ withoutSata }, group) => {
+		const barred = named(({ device, at }) => {
+			const link = device.kind === "M.2 drive" ? device.drive.link : "PCI Express";
+			const isSata = link === "SATA" || (link === undefined && problem.leaning === "worst");
+			return withoutSata?.sockets.includes(at) === true && isSata;
+		});
+		const name = modeNames[group]?.[withoutSata?.mode ?? -1];
+		if (name !== undefined) for (const one of barred) row(each([one, name]), "<= 1");
+	});
 	connectors.forEach((_, at) => {
 		row(each(named((choice) => choice.at === at)), "<= 1");
 	});

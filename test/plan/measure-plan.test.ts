@@ -47,6 +47,39 @@ test("what is off, covered and buried is told with its cause, and who would have
 	]);
 });
 
+test("a group that only SATA drives share costs nothing while a faster drive is there", () => {
+	const onlyWithSata = {
+		...board,
+		sharing: (board.sharing ?? []).map((group) => ({ ...group, onlyWithSata: ["M2"] })),
+	};
+	expect(measurePlan(onlyWithSata, facts).plan.unplaced).toEqual([]);
+	expect(measurePlan(onlyWithSata, facts).plan.ends.filter(({ state }) => state === "off")).toEqual([]);
+	// Two sticks that are SATA drives: one takes the processor's socket, so one is in M2.
+	const withSata = {
+		...facts,
+		olderSataDrives: 6,
+		drives: [stick("Old", { link: "SATA", key: "B+M" }), stick("Older", { link: "SATA", key: "B+M" })],
+	};
+	const takesBoth = {
+		...onlyWithSata,
+		m2Sockets: [m2("M1", { from: "processor", row: 2, sata: true }), m2("M2", { sata: true })],
+	};
+	expect(measurePlan(takesBoth, withSata).plan.unplaced).toHaveLength(1);
+	expect(measurePlan({ ...takesBoth, sharing: [] }, withSata).plan.unplaced).toEqual([]);
+});
+
+test("what a SATA drive would switch off is told while both are free", () => {
+	const onlyWithSata = {
+		...board,
+		sharing: (board.sharing ?? []).map((group) => ({ ...group, onlyWithSata: ["M2"] })),
+	};
+	const words = "Good to know: A SATA drive in M2 would switch S5 and S6 off; a faster one would not.";
+	const bare = { ...facts, drives: [], olderSataDrives: 0, addInCards: [] };
+	expect(said(onlyWithSata, bare)).toContain(words);
+	expect(said(board, bare)).not.toContain(words);
+	expect(said(onlyWithSata, facts)).not.toContain(words);
+});
+
 test("where the page says nothing of shared lanes, both cases are planned and the footnotes named", () => {
 	const { sharing, ...silent } = board;
 	expect(sharing).toBeDefined();

@@ -89,7 +89,13 @@ function randomGroup({ chance, count, shuffled }: Draws, widths: ReadonlyMap<str
 	if (first && second && chance(0.6))
 		return { members: [first, second], modes: [on([first]), { on: { [first]: 8, [second]: 8 } }] };
 	const members = shuffled([...widths.keys()]).slice(0, count(2, 3));
-	return { members, modes: [on(members.slice(0, 1)), on(members.slice(1))] };
+	const sockets = members.filter((name) => name.startsWith("M"));
+	const isOnlySata = sockets.length > 0 && chance(0.4);
+	return {
+		members,
+		modes: [on(members.slice(0, 1)), on(members.slice(1))],
+		...(isOnlySata ? { onlyWithSata: sockets } : {}),
+	};
 }
 
 const laterKinds = ["M.2 drive", "SATA drive", "card"] as const satisfies readonly LaterThing[];

@@ -193,6 +193,31 @@ describe("falling back", () => {
 	])("%s", (note, groups) => {
 		expect(sharing(note)).toEqual(groups);
 	});
+	test("one falls back and another is off", () => {
+		expect(sharing("* When M.2_1 is used, PCIE3 is disabled and PCIE1 runs at x8.")).toEqual([
+			{
+				members: ["PCIE1", "PCIE3", "M.2_1"],
+				modes: [{ on: { PCIE1: 16, PCIE3: 4 } }, { on: { "M.2_1": 4, PCIE1: 8 } }],
+			},
+		]);
+	});
+	test("slots without names are meant by their order", () => {
+		const read = page(
+			"Expansion slots",
+			"1 x PCIe 5.0 x16 slot (x16 mode)",
+			"1 x PCIe 4.0 x16 slot (x4 mode)",
+			"",
+			"Storage",
+			"M.2_4 slot (Key M), type 2280 (PCIe 4.0 x4 mode)",
+			"* When PCIEX16_2 is operating in x4 mode, M.2_4 will be disabled.",
+		);
+		expect(read.facts.filter(({ fact }) => fact.startsWith("sharing"))).toMatchObject([
+			{
+				value: { members: ["Card slot 2", "M.2_4"], modes: [{ on: { "Card slot 2": 4 } }, { on: { "M.2_4": 4 } }] },
+				standing: "assumed",
+			},
+		]);
+	});
 	test.each([
 		"* PCIE3 runs at x4 when M.2_2 is used.",
 		"* PCIE9 runs at x2 when M.2_2 is used.",
@@ -208,7 +233,11 @@ describe("falling back", () => {
 			"* SATA_2 will be unavailable when a SATA drive is installed in the M.2 socket.",
 		);
 		expect(values(read, "sharing")).toEqual([
-			{ members: ["M.2 socket 1", "SATA 2"], modes: [{ on: { "M.2 socket 1": 4 } }, { on: { "SATA 2": 1 } }] },
+			{
+				members: ["M.2 socket 1", "SATA 2"],
+				modes: [{ on: { "M.2 socket 1": 4 } }, { on: { "SATA 2": 1 } }],
+				onlyWithSata: ["M.2 socket 1"],
+			},
 		]);
 	});
 });
@@ -314,6 +343,112 @@ describe("memory", () => {
 			3200,
 		]);
 		expect(values(page("Frekvence paměti: 3 200 MHz", "Typ paměti: DDR4"), "memory.highestMtPerS")).toEqual([3200]);
+	});
+});
+
+describe("cells with nothing between them", () => {
+	const glued = [
+		"General",
+		"CPU SocketKT7",
+		"ChipsetFernwick K720",
+		"Form FactorATX",
+		"Dimensions305 x 244 mm",
+		"Memory Slots4",
+		"Max. Memory128GB",
+		"USB4x USB 2.0 (Rear)",
+		"PCI Express 5.0 x162 x PCI Express 5.0 x16 slots",
+		"M.2M.2_1 slot (Key M), type 2280 (PCIe 5.0 x4 mode)",
+		"HDMI 2.11",
+		"CPU Fan1",
+		"System Fan5",
+	];
+	test("labels and counts are told from their values", () => {
+		const read = page(...glued);
+		expect(values(read, "socket")).toEqual(["KT7"]);
+		expect(values(read, "chipset")).toEqual(["K720"]);
+		expect(values(read, "form")).toEqual(["ATX"]);
+		expect(values(read, "memory.slots")).toEqual([4]);
+		expect(values(read, "memory.maxGb")).toEqual([128]);
+		expect(values(read, "rearUsb")).toEqual([{ plug: "A", gbps: 0.48, count: 4 }]);
+		expect(values(read, "cardSlots")).toHaveLength(2);
+		expect(values(read, "m2Sockets")).toMatchObject([{ name: "M.2_1", generation: 5 }]);
+		expect(values(read, "pictureSockets")).toEqual(["HDMI"]);
+		expect(values(read, "headers.fans")).toHaveLength(6);
+	});
+	test("quotes keep the words of the page", () => {
+		expect(page(...glued).facts.find(({ fact }) => fact === "socket")?.quote).toBe("CPU SocketKT7");
+	});
+	test("a name with a capital within is no label, nor is one line enough", () => {
+		const read = page("Socket: KT7", "Processors of FernCo for the desk", "ChipsetK720", "Memory: DDR5", "Slots: 4");
+		expect(values(read, "chipset")).toEqual([]);
+	});
+	test("rows of an article's number, a label, a value and its unit", () => {
+		const rows = [
+			"Description;Board Quern;",
+			"Socket;KT7;",
+			"Width;17;cm",
+			"Depth;17;cm",
+			"Form factor;Mini-ITX;",
+			"Memory max.;96;GB",
+			"Slot PCIe x16 4.0;1;pcs",
+			"Slot PCIe x8;0;pcs",
+			"M.2 socket 1;PCIe 5.0 x4, 2280;",
+			"M.2 socket 2;PCIe 4.0 x4, 2280;",
+			"USB 2.0 int. (header);1;pcs",
+		];
+		const read = page("Article;Attribute;Value;Unit", ...rows.map((row) => `A1108;${row}`));
+		expect(values(read, "widthMm")).toEqual([170]);
+		expect(values(read, "memory.maxGb")).toEqual([96]);
+		expect(values(read, "cardSlots")).toMatchObject([{ lengthLanes: 16, generation: 4 }]);
+		expect(values(read, "m2Sockets")).toMatchObject([{ generation: 5 }, { generation: 4 }]);
+		expect(values(read, "headers.usb2")).toEqual([1]);
+	});
+});
+
+describe("what a label stands over", () => {
+	test("a sentence between labels is no head over all that follows", () => {
+		const read = page(
+			"Memory: 2 x DDR4 DIMM",
+			"Supports profiles of the memory and more",
+			"Video: 1 x HDMI, 1 x VGA",
+			"Back panel:",
+			"1 x HDMI",
+			"1 x VGA",
+			"2 x USB 2.0",
+		);
+		expect(values(read, "pictureSockets")).toEqual(["HDMI", "VGA"]);
+	});
+	test("a list that begins on the line of its label goes on below it", () => {
+		const read = page(
+			"Back panel:",
+			"2 x USB 2.0",
+			"Internal connectors: 1 x USB 3.2 Gen 1 header (2 ports)",
+			"2 x USB 2.0 header (4 ports)",
+		);
+		expect(values(read, "rearUsb")).toEqual([{ plug: "A", gbps: 0.48, count: 2 }]);
+		expect(values(read, "headers.usb2")).toEqual([2]);
+	});
+	test("connectors at the front are headers, be they called so or not", () => {
+		const read = page(
+			"USB:",
+			"Rear USB: total 2 ports",
+			"2 x USB 2.0 (2 x Type-A)",
+			"Front USB: total 5 ports",
+			"1 x USB 20Gbps connector (supports USB Type-C)",
+			"1 x USB 5Gbps (19-pin, 2 ports)",
+			"4 x USB 2.0 (2 x 9-pin headers)",
+		);
+		expect(values(read, "headers.typeC")).toEqual([{ gbps: 20 }]);
+		expect(values(read, "headers.usb5")).toEqual([1]);
+		expect(values(read, "headers.usb2")).toEqual([2]);
+	});
+	test("an older generation behind a slash is that of older processors", () => {
+		expect(values(page("Slots", "1 x PCIe 4.0/3.0 x16"), "cardSlots")).toMatchObject([{ generation: 4 }]);
+	});
+	test("a fan of all, then which: counted once", () => {
+		expect(values(page("On board", "7 x fan 4-pin PWM: 1 CPU, 1 pump (3 A), 5 chassis"), "headers.fans")).toHaveLength(
+			7,
+		);
 	});
 });
 

@@ -40,6 +40,17 @@ describe("which is off when the other is used", () => {
 			doubts: [],
 		});
 	});
+	test.each([
+		"When M2_2 runs in SATA mode, SATA_5 is disabled.",
+		"If M2_2 is occupied by a SATA-type M.2 device, SATA_5 will be disabled.",
+		"SATA_5 will be unavailable when a SATA SSD is installed in M2_2.",
+		"Ist M2_2 mit einer SATA-SSD belegt, ist SATA_5 deaktiviert.",
+	])("only while a SATA drive is there: %s", (text) => {
+		const { facts } = notes(text);
+		expect(facts.map(({ value }) => value)).toEqual(
+			text.startsWith("Ist") ? [] : [{ ...either({ M2_2: 2 }, { "SATA 5": 1 }), onlyWithSata: ["M2_2"] }],
+		);
+	});
 	test("a note told twice is one group", () => {
 		const text = "When M2_2 is used, SATA_5 is disabled.";
 		expect(notes(`${text}\n${text}`).facts).toHaveLength(1);

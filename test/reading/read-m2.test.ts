@@ -37,7 +37,6 @@ test.each([
 	["M2_1 to M2_4", "count", { names: ["M2_1", "M2_4"] }],
 	["1 x M.2 2242-2280", "lengths", { count: 1 }],
 	["1 x M.2 key B, key M", "key", { count: 1 }],
-	["1 x M.2 PCIe 5.0/4.0 x4", "generation", { count: 1, wiredLanes: 4 }],
 	["1 x M.2 PCIe 4.0 x4 or x2", "lanes wired", { count: 1, generation: 4 }],
 	["1 x M.2, shares with SATA_5", "SATA", { count: 1 }],
 	["1 x M.2 Wi-Fi slot", "key", { count: 1 }],

@@ -36,7 +36,6 @@ test.each([
 });
 
 test.each([
-	["1 x PCIe 4.0/3.0 x16", "generation", [{ ...express, count: 1, lengthLanes: 16 }]],
 	["1 x PCIe 4.0 x16 (x8/x4 mode)", "lanes wired", [{ ...express, count: 1, lengthLanes: 16, generation: 4 }]],
 	["2 x PCIe 5.0 x16 (x16 or x8/x8)", "lanes wired", [{ ...express, count: 2, lengthLanes: 16, generation: 5 }]],
 	["1 x PCIe 4.0 x4 (x8 mode)", "lanes wired", [{ ...express, count: 1, lengthLanes: 4, generation: 4 }]],
