@@ -38,11 +38,35 @@ const stems = {
 	yes: /^(?:yes|ja|так|да|sim|sí|oui|tak|có|✓|✔)\b/iu,
 } as const;
 
-/** \\b and \\w as they are meant: a letter with an accent, or of another alphabet, is a letter too. */
-function withLetters(pattern: RegExp): RegExp {
+/** Says whether a text has one of the words. */
+export interface WordTest {
+	test(text: string): boolean;
+}
+
+/**
+ * \b and \w as they are meant: a letter with an accent, or of another alphabet, is a letter too. What looks for those
+ * takes far longer, so that a text without any is held against the plain pattern.
+ */
+function withLetters(pattern: RegExp): WordTest {
 	const letter = "[\\p{L}\\p{N}_]";
-	const edge = `(?:(?<=${letter})(?!${letter})|(?<!${letter})(?=${letter}))`;
-	return new RegExp(pattern.source.replaceAll("\\b", edge).replaceAll("\\w", letter), "iu");
+	// Before a word it must not go on to the left, behind one not to the right.
+	const source = pattern.source
+		.replace(/\\b(?=$|[|)]|\(\?[=!])/g, `(?!${letter})`)
+		.replaceAll("\\b", `(?<!${letter})`)
+		.replaceAll("\\w", letter);
+	const wide = new RegExp(source, "iu");
+	const plain = new RegExp(pattern.source.replaceAll("[^\\p{L}]", "[^a-z]").replaceAll("\\p{L}", "[a-z]"), "i");
+	return { test: (text) => (isPlain(text) ? plain : wide).test(text) };
+}
+
+/** No letters but those without accents; signs such as "×", "®" and dashes are no letters. */
+function isPlain(text: string): boolean {
+	for (let at = 0; at < text.length; at++) {
+		const code = text.charCodeAt(at);
+		const isSign = code < 0xc0 || code === 0xd7 || code === 0xf7 || (code >= 0x2000 && code < 0x2c00);
+		if (!isSign) return false;
+	}
+	return true;
 }
 
 /**
@@ -51,4 +75,4 @@ function withLetters(pattern: RegExp): RegExp {
  */
 export const words = Object.fromEntries(
 	Object.entries(stems).map(([topic, pattern]) => [topic, withLetters(pattern)]),
-) as { readonly [Topic in keyof typeof stems]: RegExp };
+) as { readonly [Topic in keyof typeof stems]: WordTest };
