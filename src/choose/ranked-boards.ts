@@ -55,15 +55,21 @@ function ranked({ boards, build }: Judgement): readonly Ranked[] {
 		.sort(byScore);
 }
 
+/** A board that lacks more than twice what the best known one lacks, and these more, leads no list; own convention. */
+const fewMore = 2;
+
 /**
  * The boards to lead the list: those known to fit; else those of which all that matters is known, so that only the
- * person's own open answers decide; else all. A board leads for what is known of it, never for what is not.
+ * person's own open answers decide; else those that lack little more than the one of which least is missing. A board
+ * leads for what is known of it, never for what is not.
  */
 export function candidatesOf(ranked: readonly Ranked[]): readonly Ranked[] {
 	const sure = ranked.filter(({ judged }) => judged.verdict === "fits");
 	if (sure.length > 0) return sure;
-	const known = ranked.filter(({ judged }) => !openFindings(judged).some(lacksBoardFact));
-	return known.length > 0 ? known : ranked;
+	const lacking = new Map(ranked.map((one) => [one, openFindings(one.judged).filter(lacksBoardFact).length]));
+	const least = Math.min(...lacking.values());
+	const most = least === 0 ? 0 : 2 * least + fewMore;
+	return ranked.filter((one) => (lacking.get(one) ?? 0) <= most);
 }
 
 /** Whether it is the board of which something is missing; what is missing of the person's own parts is so for all. */

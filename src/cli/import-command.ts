@@ -122,7 +122,7 @@ function mapOf(text: string, kind: PartKind, head: readonly string[]): readonly 
 		if (column === undefined)
 			throw new CommandError(
 				exitCodes.usage,
-				`The table has no column "${name}".${nearWords(name, head).replace(" See: boardwalk --help", ` It has ${head.join(", ")}.`)}`,
+				`The table has no column "${name}".${nearWords(name, head).replace(" See: boardwalk --help", ` It has ${head.slice(0, 30).map(shortened).join(", ")}.`)}`,
 			);
 		const facts = columnFacts(kind).map((fact) => fact.path);
 		if (path !== "" && !facts.includes(path))
@@ -160,14 +160,14 @@ const delimiterWords: Readonly<Record<string, string>> = { ",": "commas", ";": "
 function previewText(name: string, kind: PartKind, table: CsvTable, { columns, leftOut }: ColumnMapping): string {
 	const taken = columns.map(({ column, index, fact, unit }) => {
 		const cell = table.rows.map(({ cells }) => cells[index] ?? "").find((one) => one !== "");
-		const given = `${column} gives ${fact.path} (${fact.title})`;
+		const given = `${shortened(column)} gives ${fact.path} (${fact.title})`;
 		if (cell === undefined) return `${given}; no row has it`;
 		const found = readCell(cell, { kind, fact, readMoney, ...(unit ? { unit } : {}) });
 		if ("expected" in found) return `${given}; first "${shortened(cell)}", which cannot be: expected ${found.expected}`;
 		const words = `${valueWords(found.value ?? "not known")}${fact.unit && found.value !== undefined ? ` ${fact.unit}` : ""}`;
 		return `${given}; first "${shortened(cell)}", read as ${shortened(words)}`;
 	});
-	const left = leftOut.map(({ column, why }) => `${column === "" ? "a column" : column}: ${why}`);
+	const left = leftOut.map(({ column, why }) => `${column === "" ? "a column" : shortened(column)}: ${why}`);
 	const lines = [
 		`${name}: ${table.rows.length} ${table.rows.length === 1 ? "row" : "rows"}, cells between ${delimiterWords[table.delimiter]}.`,
 		...(taken.length > 0 ? ["", "Taken", ...taken.map((line) => `- ${line}`)] : []),

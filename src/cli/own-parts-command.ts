@@ -107,6 +107,8 @@ function addOffer(context: OwnContext): void {
 			`There is no condition "${condition}"; it is ${conditions.join(", ")}.${nearWords(condition, conditions)}`,
 		);
 	const seen = dateOf("--seen", args.seen) ?? today;
+	if (seen > today)
+		throw new CommandError(exitCodes.usage, `--seen ${seen} lies ahead: today is ${today}. When was the price seen?`);
 	const until = dateOf("--until", args.until);
 	const made = changeParts(context, (parts) => {
 		const found = theOne(parts, args);

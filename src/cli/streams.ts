@@ -18,5 +18,20 @@ export function processStreams(): Streams {
 			if (name === "output") process.stderr.write(`Standard output cannot be written: ${reasonOf(error)}.\n`);
 			process.exit(exitCodes.io);
 		});
-	return { out: (text) => process.stdout.write(text), err: (text) => process.stderr.write(text) };
+	return {
+		out: (text) => process.stdout.write(harmless(text)),
+		err: (text) => process.stderr.write(harmless(text)),
+	};
 }
+
+/**
+ * What comes out of a file is cleaned where it is read; words of the command line are repeated as they were given. No
+ * control character of theirs, and none that turns text round, may reach the terminal. The drawn walk writes by itself.
+ */
+export function harmless(text: string): string {
+	return text.replace(controls, "\ufffd");
+}
+
+const controls =
+	// biome-ignore lint/suspicious/noControlCharactersInRegex: these are the very characters to be taken out
+	/\r(?!\n)|[\u0000-\u0008\u000b\u000c\u000e-\u001f\u007f-\u009f\u061c\u200e\u200f\u202a-\u202e\u2066-\u2069]/g;

@@ -155,7 +155,8 @@ function worthOf({ device, connector, link }: PlacedDevice): readonly number[] {
 			: connector.generation === null && connector.kind !== "drive port"
 				? [rate(oldestGeneration), rate(newestGeneration)]
 				: [rate(newestGeneration)];
-	return rates.map((one) => worth(device.kind, one / full, one));
+	// What moves nothing loses nothing.
+	return rates.map((one) => worth(device.kind, full > 0 ? one / full : 1, one));
 }
 
 function worth(kind: PlacedDevice["device"]["kind"], share: number, gbytesPerS: number | null): number {

@@ -9,7 +9,7 @@ import { type PartKind, partKindNames, partKinds } from "./part-kinds.ts";
 /** Checks a parts file: the schema, ids used twice, evidence for facts that do not exist, connectors of boards. */
 export function checkParts(json: unknown): Checked<PartsFile> {
 	const checked = checkJson(partsFile, json);
-	if (!checked.value) return checked;
+	if (!checked.value) return { ...checked, faults: [...checked.faults, ...twiceUsedInRaw(json)] };
 	const file = checked.value;
 	const faults = [
 		...partKindNames.flatMap((kind) => [...twiceUsedIds(file, kind), ...strayEvidence(file, kind)]),
@@ -26,6 +26,22 @@ function listOf(
 	kind: PartKind,
 ): readonly { readonly id: string; readonly evidence?: object | undefined }[] {
 	return file[partKinds[kind].list] ?? [];
+}
+
+/** Ids used twice in a file that has other faults too: who mends it should learn of all at once. */
+function twiceUsedInRaw(json: unknown): readonly Fault[] {
+	const isObject = (value: unknown): value is Readonly<Record<string, unknown>> =>
+		typeof value === "object" && value !== null && !Array.isArray(value);
+	if (!isObject(json)) return [];
+	return partKindNames.flatMap((kind) => {
+		const list = json[partKinds[kind].list];
+		if (!Array.isArray(list)) return [];
+		// What has no id of its own kind keeps its place, with one that nothing else has.
+		const withIds = list.map((entry, index) => ({
+			id: isObject(entry) && typeof entry["id"] === "string" ? entry["id"] : `\n${index}`,
+		}));
+		return twiceUsedIds({ [partKinds[kind].list]: withIds } as unknown as PartsFile, kind);
+	});
 }
 
 function twiceUsedIds(file: PartsFile, kind: PartKind): readonly Fault[] {

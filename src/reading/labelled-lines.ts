@@ -42,6 +42,8 @@ const count = /^(?:\d+[.,]?\d*\s*[x×*]\s|[x×]\s?\d|\d+[.,]?\d*\s)/i;
 /** A value that only sums up what the lines below tell. */
 const sumAlone =
 	/^(?:total|in\sall|insgesamt|gesamt|totale?|total(?:\sde)?|łącznie|celkem|összesen|toplam|всего|tổng)[\s:]{1,2}(?:de\s|of\s|di\s)?\d{1,2}\s?\p{L}+$/iu;
+/** "6 ports", where lines that count stand below. */
+const countOfBelow = /^\d{1,2}\s(?:ports?|anschlüsse|buchsen|puertos|portas|porte|porty|portů|порт\p{L}*|cổng)$/iu;
 const underline = /^\s*(?:={3,}|-{3,}|_{3,})\s*$/;
 const columnRule = /^[\s:|-]+$/;
 
@@ -225,7 +227,9 @@ export function labelledLines(textLines: readonly TextLine[]): readonly Labelled
 			add(line, index, { value: split.label, names: true });
 			return;
 		}
-		if (split && sumAlone.test(split.value)) {
+		const isCountOfBelow =
+			split !== undefined && countOfBelow.test(split.value) && next !== undefined && count.test(next.text);
+		if (split && (sumAlone.test(split.value) || isCountOfBelow)) {
 			// "Rear USB: total 9 ports" stands over the lines that tell which.
 			if (open && !open.sum) heads = [...heads.filter((one) => one.depth < 8), { text: open.label, depth: 8 }];
 			open = { label: split.label, indent: line.indent, values: 0, marked, row: false, colon: true, sum: true };

@@ -181,11 +181,11 @@ function nameOf(lines: readonly BoardLine[]): { readonly name: string; readonly 
 		(topic === undefined || (topic === "overview" && line === lines[0]?.line)) &&
 		value.length >= 3 &&
 		value.length <= 100 &&
-		!/^\d|[.!?]$| [>|] |[€$%]/.test(value);
+		!/^\d|[.!?]$| [>|] |[€$%]|^(?:socket|sockel|chip\s?set|chipsatz)\b/iu.test(value);
 	const titles = lines.slice(0, 10).filter(isTitle);
 	// Menus stand before it on shop pages; a name of a board has figures among its letters.
 	const title =
-		titles.find(({ value }) => /(?=[\w-]*\p{Lu})(?=[\w-]*\d)[\p{L}\d-]{3,}/u.test(value)) ??
+		titles.find(({ value }) => /(?=[\w-]*\p{Lu})(?=[\w-]*\d)[\p{L}\d-]{2,}/u.test(value)) ??
 		titles.find((line) => line === lines[0]);
 	return title && named(title);
 }

@@ -83,7 +83,7 @@ const terms = once((): readonly (readonly [RegExp, string])[] => [
 	[/(?<=^|[\s,(])([1-9])\s(?=(?:4|6|8|20|24)[\s-]?pin)/giu, "$1 x "],
 	[/(?<=\d)\s?db(?!\p{L})/gu, ""],
 	[
-		/(?<=^|[\s(:,])(?<!gen\s|usb\s|type\s|\d\.)([1-9]\d?)\s(?=(?:SATA\s(?:6|3|7|III|ports?|connectors?)|RJ-?45|D-Sub|Type-[AC]\s?\(|M-?key|headers?\s\(|MCIO|(?:USB|HDMI|DisplayPort)\s?\d))/giu,
+		/(?<=^\W{0,3}|[(:,]\s?)(?<!gen\s|usb\s|type\s|\d\.)([1-9]\d?)\s(?=(?:SATA\s(?:6|3|7|III|ports?|connectors?)|RJ-?45|D-Sub|Type-[AC]\s?\(|M-?key|headers?\s\(|MCIO|(?:USB|HDMI|DisplayPort)\s?\d))/giu,
 		"$1 x ",
 	],
 	// "3 (ATX 12V, 8-pin)"

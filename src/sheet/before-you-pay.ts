@@ -52,12 +52,21 @@ function backWords(boards: readonly Board[], asOf: string): readonly string[] {
 
 /** How old the prices of these boards are. */
 function noted(boards: readonly Board[], asOf: string): string {
-	const days = boards.flatMap(({ checkedOn }) => checkedOn ?? []).toSorted();
+	const days = boards.flatMap((board) => priceSeenOn(board) ?? []).toSorted();
 	const [first, last] = [days[0], days.at(-1)];
 	if (first === undefined || last === undefined) return "nobody noted on which day these were seen.";
 	const age = daysBetween(first, asOf);
 	const when = first === last ? `on ${first}` : `from ${first} to ${last}`;
 	return `these were seen ${when}${age > 0 ? `, up to ${age} ${age === 1 ? "day" : "days"} ago` : ""}.`;
+}
+
+/** The day of the price that is shown: of its offer, else of the board's facts. */
+function priceSeenOn(board: Board): string | undefined {
+	const asked = partPrice(board)?.price;
+	const days = (board.offers ?? []).flatMap(({ price, seenOn }) =>
+		price.minor === asked?.minor && price.currency === asked.currency ? (seenOn ?? []) : [],
+	);
+	return days.toSorted().at(-1) ?? board.checkedOn;
 }
 
 /** What to plan around with the boards of the shortlist, each once with the boards it is about. */

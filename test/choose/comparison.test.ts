@@ -45,6 +45,15 @@ function compared(market: Market, given: Build) {
 	return { ranked, candidates, samples };
 }
 
+test("a board of which nothing is known leads nothing, though no way to lose is known either", () => {
+	const { supportList: _list, ...unlisted } = goodBoard;
+	const market = smallMarket([{ id: "listless", ...unlisted }, { id: "nil" }]);
+	const { ranked, candidates } = compared(market, buildOf(build));
+	expect(ranked.map(({ judged }) => judged.board.id).toSorted()).toEqual(["listless", "nil"]);
+	expect(ranked.every(({ judged }) => judged.verdict === "cannot-tell")).toBe(true);
+	expect(candidates.map(({ judged }) => judged.board.id)).toEqual(["listless"]);
+});
+
 describe("two boards", () => {
 	// Of two criteria the first weighs 3/4. Three aids against none: 75 points more. A fan of its own: 25 fewer.
 	const market = smallMarket([

@@ -149,6 +149,16 @@ describe("a fact", () => {
 	});
 });
 
+test("a price is not seen on a day that lies ahead", () => {
+	keep({ boards: [fir] });
+	expect(refusal("offer", "fir-7", "--price", "99 EUR", "--seen", "2031-01-01")).toEqual({
+		code: 64,
+		message: `--seen 2031-01-01 lies ahead: today is ${today}. When was the price seen?`,
+	});
+	expect(kept().boards[0].offers).toBeUndefined();
+	expect(run("offer", "fir-7", "--price", "99 EUR", "--seen", today).out).toContain(`seen on ${today}`);
+});
+
 test("a part is copied, removed and brought back", () => {
 	keep({ boards: [fir] });
 	expect(run("copy", "fir-7").out).toBe("Copied: board Fir 7 (copy). Its id is fir-7-2.\n");

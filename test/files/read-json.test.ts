@@ -36,7 +36,12 @@ describe("sound JSON", () => {
 
 	test("cannot reach what every object inherits", () => {
 		const value = parseJson('{ "__proto__": { "polluted": 1 }, "constructor": 2, "kept": 3 }', "a.json");
-		expect(Object.keys(value as object)).toEqual(["kept"]);
+		expect(Object.keys(value as object)).toEqual([
+			"__proto__ (a key that no file may have)",
+			"constructor (a key that no file may have)",
+			"kept",
+		]);
+		expect(Object.getPrototypeOf(value)).toBe(Object.prototype);
 		expect(({} as { polluted?: number }).polluted).toBeUndefined();
 	});
 

@@ -31,6 +31,11 @@ describe("ids", () => {
 		]);
 	});
 
+	test("used twice beside other faults: all are told at once", () => {
+		const { faults } = checkParts(file({ boards: [board("a"), board("a"), board("b", { checkedOn: "soon" }), 7, 7] }));
+		expect(faults.map(({ path }) => path)).toEqual(["boards[2].checkedOn", "boards[3]", "boards[4]", "boards[1].id"]);
+	});
+
 	test("one id for two kinds is no fault", () => {
 		expect(checkParts(file({ boards: [board("a")], processors: [board("a")] })).faults).toEqual([]);
 	});

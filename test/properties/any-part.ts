@@ -143,7 +143,10 @@ function anyNumber({ least: minimum = 0, most: maximum = 1e9, isWhole }: Bounds)
 	if (isWhole)
 		return fc.oneof({ weight: 1, arbitrary: ends }, { weight: 3, arbitrary: near }, { weight: 2, arbitrary: whole });
 	// Added to nothing, so that there is no zero below zero.
-	const broken = fc.double({ min: minimum, max: maximum, noNaN: true }).map((value) => value + 0);
+	// As a page or a person gives it: two places behind the point.
+	const broken = fc
+		.double({ min: minimum, max: maximum, noNaN: true })
+		.map((value) => Math.min(maximum, Math.max(minimum, Math.round(value * 100) / 100)) + 0);
 	const inTenths = broken.map((value) => Math.min(maximum, Math.max(minimum, Math.round(value * 10) / 10)) + 0);
 	return fc.oneof(
 		{ weight: 1, arbitrary: ends },

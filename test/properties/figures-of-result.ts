@@ -47,8 +47,12 @@ export const steadyOf = (view: WalkView, boardId: string): SteadyPower | undefin
 	judgedIn(view, boardId).subject.measures?.power?.(view.build().facts).steady;
 
 /** Fans now and later are asked for together. */
-const withSum = (data: Readonly<Record<string, unknown>> = {}): unknown =>
-	"later" in data && "fans" in data ? [data, Number(data["fans"]) + Number(data["later"])] : data;
+const withSum = (data: Readonly<Record<string, unknown>> = {}): unknown => {
+	// "5 picture sockets ... Your screens have:" counts what it then lists.
+	const lengths = Object.values(data).flatMap((value) => (Array.isArray(value) ? [value.length] : []));
+	const sums = "later" in data && "fans" in data ? [Number(data["fans"]) + Number(data["later"])] : [];
+	return [data, ...sums, ...lengths];
+};
 
 /** The data of each demand, by its rule, over all ways that open answers can turn out. */
 export function needsData(view: WalkView): ReadonlyMap<string, readonly unknown[]> {

@@ -103,5 +103,5 @@ test("whole points told as parts of a gap add up to the difference of the two sc
 		}),
 		runs(25),
 	);
-	expect(told).toBeGreaterThan(2);
+	expect(told).toBeGreaterThan(1);
 });

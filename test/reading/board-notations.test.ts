@@ -442,6 +442,18 @@ describe("what a label stands over", () => {
 		expect(values(read, "headers.usb5")).toEqual([1]);
 		expect(values(read, "headers.usb2")).toEqual([2]);
 	});
+	test("a header's sockets are not counted as headers of their own", () => {
+		const read = page(
+			"USB",
+			"Rear USB: 2 ports",
+			"2 x USB 2.0 ports",
+			"Front USB: 6 ports",
+			"2 x USB 2.0 headers support additional 4 USB 2.0 ports",
+			"1 x USB 3.2 Gen 1 header supports 2 additional USB 3.2 Gen 1 ports",
+		);
+		expect(values(read, "rearUsb")).toEqual([{ plug: "A", gbps: 0.48, count: 2 }]);
+		expect([values(read, "headers.usb2"), values(read, "headers.usb5")]).toEqual([[2], [1]]);
+	});
 	test("an older generation behind a slash is that of older processors", () => {
 		expect(values(page("Slots", "1 x PCIe 4.0/3.0 x16"), "cardSlots")).toMatchObject([{ generation: 4 }]);
 	});
