@@ -48,6 +48,14 @@ export function ask(args: Arguments, streams: Streams): void {
 			? shopMessages(judgement, advice, state.answers, context)
 			: [shopMessage(judgement, id, context, findOut(judgement, advice, state.answers))].flatMap((one) => one ?? []);
 	const [first] = messages;
+	const isInvented = ({ boardId }: ShopMessage) => findPart(market, "board", boardId)?.invented === true;
+	const invented = messages.filter(isInvented).length;
+	if (invented > 0)
+		streams.err(
+			messages.length === 1
+				? "This board is invented: no shop sells it. What to ask is the same for a real one.\n"
+				: `${invented === messages.length ? "These boards are" : "Boards marked so are"} invented: no shop sells them. What to ask is the same for real ones.\n`,
+		);
 	if (!first) streams.err("No board is left, so there is nobody to ask about one.\n");
 	giveResult(args, streams, (ending) => {
 		if (ending === ".json") return `${JSON.stringify(askJson(messages), null, "\t")}\n`;
@@ -55,7 +63,12 @@ export function ask(args: Arguments, streams: Streams): void {
 			// What is about one board can be sent as it is.
 			return id !== undefined && first
 				? `${messageOf(first, language)}\n`
-				: messages.map((one) => `== ${cleanLine(one.boardName)} ==\n\n${messageOf(one, language)}\n`).join("\n");
+				: messages
+						.map(
+							(one) =>
+								`== ${cleanLine(one.boardName)}${isInvented(one) ? " (invented)" : ""} ==\n\n${messageOf(one, language)}\n`,
+						)
+						.join("\n");
 		throw new CommandError(exitCodes.usage, "A message is written as .txt or .json; the file's name must end so.");
 	});
 	for (const { boardName, later } of messages)

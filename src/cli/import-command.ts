@@ -76,11 +76,19 @@ function importTable(context: OwnContext, path: string): void {
 	if (kept) streams.err("The columns were taken as last time; --map changes that.\n");
 	keepParts(
 		context,
-		parts.map(({ row, part }) => ({ own: { kind, part } as OwnPart, at: `${path}, row ${row}` })),
+		parts.map(({ row, part }) => ({
+			own: { kind, part: withDayOfPrice(part, today) } as OwnPart,
+			at: `${path}, row ${row}`,
+		})),
 		// A table has no cells for many facts: those a part had stay.
 		withFactsOf,
 	);
 	reading(() => keepMapping(folder, kind, mappingToKeep(table.head, mapping)));
+}
+
+/** A price without a day could never grow old: it is one of the day it came in. */
+function withDayOfPrice<T extends object>(part: T, today: string): T {
+	return "price" in part && !("checkedOn" in part) ? { ...part, checkedOn: today } : part;
 }
 
 /**

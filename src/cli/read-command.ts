@@ -93,6 +93,10 @@ function readPart(
 		const { file, added: kept } = addPart(parts, own);
 		return { file, result: { added: kept } };
 	});
+	if (added.part.id !== own.part.id)
+		streams.err(
+			`You had a ${partKinds[kind].noun} ${own.part.id} before: both are there now. To take one out: boardwalk own remove ${own.part.id}\n`,
+		);
 	streams.err(
 		`Kept among your own parts as ${added.part.id}. ${named.doubts.length > 0 ? "What is in doubt was left out." : "Nothing was in doubt."}\n`,
 	);

@@ -6,6 +6,28 @@ type Told = readonly (readonly [fact: string, value: unknown, standing?: "assume
 
 const countOf = (text: string): number => Number(/(?<![\w.])(\d{1,2})\s?(?:x|×)\s/i.exec(text)?.[1] ?? 1);
 
+const warrantyWord =
+	/(?<!\p{L})(?:warranty|(?:hersteller)?garantie|gwarancj\p{L}*|garanzia|garant[ií]a|záruk\p{L}*|гаранті\p{L}*|гаранти\p{L}*|bảo\shành|garanti)(?!\p{L})|保修|质保|保証/iu;
+const yearsWord =
+	/(?<![\d.,])(\d{1,2})[\s-]{0,2}(?:years?|yrs?|jahre?n?|ans?|lat[a]?|años?|anni|anno|roky?|let|год\p{L}*|лет|рок\p{L}*|năm|yıl|år|年)(?!\p{L})/iu;
+const monthsWord =
+	/(?<![\d.,])(\d{1,3})[\s-]{0,2}(?:months?|monate?n?|mois|miesi\p{L}*|mies|mesi|mese|meses|měsíc\p{L}*|мес\p{L}*|міс\p{L}*|tháng|ay|个月)(?!\p{L})/iu;
+/** No maker of boards gives more; own convention. */
+const mostYears = 12;
+
+/** Years of warranty; a page that tells of "3 years (2 in the shop)" tells two things, and nothing is taken. */
+function warrantyOf(text: string): number | undefined {
+	if (!warrantyWord.test(text) || /\bextended\b|\boptional\b|\brefurb|\bused\b|battery|fans?\b/i.test(text))
+		return undefined;
+	const years = [
+		...[...text.matchAll(new RegExp(yearsWord, "giu"))].map(([, figure]) => Number(figure)),
+		...[...text.matchAll(new RegExp(monthsWord, "giu"))].map(([, figure]) => Number(figure) / 12),
+	];
+	const [one] = years;
+	const isOne = one !== undefined && years.every((other) => other === one);
+	return isOne && Number.isInteger(one) && one > 0 && one <= mostYears ? one : undefined;
+}
+
 /** Single facts that one line gives: what helps in trouble, old sockets, the main plug, phases, sound sockets. */
 function toldBy(line: BoardLine): Told {
 	const { value, topic, place } = line;
@@ -13,6 +35,8 @@ function toldBy(line: BoardLine): Told {
 	const isBack = topic === "back" || place === "back";
 	const isHeader = /header|connector|stiftleiste|anschluss|stecker/i.test(value) || place === "header";
 	const told: (readonly [string, unknown, "assumed"?])[] = [];
+	const warranty = warrantyOf(text);
+	if (warranty !== undefined) told.push(["warrantyYears", warranty]);
 	if (/\b24[\s-]?(?:pin|pol)/i.test(value) && /atx|main|power|strom|eatx/i.test(text))
 		told.push(["power.mainPlug", "24-pin"]);
 	if (

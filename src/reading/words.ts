@@ -1,3 +1,5 @@
+import { once } from "../maths/once.ts";
+
 const stems = {
 	processor:
 		/\b(?:cpus?|processors?|prozessor\w*|processador\w*|procesador\w*|processeurs?|processore|procesor\w*|işlemci\w*)\b|процес+ор|bộ\s(?:vi\s)?xử\slý|processz\w*|procesor\w*|\bprosesor\w*|处理器|處理器|プロセッサ|процесс?ор/iu,
@@ -49,14 +51,18 @@ export interface WordTest {
  */
 function withLetters(pattern: RegExp): WordTest {
 	const letter = "[\\p{L}\\p{N}_]";
-	// Before a word it must not go on to the left, behind one not to the right.
-	const source = pattern.source
-		.replace(/\\b(?=$|[|)]|\(\?[=!])/g, `(?!${letter})`)
-		.replaceAll("\\b", `(?<!${letter})`)
-		.replaceAll("\\w", letter);
-	const wide = new RegExp(source, "iu");
-	const plain = new RegExp(pattern.source.replaceAll("[^\\p{L}]", "[^a-z]").replaceAll("\\p{L}", "[a-z]"), "i");
-	return { test: (text) => (isPlain(text) ? plain : wide).test(text) };
+	const wide = once(() => {
+		// Before a word it must not go on to the left, behind one not to the right.
+		const source = pattern.source
+			.replace(/\\b(?=$|[|)]|\(\?[=!])/g, `(?!${letter})`)
+			.replaceAll("\\b", `(?<!${letter})`)
+			.replaceAll("\\w", letter);
+		return new RegExp(source, "iu");
+	});
+	const plain = once(
+		() => new RegExp(pattern.source.replaceAll("[^\\p{L}]", "[^a-z]").replaceAll("\\p{L}", "[a-z]"), "i"),
+	);
+	return { test: (text) => (isPlain(text) ? plain() : wide()).test(text) };
 }
 
 /** No letters but those without accents; signs such as "×", "®" and dashes are no letters. */

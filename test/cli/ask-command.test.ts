@@ -49,10 +49,11 @@ describe("boardwalk ask", () => {
 		expect(json.schema).toBe("boardwalk/ask@1");
 		expect(json.boards.length).toBeGreaterThan(1);
 		for (const { boardName, english, german } of json.boards) {
-			expect(out).toContain(`== ${boardName} ==\n\n${english}\n`);
+			expect(out).toContain(`== ${boardName} (invented) ==\n\n${english}\n`);
 			expect(run("--answers", file, "--language", "de").out).toContain(german);
 		}
 		expect(err).toContain("boardwalk told ");
+		expect(err).toContain("These boards are invented: no shop sells them.");
 	});
 
 	test("one board alone is a message to be sent as it is", () => {

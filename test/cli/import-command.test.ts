@@ -69,6 +69,19 @@ describe("a table", () => {
 		expect(boards()[0]).toMatchObject({ revision: "x", maker: "x" });
 	});
 
+	test("gives a price the day it came in, and cuts a column's name that has no end", () => {
+		const long = "x".repeat(100_000);
+		const file = write("p.csv", `Modell;Preis;${long}\nFir 7;"189,90 EUR";1\nAsh 2;;1\n`);
+		const seen = run(file, "--kind", "board", "--map", "Modell=name,Preis=price");
+		expect(seen).toMatchObject({ code: 0, err: "" });
+		expect(boards()).toMatchObject([
+			{ price: { minor: 18_990, currency: "EUR" }, checkedOn: "2026-11-28" },
+			{ id: "ash-2" },
+		]);
+		expect(boards()[1]).not.toHaveProperty("checkedOn");
+		expect(run(write("q.csv", `Modell;${long}\nFir 9;1\n`), "--kind", "board").out.length).toBeLessThan(2000);
+	});
+
 	test("without a column of names asks for it", () => {
 		const { code, err } = run(write("a.csv", "A,Width\nFir,244\n"), "--kind", "board", "--yes");
 		expect([code, err]).toEqual([64, expect.stringContaining('--map "Column=name"')]);

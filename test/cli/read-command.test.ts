@@ -82,7 +82,9 @@ test("--json: the part by its schema, and facts, doubts and unread lines beside 
 test("--keep: the part is kept with quotes and the day, once more under an id of its own", async () => {
 	const { err } = await run("board", file, "--keep", "--name", "My\u202e second board");
 	expect(err).toBe("Kept among your own parts as my-second-board. What is in doubt was left out.\n");
-	await run("board", file, "--keep", "--name", "My second board");
+	expect((await run("board", file, "--keep", "--name", "My second board")).err).toContain(
+		"You had a board my-second-board before: both are there now. To take one out: boardwalk own remove my-second-board\n",
+	);
 	const kept = checkParts(JSON.parse(readFileSync(join(folder, "own", "parts.json"), "utf8"))).value?.boards ?? [];
 	expect(kept.map(({ id }) => id)).toEqual(["my-second-board", "my-second-board-2"]);
 	expect(kept[0]?.name).toBe("My second board");

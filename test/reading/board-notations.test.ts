@@ -324,6 +324,30 @@ describe("sizes", () => {
 	});
 });
 
+describe("warranty", () => {
+	test.each([
+		["Warranty: 3 years", 3],
+		["Warranty\t36 months", 3],
+		["Garantie: 2 Jahre", 2],
+		["Gwarancja: 36 miesięcy (gwarancja producenta)", 3],
+		["Bảo hành: 36 tháng", 3],
+		["保修: 3年", 3],
+		["This board has a 5-year limited warranty", 5],
+	])("%s", (line, years) => {
+		expect(values(page("Socket: KT7", line), "warrantyYears")).toEqual([years]);
+	});
+	test.each([
+		"Warranty: 3 years, 2 years in the shop",
+		"Warranty: 3 years extended",
+		"Warranty: 90 days",
+		"Warranty: 40 years",
+		"Warranty: 7 months",
+		"In the trade for 30 years",
+	])("%s: nothing is taken", (line) => {
+		expect(values(page("Socket: KT7", line), "warrantyYears")).toEqual([]);
+	});
+});
+
 describe("memory", () => {
 	test.each([
 		["Maximum memory: 128 GB", "Maximum memory per slot: 32 GB"],
