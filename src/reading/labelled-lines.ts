@@ -73,7 +73,7 @@ const groupWords = new Set(
 		"lüfter kühlung strom stromversorgung netzteil schnittstellen laufwerke zubehör allgemein sonstiges technische daten " +
 		"eigenschaften merkmale und hersteller modell farbe gehäuse " +
 		"onboard on-board integrated led leds lighting pcb info information operating system os bundle included content contents " +
-		"package health hardware note notes remark certifications certificates special feature switch buttons button"
+		"warranty garantie package health hardware note notes remark certifications certificates special feature switch buttons button"
 	).split(" "),
 );
 
