@@ -13,7 +13,7 @@ const sharingGroup = z.strictObject({
 	members: fact(z.array(line(40)).min(2).max(24), { title: "Connectors that share", whereToFind: footnotes }),
 	modes: fact(z.array(sharingMode).min(1).max(24), { title: "Ways it can be used", whereToFind: footnotes }),
 	onlyWithSata: fact(z.array(line(40)).min(1).max(24).optional(), {
-		title: "M.2 sockets among them that share only while a SATA drive is in them",
+		title: "Share only with a SATA drive in them",
 		whereToFind: footnotes,
 	}),
 });
